@@ -1,0 +1,270 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>
+/// What the current means and what the vacuum should do: a pure function of buckets, events and settings. No board,
+/// no text, no clock of its own.
+/// </summary>
+/// <remarks>
+/// The way of a bucket: swing window, run detector, vacuum control, relay gate. Beside it: current meter, midpoint,
+/// noise floor, faults. A slower lane for small tools has its place beside <see cref="RunDetector"/> in <see cref="Decide"/>.
+/// </remarks>
+public sealed class DetectionCore
+{
+    // The start level is kept 60 % above the floor and the stop level 25 %: the floor is about the greatest swing of a
+    // second, and a start must not come of noise in a year. Common practice, no source; the benchmark measures it.
+    private const int StartOverFloorPercent = 160;
+    private const int StopOverFloorPercent = 125;
+
+    private readonly NoticeQueue _notices = new NoticeQueue();
+    private readonly SwingWindow _window = new SwingWindow();
+    private readonly RunDetector _detector = new RunDetector();
+    private readonly NoiseFloor _floor = new NoiseFloor();
+    private readonly CurrentMeter _meter = new CurrentMeter();
+    private readonly Midpoint _midpoint = new Midpoint();
+    private readonly RelayGate _gate = new RelayGate();
+    private readonly VacuumControl _vacuum;
+    private readonly FaultMonitor _faults;
+    private readonly ConverterScale _converter;
+    private CoreSettings _settings;
+    private SensorScale _scale;
+    private long _lastEnd;
+    private bool _idleMeasured;
+    private VacuumState _judgedState;
+
+    /// <summary>Initializes a new instance of the <see cref="DetectionCore"/> class.</summary>
+    /// <param name="converter">What the board's converter gives.</param>
+    /// <param name="settings">The settings to begin with.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public DetectionCore(ConverterScale converter, CoreSettings settings, long now)
+    {
+        _converter = converter;
+        _vacuum = new VacuumControl(settings, _notices);
+        _faults = new FaultMonitor(_notices, now);
+        _lastEnd = now;
+        Use(settings);
+
+        // After a boot the rest counts from zero, whatever the relay did before.
+        _gate.Restart(now, settings.RestartGapMilliseconds * 1000L);
+    }
+
+    /// <summary>Gets the notices that wait to be read.</summary>
+    public NoticeQueue Notices
+    {
+        get { return _notices; }
+    }
+
+    /// <summary>Gets the vacuum control.</summary>
+    public VacuumControl Vacuum
+    {
+        get { return _vacuum; }
+    }
+
+    /// <summary>Gets the faults.</summary>
+    public FaultMonitor Faults
+    {
+        get { return _faults; }
+    }
+
+    /// <summary>Gets the scale between amperes and the core's units.</summary>
+    public SensorScale Scale
+    {
+        get { return _scale; }
+    }
+
+    /// <summary>Gets a value indicating whether the relay should be closed now.</summary>
+    public bool IsRelayClosed
+    {
+        get { return _gate.IsClosed; }
+    }
+
+    /// <summary>Gets a value indicating whether the tool runs.</summary>
+    public bool IsToolRunning
+    {
+        get { return _detector.IsRunning; }
+    }
+
+    /// <summary>Gets the tool's rms current over the last 200 ms in mA, the noise included.</summary>
+    public int Milliamperes
+    {
+        get { return _scale.FromRms(_meter.Rms); }
+    }
+
+    /// <summary>Gets the swing as the rms current of a sine, in mA.</summary>
+    public int SwingMilliamperes
+    {
+        get { return _scale.FromSwing(_window.Swing); }
+    }
+
+    /// <summary>Gets the current at which a tool is taken as running now, in mA: the setting, or more on a noisy line.</summary>
+    public int StartMilliamperes
+    {
+        get { return _scale.FromSwing(StartLevel()); }
+    }
+
+    /// <summary>Gets the current below which it is taken as stopped now, in mA.</summary>
+    public int StopMilliamperes
+    {
+        get { return _scale.FromSwing(StopLevel()); }
+    }
+
+    /// <summary>Gets the noise floor as the rms current of a sine, in mA.</summary>
+    public int NoiseMilliamperes
+    {
+        get { return _scale.FromSwing(_floor.Floor); }
+    }
+
+    /// <summary>Gets the resting point of the sensor in mV.</summary>
+    public int MidpointMillivolts
+    {
+        get { return _scale.ToMillivolts(_midpoint.Level); }
+    }
+
+    /// <summary>Gets a value indicating whether the swing can be believed.</summary>
+    public bool IsWindowValid
+    {
+        get { return _window.IsValid; }
+    }
+
+    /// <summary>Takes new settings.</summary>
+    /// <param name="settings">The settings; the core keeps them and they must not change afterwards.</param>
+    public void Use(CoreSettings settings)
+    {
+        bool sameSensor = _scale != null && settings.MicrovoltsAnAmpere == _settings.MicrovoltsAnAmpere
+            && settings.Turns == _settings.Turns && settings.NoiseMilliamperes == _settings.NoiseMilliamperes;
+        _settings = settings;
+        _scale = new SensorScale(settings.MicrovoltsAnAmpere, settings.Turns, _converter.MicrovoltsACount);
+
+        // What was learned stays, unless it was learned in other units.
+        _floor.Set(
+            sameSensor ? _floor.Floor : _scale.ToSwing(settings.NoiseMilliamperes),
+            _scale.ToSwing(settings.StartAtMilliamperes));
+        SetLevels();
+        _gate.SetRest(settings.RestartGapMilliseconds * 1000L);
+        _vacuum.Use(settings);
+    }
+
+    /// <summary>Takes the next bucket and decides.</summary>
+    /// <param name="bucket">The bucket; missing ones are seen from the time between two.</param>
+    public void Accept(Bucket bucket)
+    {
+        long now = bucket.EndTime;
+        long step = now - _lastEnd;
+        if (step <= 0)
+        {
+            _faults.See(Fault.ClockStands, 0, _lastEnd);
+            _vacuum.Update(_detector.IsRunning, true, _lastEnd);
+            _gate.Update(false, true, _lastEnd);
+            return;
+        }
+
+        _lastEnd = now;
+        if (step > 2 * Bucket.Microseconds)
+        {
+            _window.Void();
+            _meter.Restart();
+        }
+        else if (step > Bucket.Microseconds)
+        {
+            // One bucket is missing; the window bridges a single one.
+            _window.Add(0, 0);
+        }
+
+        _window.Add(bucket.Sum, bucket.Count);
+        if (bucket.Count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / bucket.Count))
+        {
+            JudgeMeasurement(now);
+        }
+
+        _faults.Accept(bucket, _window.IsValid, _detector.IsRunning);
+        Decide(now);
+    }
+
+    /// <summary>Handles what a person asks for.</summary>
+    /// <param name="happened">The event.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void Handle(VacuumEvent happened, long now)
+    {
+        _vacuum.Handle(happened, now);
+        _gate.Update(_vacuum.WantsVacuum, _faults.HoldsOff, now);
+    }
+
+    /// <summary>Notes that the relay has dropped because its heartbeat stopped for too long; it rests before it closes again.</summary>
+    /// <param name="gapMilliseconds">Length of the gap in ms.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void LoseRelay(int gapMilliseconds, long now)
+    {
+        _notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
+        _gate.Lose(now);
+    }
+
+    private void Decide(long now)
+    {
+        int swing = _window.Swing;
+        bool isValid = _window.IsValid;
+        _detector.Accept(swing, isValid);
+        bool isRunning = _detector.IsRunning;
+        if (isValid)
+        {
+            if (isRunning)
+            {
+                _vacuum.WatchSurge(swing, _floor.Floor, now);
+            }
+            else if (_floor.Accept(swing))
+            {
+                SetLevels();
+                _faults.Set(Fault.Noisy, _floor.IsAtCap, StartMilliamperes, now);
+            }
+        }
+
+        if (isRunning != _vacuum.IsToolRunning)
+        {
+            _floor.Restart();
+            _idleMeasured = false;
+        }
+
+        _vacuum.Update(isRunning, _faults.HoldsOff, now);
+        if (_vacuum.State != _judgedState)
+        {
+            _judgedState = _vacuum.State;
+            _faults.Set(Fault.ShortCycling, _vacuum.State == VacuumState.RunningOn && _vacuum.IsStretched, _settings.StartsAMinute, now);
+            _faults.Set(Fault.RanTooLong, _vacuum.State == VacuumState.AwaitingStop && _vacuum.RanTooLong, _settings.LongestRunMilliseconds / 60000, now);
+        }
+
+        _gate.Update(_vacuum.WantsVacuum, _faults.HoldsOff, now);
+    }
+
+    private void JudgeMeasurement(long now)
+    {
+        _faults.JudgeMidpoint(_scale.ToMillivolts(_meter.Mean), _converter.LeastRestMillivolts, _converter.GreatestRestMillivolts, now);
+
+        // The first window after a stop may still hold some of the tool's current.
+        if (!_detector.IsRunning)
+        {
+            if (_idleMeasured)
+            {
+                _midpoint.Accept(_meter.Mean);
+            }
+
+            _idleMeasured = true;
+        }
+    }
+
+    private int StartLevel()
+    {
+        int set = _scale.ToSwing(_settings.StartAtMilliamperes);
+        int overFloor = _floor.Floor * StartOverFloorPercent / 100;
+        return set > overFloor ? set : overFloor;
+    }
+
+    private int StopLevel()
+    {
+        int set = _scale.ToSwing(_settings.StopBelowMilliamperes);
+        int overFloor = _floor.Floor * StopOverFloorPercent / 100;
+        return set > overFloor ? set : overFloor;
+    }
+
+    private void SetLevels()
+    {
+        _detector.SetLevels(StartLevel(), StopLevel(), _settings.ConfirmBuckets);
+    }
+}

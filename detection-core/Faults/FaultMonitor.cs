@@ -1,0 +1,284 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>Judges the readings beside the line of decision, and keeps the vacuum off while they cannot be believed.</summary>
+public sealed class FaultMonitor
+{
+    /// <summary>Number of faults.</summary>
+    public const int Count = 12;
+
+    /// <summary>Good readings that end a fault, in microseconds.</summary>
+    public const long GoodMicroseconds = 10L * 1000000;
+
+    /// <summary>Longest time without a valid window, in microseconds.</summary>
+    public const long LongestGapMicroseconds = 1000000;
+
+    // 50 ms wholly at one rail: no alternating current of 45 Hz or more does that, not even a surge that clips.
+    private const int RailBuckets = 20;
+
+    private const int FrozenBuckets = 2 * Bucket.ASecond;
+
+    // One failed read is a hiccup, eight in a row without a good one between them are not.
+    private const int FailedReads = 8;
+
+    private readonly FaultState[] _states = new FaultState[Count];
+    private readonly NoticeQueue _notices;
+    private int _railRun;
+    private int _frozenRun;
+    private int _frozenAt = -1;
+    private int _failedRun;
+    private int _active;
+    private long _lastValid;
+
+    /// <summary>Whether a fault keeps the vacuum off.</summary>
+    public bool HoldsOff;
+
+    /// <summary>Initializes a new instance of the <see cref="FaultMonitor"/> class.</summary>
+    /// <param name="notices">Where faults are told.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public FaultMonitor(NoticeQueue notices, long now)
+    {
+        _notices = notices;
+        _lastValid = now;
+        for (int i = 0; i < Count; i++)
+        {
+            _states[i] = new FaultState();
+        }
+    }
+
+    /// <summary>Tells what is known of a fault.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <returns>Its state, live.</returns>
+    public FaultState this[Fault fault]
+    {
+        get { return _states[(int)fault]; }
+    }
+
+    /// <summary>Tells whether a fault keeps the vacuum off.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <returns>True for those that do; the others only say something.</returns>
+    public static bool KeepsOff(Fault fault)
+    {
+        return fault <= Fault.ClockStands || fault == Fault.RestartLoop;
+    }
+
+    /// <summary>Judges a bucket.</summary>
+    /// <param name="bucket">The bucket.</param>
+    /// <param name="isWindowValid">Whether the swing's window is valid after it.</param>
+    /// <param name="isToolRunning">Whether the tool was running before it.</param>
+    public void Accept(Bucket bucket, bool isWindowValid, bool isToolRunning)
+    {
+        long now = bucket.EndTime;
+        if (bucket.Failed != 0)
+        {
+            _failedRun += bucket.Failed;
+            if (_failedRun >= FailedReads && bucket.Count == 0)
+            {
+                See(Fault.ConverterFails, _failedRun, now);
+            }
+        }
+
+        if (bucket.Count > 0)
+        {
+            _failedRun = 0;
+            if (bucket.Least == bucket.Greatest)
+            {
+                JudgeFrozen(bucket.Least, now);
+            }
+            else
+            {
+                _frozenRun = 0;
+            }
+
+            if (bucket.AtLowRail + bucket.AtHighRail != 0)
+            {
+                JudgeRail(bucket, isToolRunning, now);
+            }
+            else
+            {
+                _railRun = 0;
+            }
+        }
+
+        if (isWindowValid)
+        {
+            if (_states[(int)Fault.NoWindow].IsActive)
+            {
+                End(Fault.NoWindow, now);
+            }
+
+            _lastValid = now;
+        }
+        else if (now - _lastValid > LongestGapMicroseconds)
+        {
+            See(Fault.NoWindow, Clip((now - _lastValid) / 1000), now);
+        }
+
+        if (_active != 0)
+        {
+            EndWhatIsOver(now);
+        }
+    }
+
+    /// <summary>Judges the mean of a measuring window against the band in which a sensor rests.</summary>
+    /// <param name="millivolts">Mean at the converter pin in mV.</param>
+    /// <param name="least">Lower end of the band in mV.</param>
+    /// <param name="greatest">Upper end of the band in mV.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void JudgeMidpoint(int millivolts, int least, int greatest, long now)
+    {
+        if (millivolts < least || millivolts > greatest)
+        {
+            See(Fault.MidpointOut, millivolts, now);
+        }
+    }
+
+    /// <summary>Notes that a fault is seen now.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="figure">What was seen.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void See(Fault fault, int figure, long now)
+    {
+        FaultState state = _states[(int)fault];
+        state.LastSeen = now;
+        if (state.IsActive)
+        {
+            return;
+        }
+
+        state.Raise(figure, now, fault <= Fault.ConverterFails);
+        _notices.Add(NoticeKind.FaultRaised, (int)fault, state.IsLatched ? 1 : 0, figure, now);
+        Recount();
+    }
+
+    /// <summary>Puts a fault up to stay until cleared, for example one that stood before a restart.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="figure">What was seen.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void Latch(Fault fault, int figure, long now)
+    {
+        _states[(int)fault].IsLatched = true;
+        See(fault, figure, now);
+    }
+
+    /// <summary>Ends a fault, unless it stays until cleared.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void End(Fault fault, long now)
+    {
+        FaultState state = _states[(int)fault];
+        if (!state.IsActive || state.IsLatched)
+        {
+            return;
+        }
+
+        state.IsActive = false;
+        _notices.Add(NoticeKind.FaultEnded, (int)fault, 0, Clip((now - state.Since) / 1000000), now);
+        Recount();
+    }
+
+    /// <summary>Brings a fault that its owner judges to what holds now.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="holds">Whether it holds.</param>
+    /// <param name="figure">What was seen.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void Set(Fault fault, bool holds, int figure, long now)
+    {
+        if (holds)
+        {
+            See(fault, figure, now);
+        }
+        else
+        {
+            End(fault, now);
+        }
+    }
+
+    /// <summary>A person clears what stays until cleared. A fault that is still seen comes up again at once.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Clear(long now)
+    {
+        for (int i = 0; i < Count; i++)
+        {
+            FaultState state = _states[i];
+            if (state.IsActive)
+            {
+                state.IsLatched = false;
+                End((Fault)i, now);
+            }
+
+            state.Clear();
+        }
+
+        _railRun = 0;
+        _frozenRun = 0;
+        _failedRun = 0;
+        _lastValid = now;
+        Recount();
+    }
+
+    private static int Clip(long value)
+    {
+        return value > int.MaxValue ? int.MaxValue : (int)value;
+    }
+
+    private void JudgeFrozen(int at, long now)
+    {
+        // A bucket with a single reading has no spread either; only the same value again and again is frozen.
+        if (at != _frozenAt)
+        {
+            _frozenAt = at;
+            _frozenRun = 0;
+        }
+        else if (++_frozenRun >= FrozenBuckets)
+        {
+            See(Fault.SensorFrozen, at, now);
+        }
+    }
+
+    private void JudgeRail(Bucket bucket, bool isToolRunning, long now)
+    {
+        if (bucket.AtLowRail == bucket.Count || bucket.AtHighRail == bucket.Count)
+        {
+            _railRun++;
+            if (_railRun >= RailBuckets)
+            {
+                See(Fault.SensorAtRail, bucket.Least, now);
+            }
+        }
+        else
+        {
+            _railRun = 0;
+            if (isToolRunning)
+            {
+                See(Fault.OverRange, bucket.AtLowRail + bucket.AtHighRail, now);
+            }
+        }
+    }
+
+    private void EndWhatIsOver(long now)
+    {
+        for (int i = 0; i <= (int)Fault.OverRange; i++)
+        {
+            FaultState state = _states[i];
+            bool endsByGoodReadings = i <= (int)Fault.ConverterFails || i == (int)Fault.OverRange;
+            if (state.IsActive && endsByGoodReadings && now - state.LastSeen >= GoodMicroseconds)
+            {
+                End((Fault)i, now);
+            }
+        }
+    }
+
+    private void Recount()
+    {
+        _active = 0;
+        HoldsOff = false;
+        for (int i = 0; i < Count; i++)
+        {
+            if (_states[i].IsActive)
+            {
+                _active++;
+                HoldsOff = HoldsOff || KeepsOff((Fault)i);
+            }
+        }
+    }
+}

@@ -1,0 +1,41 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>
+/// A fixed slice of time, 2.5 ms long, with what the converter read in it: the one contract between a board and the core.
+/// </summary>
+/// <remarks>
+/// 2.5 ms is an eighth of a 50 Hz cycle and about a seventh of a 60 Hz one, so that the same buckets serve both.
+/// The members are fields because a property call costs about thirty plain instructions in the device's interpreter.
+/// </remarks>
+public sealed class Bucket
+{
+    /// <summary>Length of a bucket in microseconds.</summary>
+    public const int Microseconds = 2500;
+
+    /// <summary>Buckets in one second.</summary>
+    public const int ASecond = 1000000 / Microseconds;
+
+    /// <summary>Time at which the bucket ends, in microseconds.</summary>
+    public long EndTime;
+
+    /// <summary>Number of good readings, 0 or more; drop-outs and failed reads are not among them.</summary>
+    public int Count;
+
+    /// <summary>Sum of the good readings, in counts of the converter.</summary>
+    public int Sum;
+
+    /// <summary>Least good reading in counts; meaningless while <see cref="Count"/> is 0.</summary>
+    public int Least;
+
+    /// <summary>Greatest good reading in counts; meaningless while <see cref="Count"/> is 0.</summary>
+    public int Greatest;
+
+    /// <summary>How many of the good readings stood at the lower rail.</summary>
+    public int AtLowRail;
+
+    /// <summary>How many of the good readings stood at the upper rail.</summary>
+    public int AtHighRail;
+
+    /// <summary>Reads that failed, or gave a number that the converter cannot give.</summary>
+    public int Failed;
+}

@@ -1,0 +1,124 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>Turns a burst of raw readings into a bucket.</summary>
+/// <remarks>
+/// A single reading at a rail whose neighbours are not there is a converter's drop-out and is left out. Other wild
+/// readings are kept: a median of readings would also remove the 1.5 ms pulses of a rectifier.
+/// </remarks>
+public sealed class BucketFiller
+{
+    private readonly int _fullScale;
+    private bool _lastAtRail;
+
+    /// <summary>Initializes a new instance of the <see cref="BucketFiller"/> class.</summary>
+    /// <param name="fullScale">Greatest count the converter gives, for example 4095.</param>
+    public BucketFiller(int fullScale)
+    {
+        _fullScale = fullScale;
+    }
+
+    /// <summary>Fills a bucket from a burst.</summary>
+    /// <param name="readings">Readings in counts; a negative one, or one above full scale, is a failed read.</param>
+    /// <param name="count">How many of them to take, 0 to the length of <paramref name="readings"/>.</param>
+    /// <param name="endTime">End of the bucket, in microseconds.</param>
+    /// <param name="bucket">The bucket to overwrite.</param>
+    public void Fill(int[] readings, int count, long endTime, Bucket bucket)
+    {
+        int sum = 0;
+        int least = int.MaxValue;
+        int greatest = int.MinValue;
+        for (int i = 0; i < count; i++)
+        {
+            int reading = readings[i];
+            sum += reading;
+            if (reading < least)
+            {
+                least = reading;
+            }
+
+            if (reading > greatest)
+            {
+                greatest = reading;
+            }
+        }
+
+        bucket.EndTime = endTime;
+        if (least > 0 && greatest < _fullScale)
+        {
+            bucket.Count = count;
+            bucket.Sum = sum;
+            bucket.Least = least;
+            bucket.Greatest = greatest;
+            bucket.AtLowRail = 0;
+            bucket.AtHighRail = 0;
+            bucket.Failed = 0;
+            if (count > 0)
+            {
+                _lastAtRail = false;
+            }
+
+            return;
+        }
+
+        // Rare: something touched a rail or failed. Only then is it worth looking at each reading a second time.
+        FillCarefully(readings, count, bucket);
+    }
+
+    private void FillCarefully(int[] readings, int count, Bucket bucket)
+    {
+        int good = 0;
+        int sum = 0;
+        int least = int.MaxValue;
+        int greatest = int.MinValue;
+        int low = 0;
+        int high = 0;
+        int failed = 0;
+        for (int i = 0; i < count; i++)
+        {
+            int reading = readings[i];
+            if (reading < 0 || reading > _fullScale)
+            {
+                failed++;
+                continue;
+            }
+
+            bool atRail = reading == 0 || reading == _fullScale;
+            bool nextAtRail = i + 1 < count && (readings[i + 1] == 0 || readings[i + 1] == _fullScale);
+            bool isolated = atRail && !_lastAtRail && !nextAtRail;
+            _lastAtRail = atRail;
+            if (isolated)
+            {
+                continue;
+            }
+
+            good++;
+            sum += reading;
+            if (reading < least)
+            {
+                least = reading;
+            }
+
+            if (reading > greatest)
+            {
+                greatest = reading;
+            }
+
+            if (reading == 0)
+            {
+                low++;
+            }
+            else if (reading == _fullScale)
+            {
+                high++;
+            }
+        }
+
+        bucket.Count = good;
+        bucket.Sum = sum;
+        bucket.Least = least;
+        bucket.Greatest = greatest;
+        bucket.AtLowRail = low;
+        bucket.AtHighRail = high;
+        bucket.Failed = failed;
+    }
+}

@@ -1,0 +1,30 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>What a board's converter gives, and where a healthy sensor rests on it.</summary>
+public sealed class ConverterScale
+{
+    /// <summary>Greatest count, for example 4095.</summary>
+    public readonly int FullScale;
+
+    /// <summary>Size of a count in µV, for example 806.</summary>
+    public readonly int MicrovoltsACount;
+
+    /// <summary>Lower end of the band in which a sensor rests, in mV.</summary>
+    public readonly int LeastRestMillivolts;
+
+    /// <summary>Upper end of the band in which a sensor rests, in mV.</summary>
+    public readonly int GreatestRestMillivolts;
+
+    /// <summary>Initializes a new instance of the <see cref="ConverterScale"/> class.</summary>
+    /// <param name="fullScale">Greatest count.</param>
+    /// <param name="microvoltsACount">Size of a count in µV.</param>
+    /// <param name="leastRestMillivolts">Lower end of the rest band in mV.</param>
+    /// <param name="greatestRestMillivolts">Upper end of the rest band in mV.</param>
+    public ConverterScale(int fullScale, int microvoltsACount, int leastRestMillivolts, int greatestRestMillivolts)
+    {
+        FullScale = fullScale;
+        MicrovoltsACount = microvoltsACount;
+        LeastRestMillivolts = leastRestMillivolts;
+        GreatestRestMillivolts = greatestRestMillivolts;
+    }
+}

@@ -1,0 +1,57 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>Mean and rms of the bucket means over 200 ms: ten cycles of 50 Hz, twelve of 60 Hz.</summary>
+/// <remarks>
+/// For the display and the faults only; the decision does not wait for it. 200 ms is the usual measuring window of
+/// power quality instruments (IEC 61000-4-30; from memory).
+/// </remarks>
+public sealed class CurrentMeter
+{
+    /// <summary>Buckets in a measuring window.</summary>
+    public const int Length = 80;
+
+    private int _buckets;
+    private int _reference;
+    private int _sum;
+    private long _squares;
+
+    /// <summary>Mean over the last whole window, in sixteenths of a count.</summary>
+    public int Mean;
+
+    /// <summary>Rms about the mean over the last whole window, in sixteenths of a count.</summary>
+    public int Rms;
+
+    /// <summary>Takes the next bucket's mean.</summary>
+    /// <param name="mean">Mean of the bucket in sixteenths of a count.</param>
+    /// <returns>True when a window ended and <see cref="Mean"/> and <see cref="Rms"/> are new.</returns>
+    public bool Add(int mean)
+    {
+        if (_buckets == 0)
+        {
+            // Differences from the window's first mean keep the squares small.
+            _reference = mean;
+            _sum = 0;
+            _squares = 0;
+        }
+
+        int difference = mean - _reference;
+        _sum += difference;
+        _squares += (long)difference * difference;
+        if (++_buckets < Length)
+        {
+            return false;
+        }
+
+        _buckets = 0;
+        int average = _sum / Length;
+        Mean = _reference + average;
+        Rms = IntegerMath.SquareRoot((_squares - ((long)_sum * _sum / Length)) / Length, Rms);
+        return true;
+    }
+
+    /// <summary>Begins a window anew, after a gap.</summary>
+    public void Restart()
+    {
+        _buckets = 0;
+    }
+}

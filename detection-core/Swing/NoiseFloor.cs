@@ -1,0 +1,75 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>The swing of a quiet line, learned while no tool runs; the levels never sit inside it.</summary>
+/// <remarks>
+/// Every second the greatest swing of that second is compared with the floor. The floor rises by a thirty-second of the
+/// difference, so that a soft start or a few seconds just below the level do not poison it, and falls by a quarter.
+/// </remarks>
+public sealed class NoiseFloor
+{
+    private const int RiseShift = 5;
+    private const int FallShift = 2;
+
+    private int _greatest;
+    private int _buckets;
+    private int _cap = int.MaxValue;
+
+    /// <summary>Greatest swing that idle seconds show, in sixteenths of a count.</summary>
+    public int Floor;
+
+    /// <summary>Whether the floor has reached its cap: the line is too noisy for the levels that were set.</summary>
+    public bool IsAtCap;
+
+    /// <summary>Starts from a floor that was taught or stored.</summary>
+    /// <param name="floor">Floor in sixteenths of a count.</param>
+    /// <param name="cap">Greatest floor allowed, in sixteenths of a count.</param>
+    public void Set(int floor, int cap)
+    {
+        _cap = cap;
+        Floor = floor < cap ? floor : cap;
+        IsAtCap = false;
+        Restart();
+    }
+
+    /// <summary>Takes the swing of an idle bucket.</summary>
+    /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
+    /// <returns>True when the floor moved, once a second.</returns>
+    public bool Accept(int swing)
+    {
+        if (swing > _greatest)
+        {
+            _greatest = swing;
+        }
+
+        if (++_buckets < Bucket.ASecond)
+        {
+            return false;
+        }
+
+        int difference = _greatest - Floor;
+        int step = difference > 0 ? difference >> RiseShift : -(-difference >> FallShift);
+
+        // A shift loses small differences; one part at a time still gets there.
+        if (step == 0 && difference != 0)
+        {
+            step = difference > 0 ? 1 : -1;
+        }
+
+        Floor += step;
+        IsAtCap = Floor >= _cap;
+        if (IsAtCap)
+        {
+            Floor = _cap;
+        }
+
+        Restart();
+        return true;
+    }
+
+    /// <summary>Drops the second under way: a tool has begun, and its rise is no noise.</summary>
+    public void Restart()
+    {
+        _greatest = 0;
+        _buckets = 0;
+    }
+}

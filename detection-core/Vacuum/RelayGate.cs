@@ -1,0 +1,55 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>The last gate before the relay: a fault closes it, and after every opening the relay rests for a while.</summary>
+public sealed class RelayGate
+{
+    private long _openedAt;
+    private long _rest;
+
+    /// <summary>Whether the relay should be closed now.</summary>
+    public bool IsClosed;
+
+    /// <summary>Starts the rest, as if the relay had opened now.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    /// <param name="rest">Shortest time between an opening and the next closing, in microseconds.</param>
+    public void Restart(long now, long rest)
+    {
+        IsClosed = false;
+        _openedAt = now;
+        _rest = rest;
+    }
+
+    /// <summary>Changes the rest without starting one.</summary>
+    /// <param name="rest">Shortest time between an opening and the next closing, in microseconds.</param>
+    public void SetRest(long rest)
+    {
+        _rest = rest;
+    }
+
+    /// <summary>Decides for this bucket.</summary>
+    /// <param name="wanted">Whether the vacuum control wants the vacuum.</param>
+    /// <param name="isHeldOff">Whether a fault keeps the vacuum off.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void Update(bool wanted, bool isHeldOff, long now)
+    {
+        if (wanted && !isHeldOff)
+        {
+            if (!IsClosed && now - _openedAt >= _rest)
+            {
+                IsClosed = true;
+            }
+        }
+        else if (IsClosed)
+        {
+            Lose(now);
+        }
+    }
+
+    /// <summary>Notes that the relay has opened, by our will or because its heartbeat stopped for too long.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Lose(long now)
+    {
+        IsClosed = false;
+        _openedAt = now;
+    }
+}

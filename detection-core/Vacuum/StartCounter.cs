@@ -1,0 +1,43 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>Remembers when the vacuum was started by itself, to count the starts of the last minute.</summary>
+public sealed class StartCounter
+{
+    /// <summary>Most starts a minute that can be told apart.</summary>
+    public const int Most = 30;
+
+    private const long Minute = 60L * 1000000;
+
+    private readonly long[] _times = new long[Most];
+    private int _next;
+
+    /// <summary>Starts since the board came up.</summary>
+    public int Total;
+
+    /// <summary>Notes an automatic start.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Add(long now)
+    {
+        _times[_next] = now;
+        _next = _next + 1 == Most ? 0 : _next + 1;
+        Total++;
+    }
+
+    /// <summary>Counts the starts of the last minute.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    /// <returns>Number of starts, 0 to <see cref="Most"/>.</returns>
+    public int InLastMinute(long now)
+    {
+        int known = Total < Most ? Total : Most;
+        int count = 0;
+        for (int i = 0; i < known; i++)
+        {
+            if (now - _times[i] < Minute)
+            {
+                count++;
+            }
+        }
+
+        return count;
+    }
+}

@@ -1,0 +1,23 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Who owns which slots of the flash. Each owner has two, written in turn.</summary>
+public static class Slots
+{
+    /// <summary>Size of a slot in bytes.</summary>
+    public const int Size = 1024;
+
+    /// <summary>Number of slots.</summary>
+    public const int Count = 8;
+
+    /// <summary>First slot of the settings.</summary>
+    public const int Settings = 0;
+
+    /// <summary>First slot of the boot record.</summary>
+    public const int Boot = 2;
+
+    /// <summary>First slot of the event log.</summary>
+    public const int Log = 4;
+
+    /// <summary>First slot of the run hours.</summary>
+    public const int Hours = 6;
+}

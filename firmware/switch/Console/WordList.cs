@@ -1,0 +1,152 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>All words of the console, and the way from a typed line to a word or a setting.</summary>
+public sealed class WordList
+{
+    private readonly Word[] _words = new Word[16];
+    private readonly SetWord _set;
+
+    /// <summary>Initializes a new instance of the <see cref="WordList"/> class.</summary>
+    public WordList()
+    {
+        _set = new SetWord();
+        int i = 0;
+        _words[i++] = new HelpWord();
+        _words[i++] = new StatusWord();
+        _words[i++] = new WhyWord();
+        _words[i++] = new SettingsWord();
+        _words[i++] = _set;
+        _words[i++] = new SaveWord();
+        _words[i++] = new UndoWord();
+        _words[i++] = new DefaultsWord();
+        _words[i++] = new WatchWord();
+        _words[i++] = new EventsWord();
+        _words[i++] = new ClearWord();
+        _words[i++] = new FilterWord();
+        _words[i++] = new VacuumWord();
+        _words[i++] = new HoldWord();
+        _words[i++] = new RestartWord();
+        _words[i++] = new AboutWord();
+    }
+
+    /// <summary>Gets the number of words.</summary>
+    public int Count
+    {
+        get { return _words.Length; }
+    }
+
+    /// <summary>Gives a word.</summary>
+    /// <param name="index">Its place, from 0.</param>
+    /// <returns>The word.</returns>
+    public Word At(int index)
+    {
+        return _words[index];
+    }
+
+    /// <summary>Finds a word by its whole name.</summary>
+    /// <param name="name">The name.</param>
+    /// <returns>The word, or null.</returns>
+    public Word Find(string name)
+    {
+        for (int i = 0; i < _words.Length; i++)
+        {
+            if (_words[i].Name == name)
+            {
+                return _words[i];
+            }
+        }
+
+        return null;
+    }
+
+    /// <summary>Runs a typed line.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="line">The line: small letters, single blanks, not empty.</param>
+    public void Run(SerialConsole console, string line)
+    {
+        int blank = line.IndexOf(' ');
+        string first = blank < 0 ? line : line.Substring(0, blank);
+        string rest = blank < 0 ? "" : line.Substring(blank + 1);
+        Word word = Find(first);
+        if (word != null)
+        {
+            word.Run(console, rest);
+        }
+        else if (SettingsTable.Find(first) >= 0)
+        {
+            _set.Run(console, line);
+        }
+        else
+        {
+            Unknown(console, first);
+        }
+    }
+
+    /// <summary>Says that a name is not known, and which one may have been meant.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="name">What was typed.</param>
+    public void Unknown(SerialConsole console, string name)
+    {
+        TextOutput output = console.Output;
+        output.Text("There is no '").Text(name).Text("'. ");
+        string meant = Nearest(name);
+        if (meant != null)
+        {
+            output.Text("Did you mean '").Text(meant).Text("'? ");
+        }
+
+        output.Text("'help' lists the words, 'settings' the settings.").End();
+    }
+
+    // The first name that begins as the typed one does, or differs from it in blanks and dashes only.
+    private string Nearest(string name)
+    {
+        for (int i = 0; i < _words.Length; i++)
+        {
+            if (IsNear(_words[i].Name, name))
+            {
+                return _words[i].Name;
+            }
+        }
+
+        for (int i = 0; i < SettingsTable.Count; i++)
+        {
+            string setting = SettingsTable.Row((SettingId)i).Name;
+            if (IsNear(setting, name))
+            {
+                return setting;
+            }
+        }
+
+        return null;
+    }
+
+    private static bool IsNear(string known, string typed)
+    {
+        int at = 0;
+        int same = 0;
+        for (int i = 0; i < typed.Length; i++)
+        {
+            char c = typed[i];
+            if (c == '-' || c == '_')
+            {
+                continue;
+            }
+
+            while (at < known.Length && known[at] == '-')
+            {
+                at++;
+            }
+
+            if (at == known.Length || known[at] != c)
+            {
+                return false;
+            }
+
+            at++;
+            same++;
+        }
+
+        return same >= 2;
+    }
+}

@@ -1,0 +1,39 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Puts all settings to their defaults, after a yes.</summary>
+public sealed class DefaultsWord : Word
+{
+    private bool _for230Volts;
+
+    /// <summary>Initializes a new instance of the <see cref="DefaultsWord"/> class.</summary>
+    public DefaultsWord()
+        : base("defaults", "defaults [230]", "all settings to their defaults, with 230 those for 230 V; asks first")
+    {
+    }
+
+    /// <inheritdoc/>
+    public override void Run(SerialConsole console, string rest)
+    {
+        if (rest.Length > 0 && rest != "230")
+        {
+            console.Say("Type 'defaults', or 'defaults 230' for 230 V mains.");
+            return;
+        }
+
+        _for230Volts = rest.Length > 0;
+        console.Ask(this, "All settings to their defaults?");
+    }
+
+    /// <inheritdoc/>
+    public override void Answer(SerialConsole console, bool isYes)
+    {
+        if (!isYes)
+        {
+            console.Say("Nothing was changed.");
+            return;
+        }
+
+        console.Switch.UseDefaults(_for230Volts);
+        console.Say("All settings are at their defaults (not saved yet).");
+    }
+}

@@ -1,0 +1,31 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Lists the last events.</summary>
+public sealed class EventsWord : Word
+{
+    /// <summary>Initializes a new instance of the <see cref="EventsWord"/> class.</summary>
+    public EventsWord()
+        : base("events", "events", "what has happened, by boot and time since it, oldest first")
+    {
+    }
+
+    /// <inheritdoc/>
+    public override void Run(SerialConsole console, string rest)
+    {
+        console.ShowRows(this);
+    }
+
+    /// <inheritdoc/>
+    public override bool WriteRow(SerialConsole console, int row)
+    {
+        EventLog log = console.Switch.Log;
+        if (row >= log.Count)
+        {
+            return false;
+        }
+
+        EventText.Write(console.Output, log.At(row));
+        console.Output.End();
+        return true;
+    }
+}

@@ -1,0 +1,80 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Changes a setting, or explains it.</summary>
+public sealed class SetWord : Word
+{
+    /// <summary>Initializes a new instance of the <see cref="SetWord"/> class.</summary>
+    public SetWord()
+        : base("set", "NAME VALUE", "change a setting at once; also 'set NAME VALUE'")
+    {
+    }
+
+    /// <summary>Explains a setting: value, range, help.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="index">Its row in the table.</param>
+    public static void Explain(SerialConsole console, int index)
+    {
+        Setting row = SettingsTable.Row((SettingId)index);
+        TextOutput output = console.Output;
+        output.Text(row.Name).Text(" ");
+        ValueText.Value(output, row, console.Switch.Settings[(SettingId)index]).Text(" (");
+        ValueText.Range(output, row).Text("): ").Text(row.Help).End();
+    }
+
+    /// <inheritdoc/>
+    public override void Run(SerialConsole console, string rest)
+    {
+        int blank = rest.IndexOf(' ');
+        string name = blank < 0 ? rest : rest.Substring(0, blank);
+        int index = SettingsTable.Find(name);
+        if (name.Length == 0)
+        {
+            console.Say("Say which: 'set NAME VALUE', for example 'set run-on 8'. 'settings' lists the names.");
+        }
+        else if (index < 0)
+        {
+            console.Words.Unknown(console, name);
+        }
+        else if (blank < 0)
+        {
+            Explain(console, index);
+        }
+        else
+        {
+            Change(console, index, rest.Substring(blank + 1));
+        }
+    }
+
+    private static void Change(SerialConsole console, int index, string text)
+    {
+        SettingId id = (SettingId)index;
+        Setting row = SettingsTable.Row(id);
+        TextOutput output = console.Output;
+        int value;
+        if (!ValueParser.TryParse(row, text, out value))
+        {
+            output.Text("'").Text(text).Text("' is no value for ").Text(row.Name).Text("; allowed is ");
+            ValueText.Range(output, row).Text(".").End();
+            return;
+        }
+
+        if (!row.Allows(value))
+        {
+            output.Text(row.Name).Text(" cannot be ").Text(text).Text("; allowed is ");
+            ValueText.Range(output, row).Text(".").End();
+            return;
+        }
+
+        if (!console.Switch.Change(id, value))
+        {
+            output.Text("start-at must stay above stop-below (now ");
+            ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), console.Switch.Settings[SettingId.StartAt]).Text(" and ");
+            ValueText.Value(output, SettingsTable.Row(SettingId.StopBelow), console.Switch.Settings[SettingId.StopBelow]).Text("); nothing was changed.").End();
+            return;
+        }
+
+        output.Text(row.Name).Text(" ");
+        ValueText.Value(output, row, value)
+            .Text(console.Switch.Settings.Differences(console.Switch.SavedSettings) > 0 ? " (not saved yet)" : " (as saved)").End();
+    }
+}

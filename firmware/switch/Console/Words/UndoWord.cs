@@ -1,0 +1,25 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Goes back to the saved settings.</summary>
+public sealed class UndoWord : Word
+{
+    /// <summary>Initializes a new instance of the <see cref="UndoWord"/> class.</summary>
+    public UndoWord()
+        : base("undo", "undo", "go back to the settings that were saved")
+    {
+    }
+
+    /// <inheritdoc/>
+    public override void Run(SerialConsole console, string rest)
+    {
+        int changed = console.Switch.Undo();
+        if (changed == 0)
+        {
+            console.Say("Nothing to undo: all settings are as saved.");
+        }
+        else
+        {
+            console.Output.Number(changed).Text(changed == 1 ? " setting is" : " settings are").Text(" as saved again.").End();
+        }
+    }
+}

@@ -1,0 +1,63 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>
+/// Feeds the relay: while the vacuum should run the line toggles at every step, and the driver holds the relay only as
+/// long as it does. A line stuck high or low, a hung or a booting board: the vacuum is off within a second.
+/// </summary>
+public sealed class Heartbeat
+{
+    /// <summary>Longest gap that the driver is sure to bridge, in microseconds.</summary>
+    public const long LongestGap = 150000;
+
+    private readonly IBoard _board;
+    private bool _level;
+    private bool _isBeating;
+    private long _lastBeat;
+
+    /// <summary>Initializes a new instance of the <see cref="Heartbeat"/> class and lets the line rest.</summary>
+    /// <param name="board">The board.</param>
+    public Heartbeat(IBoard board)
+    {
+        _board = board;
+        Stop();
+    }
+
+    /// <summary>Lets the line rest.</summary>
+    public void Stop()
+    {
+        _isBeating = false;
+        _level = false;
+        _board.SetRelayLine(false);
+    }
+
+    /// <summary>Beats once if the core wants the relay closed.</summary>
+    /// <param name="core">The core.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void Update(DetectionCore core, long now)
+    {
+        if (!core.IsRelayClosed)
+        {
+            if (_isBeating)
+            {
+                Stop();
+            }
+
+            return;
+        }
+
+        if (_isBeating && now - _lastBeat > LongestGap)
+        {
+            // The driver may have let go. Closing again is a start like any other, after the relay's rest.
+            core.LoseRelay((int)((now - _lastBeat) / 1000), now);
+            Stop();
+            return;
+        }
+
+        _isBeating = true;
+        _lastBeat = now;
+        _level = !_level;
+        _board.SetRelayLine(_level);
+    }
+}

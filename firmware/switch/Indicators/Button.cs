@@ -1,0 +1,56 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Tells short presses from long ones, and both from bounce.</summary>
+public sealed class Button
+{
+    /// <summary>Shortest press that counts, in microseconds.</summary>
+    public const long Shortest = 30000;
+
+    /// <summary>Press from which on it counts as long, in microseconds.</summary>
+    public const long LongestShort = 1500000;
+
+    private bool _wasDown;
+    private bool _hasActed;
+    private long _downSince;
+    private long _upSince;
+
+    /// <summary>Looks at the button.</summary>
+    /// <param name="isDown">Whether it is pressed.</param>
+    /// <param name="now">Time in microseconds.</param>
+    /// <returns>What a person has just done with it.</returns>
+    public ButtonPress Update(bool isDown, long now)
+    {
+        if (isDown)
+        {
+            if (!_wasDown)
+            {
+                _wasDown = true;
+                _hasActed = false;
+                _downSince = now;
+            }
+
+            _upSince = now;
+
+            // A long press acts while it is still held, so that a person feels when it has been long enough.
+            if (!_hasActed && now - _downSince >= LongestShort)
+            {
+                _hasActed = true;
+                return ButtonPress.LongPress;
+            }
+
+            return ButtonPress.None;
+        }
+
+        // Open for less than the bounce time is still the same press.
+        if (_wasDown && now - _upSince >= Shortest)
+        {
+            _wasDown = false;
+            if (!_hasActed && _upSince - _downSince >= Shortest)
+            {
+                return ButtonPress.ShortPress;
+            }
+        }
+
+        return ButtonPress.None;
+    }
+}

@@ -1,0 +1,124 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>The words for the entries of the event log.</summary>
+public static class EventText
+{
+    /// <summary>Tells whether a change of state is worth an entry: when the vacuum or a hold changes, not each step between.</summary>
+    /// <param name="from">The old state.</param>
+    /// <param name="to">The new state.</param>
+    /// <returns>True when it is.</returns>
+    public static bool IsWorthLogging(VacuumState from, VacuumState to)
+    {
+        switch (to)
+        {
+            case VacuumState.Following:
+                return from == VacuumState.Starting;
+            case VacuumState.Idle:
+                return from == VacuumState.RunningOn || from == VacuumState.Held;
+            case VacuumState.ByHand:
+            case VacuumState.AwaitingStop:
+            case VacuumState.Held:
+                return true;
+            default:
+                return false;
+        }
+    }
+
+    /// <summary>Writes an entry in one line, without ending it.</summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="entry">The entry.</param>
+    public static void Write(TextOutput output, LogEntry entry)
+    {
+        output.Text("boot ").Number(entry.Boot).Text(" ").Clock(entry.Seconds).Text("  ");
+        switch (entry.Kind)
+        {
+            case LogKind.StateChanged:
+                StateChange(output, entry);
+                break;
+            case LogKind.FaultRaised:
+                output.Text(FaultText.Name((Fault)entry.First)).Text(": ");
+                FaultText.Seen(output, (Fault)entry.First, entry.Figure);
+                if (entry.Second != 0)
+                {
+                    output.Text("; stays until 'clear'");
+                }
+
+                break;
+            case LogKind.FaultEnded:
+                output.Text(FaultText.Name((Fault)entry.First)).Text(": over after ").Number(entry.Figure).Text(" s");
+                break;
+            case LogKind.LongRunAhead:
+                output.Text("longest run ends in ").Number(entry.Figure / 60).Text(" min");
+                break;
+            case LogKind.RelayLost:
+                output.Text("heartbeat stopped for ").Number(entry.Figure).Text(" ms, relay taken as dropped");
+                break;
+            case LogKind.CameUp:
+                output.Text("came up: ").Text(Reason((BootReason)entry.First));
+                break;
+            case LogKind.Saved:
+                output.Text("settings saved");
+                break;
+            case LogKind.SaveFailed:
+                output.Text("flash failed, nothing was saved");
+                break;
+            case LogKind.Cleared:
+                output.Text("faults cleared by hand");
+                break;
+            case LogKind.FellBack:
+                output.Number(entry.Figure).Text(" stored settings were out of range and fell back");
+                break;
+            case LogKind.FilterDue:
+                output.Text("filter is due after ").Number(entry.Figure).Text(" min of run time");
+                break;
+            default:
+                output.Text("entry of another version, kind ").Number((int)entry.Kind);
+                break;
+        }
+    }
+
+    /// <summary>Gives the words for a boot's reason.</summary>
+    /// <param name="reason">The reason.</param>
+    /// <returns>A few words.</returns>
+    public static string Reason(BootReason reason)
+    {
+        switch (reason)
+        {
+            case BootReason.PowerOn:
+                return "power on";
+            case BootReason.Asked:
+                return "restart asked for";
+            case BootReason.ClockStood:
+                return "the clock stood still";
+            default:
+                return "an unexpected error";
+        }
+    }
+
+    private static void StateChange(TextOutput output, LogEntry entry)
+    {
+        switch ((VacuumState)entry.Second)
+        {
+            case VacuumState.Following:
+                output.Text("vacuum on: tool at ").Amperes(entry.Milliamperes);
+                break;
+            case VacuumState.ByHand:
+                output.Text("vacuum on: by hand");
+                break;
+            case VacuumState.AwaitingStop:
+                output.Text("vacuum off until the tool stops: ")
+                    .Text((VacuumEvent)entry.Figure == VacuumEvent.TimeUp ? "longest run reached" : "by hand");
+                break;
+            case VacuumState.Held:
+                output.Text("held off by hand");
+                break;
+            default:
+                output.Text((VacuumState)entry.First == VacuumState.Held
+                    ? "hold released"
+                    : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum off: by hand" : "vacuum off: run-on over");
+                break;
+        }
+    }
+}

@@ -1,0 +1,72 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>What must survive a restart: boot number, why the board restarted itself and how often in a row, and what stood.</summary>
+public sealed class BootRecord
+{
+    /// <summary>Restarts of the board's own making, in a row, that keep the vacuum off until cleared.</summary>
+    public const int MostRestarts = 3;
+
+    private const int Version = 1;
+    private const int Length = 17;
+
+    private readonly SlotPair _slots;
+
+    /// <summary>Number of this boot, from 1.</summary>
+    public int Number;
+
+    /// <summary>Restarts of the board's own making in a row.</summary>
+    public int Restarts;
+
+    /// <summary>Why the board came up this time.</summary>
+    public BootReason Reason;
+
+    /// <summary>Lockouts that stood at the restart, a bit for each fault.</summary>
+    public int Lockouts;
+
+    /// <summary>Whether a person held the vacuum off.</summary>
+    public bool IsHeld;
+
+    /// <summary>Initializes a new instance of the <see cref="BootRecord"/> class.</summary>
+    /// <param name="board">The board.</param>
+    public BootRecord(SafeBoard board)
+    {
+        _slots = new SlotPair(board, Slots.Boot);
+    }
+
+    /// <summary>Reads the record, counts this boot and writes it back, before the relay can be on.</summary>
+    public void Begin()
+    {
+        if (_slots.Read() && _slots.Length >= Length)
+        {
+            byte[] bytes = _slots.Buffer;
+            Number = LittleEndian.Read(bytes, SlotPair.Head);
+            Restarts = LittleEndian.Read(bytes, SlotPair.Head + 4);
+            Reason = (BootReason)LittleEndian.Read(bytes, SlotPair.Head + 8);
+            Lockouts = LittleEndian.Read(bytes, SlotPair.Head + 12);
+            IsHeld = bytes[SlotPair.Head + 16] != 0;
+        }
+
+        Number++;
+        if (Reason == BootReason.PowerOn)
+        {
+            // Plugging in is a fresh start, for the counter and for the lockouts.
+            Restarts = 0;
+            Lockouts = 0;
+        }
+
+        Write(BootReason.PowerOn);
+    }
+
+    /// <summary>Writes the record.</summary>
+    /// <param name="next">What the next boot's reason will be if nothing else is written before it.</param>
+    public void Write(BootReason next)
+    {
+        byte[] bytes = _slots.Buffer;
+        LittleEndian.Write(bytes, SlotPair.Head, Number);
+        LittleEndian.Write(bytes, SlotPair.Head + 4, Restarts);
+        LittleEndian.Write(bytes, SlotPair.Head + 8, (int)next);
+        LittleEndian.Write(bytes, SlotPair.Head + 12, Lockouts);
+        bytes[SlotPair.Head + 16] = IsHeld ? (byte)1 : (byte)0;
+        _slots.Write(Version, Length);
+    }
+}

@@ -1,0 +1,73 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Writes to flash when it may: with tool and vacuum off, since a write stalls the readings; one write a step.</summary>
+public sealed class FlashKeeper
+{
+    // A log entry is worth at most a write in ten minutes.
+    private const long LogPeriod = 600L * 1000000;
+
+    private readonly Switch _switch;
+    private bool _isBootWaiting;
+    private bool _areHoursWaiting;
+    private bool _isFilterNoted;
+    private long _nextLog;
+
+    /// <summary>Whether settings wait to be saved.</summary>
+    public bool IsSaveWaiting;
+
+    /// <summary>Initializes a new instance of the <see cref="FlashKeeper"/> class.</summary>
+    /// <param name="of">The switch.</param>
+    public FlashKeeper(Switch of)
+    {
+        _switch = of;
+    }
+
+    /// <summary>Asks for the boot record to be written.</summary>
+    public void KeepBootRecord()
+    {
+        _isBootWaiting = true;
+    }
+
+    /// <summary>Asks for the run hours to be written.</summary>
+    public void KeepHours()
+    {
+        _areHoursWaiting = true;
+        _isFilterNoted = false;
+    }
+
+    /// <summary>Writes what waits, if it may.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Update(long now)
+    {
+        if (!_switch.IsQuiet)
+        {
+            return;
+        }
+
+        if (_isBootWaiting)
+        {
+            _isBootWaiting = false;
+            _switch.Boot.Write(BootReason.PowerOn);
+        }
+        else if (IsSaveWaiting)
+        {
+            IsSaveWaiting = false;
+            _switch.Console.Interject(_switch.SaveSettings() ? "Saved." : "The flash failed; nothing was saved.");
+        }
+        else if (_areHoursWaiting || _switch.Hours.IsWorthWriting)
+        {
+            _areHoursWaiting = false;
+            _switch.Hours.Save();
+            if (_switch.IsFilterDue && !_isFilterNoted)
+            {
+                _isFilterNoted = true;
+                _switch.Note(LogKind.FilterDue, 0, 0, _switch.Hours.FilterSeconds / 60);
+            }
+        }
+        else if (_switch.Log.IsDirty && now >= _nextLog)
+        {
+            _nextLog = now + LogPeriod;
+            _switch.Log.Save();
+        }
+    }
+}

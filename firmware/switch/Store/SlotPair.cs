@@ -1,0 +1,125 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>
+/// Two slots written in turn, each with a sequence number and a check value: a write that is cut leaves the other whole.
+/// </summary>
+/// <remarks>
+/// A slot holds a mark, the layout's version, the sequence number, the length of the content, the content, and the CRC-32
+/// of all that. The pair keeps one buffer; its content is good until the next call.
+/// </remarks>
+public sealed class SlotPair
+{
+    /// <summary>Bytes before the content.</summary>
+    public const int Head = 12;
+
+    /// <summary>Most bytes of content.</summary>
+    public const int MostContent = Slots.Size - Head - 4;
+
+    // "nDS" and the layout of the frame itself.
+    private const int Mark = 0x0153446E;
+
+    private readonly SafeBoard _board;
+    private readonly int _firstSlot;
+    private readonly byte[] _buffer = new byte[Slots.Size];
+    private int _sequence;
+    private int _current = -1;
+
+    /// <summary>Version of the content's layout that was read.</summary>
+    public int Version;
+
+    /// <summary>Length of the content in bytes.</summary>
+    public int Length;
+
+    /// <summary>Whether a slot held something that is not whole.</summary>
+    public bool HasTornSlot;
+
+    /// <summary>Initializes a new instance of the <see cref="SlotPair"/> class.</summary>
+    /// <param name="board">The board.</param>
+    /// <param name="firstSlot">The first of the two slots.</param>
+    public SlotPair(SafeBoard board, int firstSlot)
+    {
+        _board = board;
+        _firstSlot = firstSlot;
+    }
+
+    /// <summary>Gets the buffer; the content begins at <see cref="Head"/>.</summary>
+    public byte[] Buffer
+    {
+        get { return _buffer; }
+    }
+
+    /// <summary>Reads the newer whole slot.</summary>
+    /// <returns>False when neither is whole.</returns>
+    public bool Read()
+    {
+        HasTornSlot = false;
+        bool hasFirst = ReadOne(0);
+        int firstSequence = hasFirst ? LittleEndian.Read(_buffer, 8) : 0;
+        bool hasSecond = ReadOne(1);
+        int secondSequence = hasSecond ? LittleEndian.Read(_buffer, 8) : 0;
+        if (!hasFirst && !hasSecond)
+        {
+            _current = -1;
+            Length = 0;
+            return false;
+        }
+
+        // The difference, not the order: the number may wrap.
+        bool takesFirst = hasFirst && (!hasSecond || firstSequence - secondSequence > 0);
+        if (takesFirst && !ReadOne(0))
+        {
+            // It was whole a moment ago; then the flash is failing. The other one is still better than nothing.
+            if (!hasSecond || !ReadOne(1))
+            {
+                _current = -1;
+                Length = 0;
+                return false;
+            }
+
+            takesFirst = false;
+        }
+
+        _current = takesFirst ? 0 : 1;
+        _sequence = takesFirst ? firstSequence : secondSequence;
+        Version = LittleEndian.Read(_buffer, 4) & 0xFFFF;
+        Length = LittleEndian.Read(_buffer, 4) >> 16;
+        return true;
+    }
+
+    /// <summary>Writes the content that was put into <see cref="Buffer"/> to the older slot.</summary>
+    /// <param name="version">Version of its layout, 0 to 65535.</param>
+    /// <param name="length">Its length in bytes.</param>
+    /// <returns>False when the flash failed; the other slot still holds the old content.</returns>
+    public bool Write(int version, int length)
+    {
+        int slot = _current == 0 ? 1 : 0;
+        LittleEndian.Write(_buffer, 0, Mark);
+        LittleEndian.Write(_buffer, 4, (length << 16) | version);
+        LittleEndian.Write(_buffer, 8, _sequence + 1);
+        LittleEndian.Write(_buffer, Head + length, (int)Crc32.Of(_buffer, Head + length));
+        if (!_board.WriteSlot(_firstSlot + slot, _buffer, Head + length + 4))
+        {
+            return false;
+        }
+
+        _sequence++;
+        _current = slot;
+        return true;
+    }
+
+    private bool ReadOne(int which)
+    {
+        int count = _board.ReadSlot(_firstSlot + which, _buffer);
+        if (count == 0)
+        {
+            return false;
+        }
+
+        int length = count >= Head + 4 ? LittleEndian.Read(_buffer, 4) >> 16 : -1;
+        bool isWhole = length >= 0 && length <= MostContent && count >= Head + length + 4
+            && LittleEndian.Read(_buffer, 0) == Mark
+            && LittleEndian.Read(_buffer, Head + length) == (int)Crc32.Of(_buffer, Head + length);
+        HasTornSlot = HasTornSlot || !isWhole;
+        return isWhole;
+    }
+}
