@@ -27,6 +27,8 @@ public sealed class DetectionCore
     private readonly ConverterScale _converter;
     private CoreSettings _settings;
     private SensorScale _scale;
+    private int _startLevel;
+    private int _stopLevel;
     private long _lastEnd;
     private bool _idleMeasured;
     private VacuumState _judgedState;
@@ -98,13 +100,13 @@ public sealed class DetectionCore
     /// <summary>Gets the current at which a tool is taken as running now, in mA: the setting, or more on a noisy line.</summary>
     public int StartMilliamperes
     {
-        get { return _scale.FromSwing(StartLevel()); }
+        get { return _scale.FromSwing(_startLevel); }
     }
 
     /// <summary>Gets the current below which it is taken as stopped now, in mA.</summary>
     public int StopMilliamperes
     {
-        get { return _scale.FromSwing(StopLevel()); }
+        get { return _scale.FromSwing(_stopLevel); }
     }
 
     /// <summary>Gets the noise floor as the rms current of a sine, in mA.</summary>
@@ -113,7 +115,7 @@ public sealed class DetectionCore
         get { return _scale.FromSwing(_floor.Floor); }
     }
 
-    /// <summary>Gets the resting point of the sensor in mV.</summary>
+    /// <summary>Gets the resting point of the sensor in mV; 0 until it is known.</summary>
     public int MidpointMillivolts
     {
         get { return _scale.ToMillivolts(_midpoint.Level); }
@@ -175,7 +177,7 @@ public sealed class DetectionCore
             JudgeMeasurement(now);
         }
 
-        _faults.Accept(bucket, _window.IsValid, _detector.IsRunning);
+        _faults.Accept(bucket, _window.IsValid, IsPastSurge(now));
         Decide(now);
     }
 
@@ -207,10 +209,15 @@ public sealed class DetectionCore
         {
             if (isRunning)
             {
-                _vacuum.WatchSurge(swing, _floor.Floor, now);
+                if (_vacuum.IsBriefSurge(swing, _floor.Floor, _startLevel, now))
+                {
+                    _detector.Drop();
+                    isRunning = false;
+                }
             }
-            else if (_floor.Accept(swing))
+            else if (_floor.Accept(swing < _startLevel ? swing : _startLevel))
             {
+                // Above the level it is a tool that is not confirmed yet, or a burst; as noise it counts up to the level.
                 SetLevels();
                 _faults.Set(Fault.Noisy, _floor.IsAtCap, StartMilliamperes, now);
             }
@@ -249,22 +256,23 @@ public sealed class DetectionCore
         }
     }
 
-    private int StartLevel()
+    // A tool's start may clip at a rail; that is a surge and no fault.
+    private bool IsPastSurge(long now)
     {
-        int set = _scale.ToSwing(_settings.StartAtMilliamperes);
-        int overFloor = _floor.Floor * StartOverFloorPercent / 100;
-        return set > overFloor ? set : overFloor;
+        return _detector.IsRunning && now - _vacuum.ToolSince > CoreSettings.LongestSurgeMilliseconds * 1000L;
     }
 
-    private int StopLevel()
+    private int AboveFloor(int milliamperes, int percent)
     {
-        int set = _scale.ToSwing(_settings.StopBelowMilliamperes);
-        int overFloor = _floor.Floor * StopOverFloorPercent / 100;
+        int set = _scale.ToSwing(milliamperes);
+        int overFloor = _floor.Floor * percent / 100;
         return set > overFloor ? set : overFloor;
     }
 
     private void SetLevels()
     {
-        _detector.SetLevels(StartLevel(), StopLevel(), _settings.ConfirmBuckets);
+        _startLevel = AboveFloor(_settings.StartAtMilliamperes, StartOverFloorPercent);
+        _stopLevel = AboveFloor(_settings.StopBelowMilliamperes, StopOverFloorPercent);
+        _detector.SetLevels(_startLevel, _stopLevel, _settings.ConfirmBuckets);
     }
 }

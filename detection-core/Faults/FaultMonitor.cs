@@ -64,8 +64,8 @@ public sealed class FaultMonitor
     /// <summary>Judges a bucket.</summary>
     /// <param name="bucket">The bucket.</param>
     /// <param name="isWindowValid">Whether the swing's window is valid after it.</param>
-    /// <param name="isToolRunning">Whether the tool was running before it.</param>
-    public void Accept(Bucket bucket, bool isWindowValid, bool isToolRunning)
+    /// <param name="isPastSurge">Whether the tool runs and its start surge is certainly over.</param>
+    public void Accept(Bucket bucket, bool isWindowValid, bool isPastSurge)
     {
         long now = bucket.EndTime;
         if (bucket.Failed != 0)
@@ -91,7 +91,7 @@ public sealed class FaultMonitor
 
             if (bucket.AtLowRail + bucket.AtHighRail != 0)
             {
-                JudgeRail(bucket, isToolRunning, now);
+                JudgeRail(bucket, isPastSurge, now);
             }
             else
             {
@@ -235,7 +235,7 @@ public sealed class FaultMonitor
         }
     }
 
-    private void JudgeRail(Bucket bucket, bool isToolRunning, long now)
+    private void JudgeRail(Bucket bucket, bool isPastSurge, long now)
     {
         if (bucket.AtLowRail == bucket.Count || bucket.AtHighRail == bucket.Count)
         {
@@ -248,7 +248,7 @@ public sealed class FaultMonitor
         else
         {
             _railRun = 0;
-            if (isToolRunning)
+            if (isPastSurge)
             {
                 See(Fault.OverRange, bucket.AtLowRail + bucket.AtHighRail, now);
             }

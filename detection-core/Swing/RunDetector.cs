@@ -26,6 +26,13 @@ public sealed class RunDetector
         _confirm = confirm;
     }
 
+    /// <summary>Takes the decision back: what looked like a tool was none.</summary>
+    public void Drop()
+    {
+        IsRunning = false;
+        _above = 0;
+    }
+
     /// <summary>Takes the answer of the next bucket.</summary>
     /// <param name="swing">Swing in sixteenths of a count.</param>
     /// <param name="isValid">Whether the swing can be believed. A gap keeps the last decision and starts the count anew.</param>

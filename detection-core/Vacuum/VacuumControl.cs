@@ -14,7 +14,6 @@ public sealed class VacuumControl
     private readonly NoticeQueue _notices;
     private CoreSettings _settings;
     private long _deadline = Never;
-    private long _toolSince;
     private bool _isHeldOff;
     private bool _hasWarned;
 
@@ -29,6 +28,9 @@ public sealed class VacuumControl
 
     /// <summary>Whether the tool runs.</summary>
     public bool IsToolRunning;
+
+    /// <summary>When the tool last started or stopped, in microseconds.</summary>
+    public long ToolSince;
 
     /// <summary>Whether the run-on that is counting was stretched because of too many starts.</summary>
     public bool IsStretched;
@@ -52,6 +54,11 @@ public sealed class VacuumControl
         {
             return State == VacuumState.Following || State == VacuumState.RunningOn || State == VacuumState.ByHand;
         }
+    }
+
+    private bool IsWaitingForSurge
+    {
+        get { return State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge; }
     }
 
     /// <summary>Takes new settings; a time that is counting is measured anew from its beginning.</summary>
@@ -90,11 +97,12 @@ public sealed class VacuumControl
         if (isToolRunning != IsToolRunning)
         {
             IsToolRunning = isToolRunning;
-            _toolSince = now;
+            ToolSince = now;
             Handle(isToolRunning ? VacuumEvent.ToolStarted : VacuumEvent.ToolStopped, now);
         }
 
-        if (now >= _deadline)
+        // The end of a surge is judged by its swing and by nothing else.
+        if (now >= _deadline && !IsWaitingForSurge)
         {
             Handle(VacuumEvent.TimeUp, now);
         }
@@ -106,17 +114,27 @@ public sealed class VacuumControl
         }
     }
 
-    /// <summary>While the start delay counts: looks whether the start surge is over.</summary>
+    /// <summary>While the vacuum waits for the end of the start surge: looks whether it is over, and what is left of it.</summary>
     /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
     /// <param name="noise">Noise floor in the same unit.</param>
+    /// <param name="start">Start level in the same unit.</param>
     /// <param name="now">Time in microseconds.</param>
-    public void WatchSurge(int swing, int noise, long now)
+    /// <returns>True when the surge was all there was: a lamp's, a spark; what is left of it is no running tool.</returns>
+    public bool IsBriefSurge(int swing, int noise, int start, long now)
     {
-        if (State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge
-            && _surge.Accept(swing, noise))
+        if (!IsWaitingForSurge || (!_surge.Accept(swing, noise) && now < _deadline))
         {
-            Handle(VacuumEvent.TimeUp, now);
+            return false;
         }
+
+        // A sixteenth below the level still counts: the swing ripples by so much, and a tool just at the level must not wait.
+        if (_surge.Level < start - (start >> 4))
+        {
+            return true;
+        }
+
+        Handle(VacuumEvent.TimeUp, now);
+        return false;
     }
 
     /// <summary>Tells what a short press of the button asks for: the other of on and off.</summary>
@@ -210,7 +228,7 @@ public sealed class VacuumControl
                 break;
             case VacuumState.Following:
                 milliseconds = _settings.LongestRunMilliseconds > 0 ? _settings.LongestRunMilliseconds : -1;
-                from = _toolSince;
+                from = ToolSince;
                 break;
             case VacuumState.RunningOn:
                 milliseconds = IsStretched ? StretchedRunOnMilliseconds : _settings.RunOnMilliseconds;

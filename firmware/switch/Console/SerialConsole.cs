@@ -50,6 +50,12 @@ public sealed class SerialConsole
     /// <summary>Gets the stream of lines that 'watch' turns on.</summary>
     public Watch Watch { get; }
 
+    /// <summary>Gets a value indicating whether everything that came was answered and everything that was said is sent.</summary>
+    public bool IsIdle
+    {
+        get { return _answering == null && _receivedAt == _receivedCount && (Output.Count == 0 || Watch.IsOn); }
+    }
+
     /// <summary>Says a whole line.</summary>
     /// <param name="text">The line.</param>
     public void Say(string text)

@@ -21,7 +21,7 @@ public static class ValueText
                 // Every mA counts where a person has set it; two decimals are enough where the third is nought.
                 return value % 10 == 0 ? output.Amperes(value) : output.Fixed(value, 3).Text(" A");
             case SettingUnit.MicrovoltsAnAmpere:
-                return output.Fixed(value, 3).Text(" mV/A");
+                return Thousandths(output, value).Text(" mV/A");
             case SettingUnit.Milliseconds:
                 return Time(output, value);
             default:
@@ -61,13 +61,19 @@ public static class ValueText
             return output.Number(milliseconds / 60000).Text(" min");
         }
 
+        return Thousandths(output, milliseconds).Text(" s");
+    }
+
+    // With as many decimals as are needed.
+    private static TextOutput Thousandths(TextOutput output, long value)
+    {
         int decimals = 3;
-        while (decimals > 0 && milliseconds % 10 == 0)
+        while (decimals > 0 && value % 10 == 0)
         {
-            milliseconds /= 10;
+            value /= 10;
             decimals--;
         }
 
-        return output.Fixed(milliseconds, decimals).Text(" s");
+        return output.Fixed(value, decimals);
     }
 }

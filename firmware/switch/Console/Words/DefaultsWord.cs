@@ -7,7 +7,7 @@ public sealed class DefaultsWord : Word
 
     /// <summary>Initializes a new instance of the <see cref="DefaultsWord"/> class.</summary>
     public DefaultsWord()
-        : base("defaults", "defaults [230]", "all settings to their defaults, with 230 those for 230 V; asks first")
+        : base("defaults", "defaults [230]", "all settings to their defaults (for 230 V); asks first")
     {
     }
 

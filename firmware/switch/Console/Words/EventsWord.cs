@@ -5,7 +5,7 @@ public sealed class EventsWord : Word
 {
     /// <summary>Initializes a new instance of the <see cref="EventsWord"/> class.</summary>
     public EventsWord()
-        : base("events", "events", "what has happened, by boot and time since it, oldest first")
+        : base("events", "events", "what has happened, oldest first")
     {
     }
 

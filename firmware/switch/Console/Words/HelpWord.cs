@@ -3,7 +3,7 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Lists the words, or explains one word or setting.</summary>
 public sealed class HelpWord : Word
 {
-    private const int Column = 24;
+    private const int Column = 20;
 
     /// <summary>Initializes a new instance of the <see cref="HelpWord"/> class.</summary>
     public HelpWord()

@@ -7,7 +7,7 @@ public sealed class HoldWord : Word
 {
     /// <summary>Initializes a new instance of the <see cref="HoldWord"/> class.</summary>
     public HoldWord()
-        : base("hold", "hold", "hold the vacuum off until 'vacuum auto'; unplug it before you reach in")
+        : base("hold", "hold", "held off until 'vacuum auto'; unplug before you reach in")
     {
     }
 

@@ -43,8 +43,13 @@ public sealed class StatusWord : Word
                     .Text(", stops below ").Amperes(core.StopMilliamperes).End();
                 return true;
             case 3:
-                output.Column("line", Column).Text("noise ").Amperes(core.NoiseMilliamperes)
-                    .Text(", rests at ").Fixed(core.MidpointMillivolts, 3).Text(" V").End();
+                output.Column("line", Column).Text("noise ").Amperes(core.NoiseMilliamperes);
+                if (core.MidpointMillivolts > 0)
+                {
+                    output.Text(", rests at ").Fixed(core.MidpointMillivolts, 3).Text(" V");
+                }
+
+                output.End();
                 return true;
             case 4:
                 output.Column("readings", Column).Number(of.Readings.ASecond).Text(" a second, worst gap ")
@@ -56,7 +61,7 @@ public sealed class StatusWord : Word
                 output.End();
                 return true;
             case 6:
-                output.Column("vacuum", Column).Fixed(of.Hours.Seconds / 360, 1).Text(" h of run time, ").Number(of.Hours.Starts)
+                output.Column("hours", Column).Fixed(of.Hours.Seconds / 360, 1).Text(" h of vacuum, ").Number(of.Hours.Starts)
                     .Text(" starts, ").Fixed(of.Hours.FilterSeconds / 360, 1).Text(" h since the filter").End();
                 return true;
             case 7:

@@ -7,7 +7,7 @@ public sealed class VacuumWord : Word
 {
     /// <summary>Initializes a new instance of the <see cref="VacuumWord"/> class.</summary>
     public VacuumWord()
-        : base("vacuum", "vacuum on|off|auto", "by hand: on for a while, off until the tool stops, or back to auto")
+        : base("vacuum", "vacuum on|off|auto", "by hand: on, off until the tool stops, or back to auto")
     {
     }
 

@@ -5,7 +5,7 @@ public sealed class WatchWord : Word
 {
     /// <summary>Initializes a new instance of the <see cref="WatchWord"/> class.</summary>
     public WatchWord()
-        : base("watch", "watch", "ten lines a second of what the sensor sees; any key ends it")
+        : base("watch", "watch", "ten lines a second of what it sees; any key ends it")
     {
     }
 

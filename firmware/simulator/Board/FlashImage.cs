@@ -1,0 +1,126 @@
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Commands;
+
+namespace NanoDustSwitch.Simulator.Board;
+
+/// <summary>The board's flash slots, in memory and, where a file is given, in that file.</summary>
+internal sealed class FlashImage
+{
+    // The file's first bytes: what it is, and which layout.
+    private static readonly byte[] s_mark = "nanoDustSwitch flash 1\n"u8.ToArray();
+
+    private readonly byte[][] _slots = new byte[Slots.Count][];
+    private readonly string? _path;
+
+    private FlashImage(string? path)
+    {
+        _path = path;
+        Array.Fill(_slots, []);
+    }
+
+    /// <summary>Makes a flash that was never written and is forgotten.</summary>
+    /// <returns>The flash.</returns>
+    public static FlashImage Blank() => new(null);
+
+    /// <summary>Opens a flash that is kept in a file; the file is made at the first write.</summary>
+    /// <param name="path">The file.</param>
+    /// <returns>The flash.</returns>
+    public static FlashImage Open(string path)
+    {
+        FlashImage image = new(path);
+        if (Directory.Exists(path))
+        {
+            throw new UserException($"{path} is a folder; --settings wants a file.");
+        }
+
+        if (!File.Exists(path))
+        {
+            return image;
+        }
+
+        byte[] bytes;
+        try
+        {
+            bytes = File.ReadAllBytes(path);
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            throw new UserException($"{path} cannot be read: {exception.Message}", exception);
+        }
+
+        if (!image.TryTake(bytes))
+        {
+            throw new UserException($"{path} is no settings file of this program; name another, or a new one.");
+        }
+
+        return image;
+    }
+
+    /// <summary>Reads a slot.</summary>
+    /// <param name="slot">Its number.</param>
+    /// <param name="buffer">Where the bytes go.</param>
+    /// <returns>Number of bytes.</returns>
+    public int Read(int slot, byte[] buffer)
+    {
+        byte[] bytes = _slots[slot];
+        bytes.CopyTo(buffer, 0);
+        return bytes.Length;
+    }
+
+    /// <summary>Writes a slot, and the file.</summary>
+    /// <param name="slot">Its number.</param>
+    /// <param name="bytes">What it holds from now on.</param>
+    public void Write(int slot, ReadOnlySpan<byte> bytes)
+    {
+        _slots[slot] = bytes.ToArray();
+        if (_path is not null)
+        {
+            Save(_path);
+        }
+    }
+
+    private void Save(string path)
+    {
+        using MemoryStream stream = new();
+        stream.Write(s_mark);
+        foreach (byte[] slot in _slots)
+        {
+            stream.Write(BitConverter.GetBytes((ushort)slot.Length));
+            stream.Write(slot);
+        }
+
+        // Written beside and moved over: a cut leaves the old file or the new one.
+        string fresh = path + ".new";
+        File.WriteAllBytes(fresh, stream.ToArray());
+        File.Move(fresh, path, overwrite: true);
+    }
+
+    private bool TryTake(byte[] bytes)
+    {
+        if (!bytes.AsSpan().StartsWith(s_mark))
+        {
+            return false;
+        }
+
+        int at = s_mark.Length;
+        for (int slot = 0; slot < Slots.Count; slot++)
+        {
+            if (at + 2 > bytes.Length)
+            {
+                return false;
+            }
+
+            int length = BitConverter.ToUInt16(bytes, at);
+            at += 2;
+            if (length > Slots.Size || at + length > bytes.Length)
+            {
+                return false;
+            }
+
+            _slots[slot] = bytes[at..(at + length)];
+            at += length;
+        }
+
+        return at == bytes.Length;
+    }
+}

@@ -1,0 +1,70 @@
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.Simulator.Board;
+
+/// <summary>A board with the firmware on it, which comes up again when it restarts itself.</summary>
+internal sealed class Rig
+{
+    /// <summary>Initializes a new instance of the <see cref="Rig"/> class: power on.</summary>
+    /// <param name="board">The board.</param>
+    public Rig(PcBoard board)
+    {
+        Board = board;
+        Switch = new Switch(board);
+    }
+
+    /// <summary>Gets the board.</summary>
+    public PcBoard Board { get; }
+
+    /// <summary>Gets the firmware.</summary>
+    public Switch Switch { get; private set; }
+
+    /// <summary>Does one step of the firmware.</summary>
+    public void Step()
+    {
+        Switch.Step();
+        if (Board.WantsRestart)
+        {
+            PowerCycle();
+        }
+    }
+
+    /// <summary>Lets the firmware run until a time.</summary>
+    /// <param name="until">Virtual time of the shop in microseconds.</param>
+    public void RunUntil(long until)
+    {
+        while (Board.ShopTime < until)
+        {
+            Step();
+        }
+    }
+
+    /// <summary>Types a line and lets the firmware run until it has answered.</summary>
+    /// <param name="line">The line.</param>
+    /// <returns>What the console showed meanwhile.</returns>
+    public string Ask(string line)
+    {
+        Board.Serial.Type(line + "\r");
+        RunUntilAnswered();
+        return Board.Serial.TakeShown();
+    }
+
+    /// <summary>Lets the firmware run until the console has nothing more to say.</summary>
+    public void RunUntilAnswered()
+    {
+        // A minute of shop time is far more than the longest answer takes over the line.
+        long end = Board.ShopTime + 60_000_000;
+        do
+        {
+            Step();
+        }
+        while (Board.ShopTime < end && (Board.Serial.Waiting > 0 || !Switch.Console.IsIdle));
+    }
+
+    /// <summary>Takes the power away for a moment.</summary>
+    public void PowerCycle()
+    {
+        Board.Boot();
+        Switch = new Switch(Board);
+    }
+}

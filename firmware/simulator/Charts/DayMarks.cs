@@ -1,0 +1,27 @@
+using NanoDustSwitch.Simulator.Days;
+
+namespace NanoDustSwitch.Simulator.Charts;
+
+/// <summary>The steps of a day as marks of its chart.</summary>
+internal static class DayMarks
+{
+    /// <summary>Gives the marks; a change of load is none, for the curve shows it.</summary>
+    /// <param name="day">The day.</param>
+    /// <returns>The marks, in order of time.</returns>
+    public static IReadOnlyList<ChartMark> Of(Day day) =>
+        [.. day.Steps.Where(step => step.Act != DayAct.Load).Select(step => new ChartMark(step.At / 1e6, Text(step)))];
+
+    private static string Text(DayStep step) => step.Act switch
+    {
+        DayAct.Start => $"{step.Tool} on",
+        DayAct.Stop => $"{step.Tool} off",
+        DayAct.Plug => $"{step.Tool} plugged in",
+        DayAct.Unplug => $"{step.Tool} unplugged",
+        DayAct.Type => $"'{step.Text}'",
+        DayAct.Press => $"button, {step.Value} s",
+        DayAct.Mains => $"mains at {step.Value * 100:0.#} %",
+        DayAct.SensorOut => "sensor out",
+        DayAct.SensorIn => "sensor in",
+        _ => "",
+    };
+}

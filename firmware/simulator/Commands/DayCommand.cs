@@ -1,0 +1,83 @@
+using System.CommandLine;
+using NanoDustSwitch.Simulator.Charts;
+using NanoDustSwitch.Simulator.Days;
+
+namespace NanoDustSwitch.Simulator.Commands;
+
+/// <summary>Runs a day: the demo day without a verb, any file with <c>day</c>.</summary>
+internal static class DayCommand
+{
+    private const string DemoChart = "out/day.png";
+
+    /// <summary>Lets the root command run the demo day.</summary>
+    /// <param name="root">The root command.</param>
+    public static void AddDemo(RootCommand root)
+    {
+        Options options = new();
+        options.AddTo(root);
+        root.SetAction(parsed => Run(DayFile.Demo(), parsed, options, DemoChart));
+    }
+
+    /// <summary>Makes the verb.</summary>
+    /// <returns>The command.</returns>
+    public static Command Create()
+    {
+        Command command = new("day", "Run a day from a JSON file; comments are allowed, firmware/simulator/Days/demo-day.json is an example.");
+        Argument<string> file = new("FILE") { Description = "The day." };
+        command.Arguments.Add(file);
+        Options options = new();
+        options.AddTo(command);
+        command.SetAction(parsed => Run(DayFile.Read(parsed.GetRequiredValue(file)), parsed, options, null));
+        return command;
+    }
+
+    private static int Run(Day day, ParseResult parsed, Options options, string? defaultChart)
+    {
+        long seed = parsed.GetValue(options.Seed) ?? day.Shop.Seed;
+        int seeds = parsed.GetValue(options.Seeds);
+        if (seeds < 1)
+        {
+            throw new UserException($"--seeds {seeds} is not allowed: 1 or more.");
+        }
+
+        if (seeds > 1)
+        {
+            return DaySeries.Run(day, seed, seeds);
+        }
+
+        DayRun run = new DayRun(day, seed, isTraced: true).Run();
+        DayReport.Print(day, run);
+        if ((parsed.GetValue(options.Chart) ?? defaultChart) is { } chart)
+        {
+            DayChart.Save(chart, $"{day.Name}, seed {seed}", run.Trace);
+            Console.WriteLine($"chart: {chart}");
+        }
+
+        if (parsed.GetValue(options.Csv) is { } csv)
+        {
+            TraceCsv.Save(csv, run.Trace);
+            Console.WriteLine($"trace: {csv}");
+        }
+
+        return run.IsGood ? ExitCode.Good : ExitCode.Bad;
+    }
+
+    private sealed class Options
+    {
+        public Option<long?> Seed { get; } = new("--seed") { Description = "Seed of all chance; the day's own without it." };
+
+        public Option<int> Seeds { get; } = new("--seeds") { Description = "Run so many seeds in a row and print the sums.", DefaultValueFactory = _ => 1 };
+
+        public Option<string?> Chart { get; } = new("--chart") { Description = "Write a chart to this PNG file." };
+
+        public Option<string?> Csv { get; } = new("--csv") { Description = "Write twenty looks a second to this CSV file." };
+
+        public void AddTo(Command command)
+        {
+            command.Options.Add(Seed);
+            command.Options.Add(Seeds);
+            command.Options.Add(Chart);
+            command.Options.Add(Csv);
+        }
+    }
+}

@@ -1,0 +1,69 @@
+using Spectre.Console;
+
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>Prints a day: the timeline, then the sums.</summary>
+internal static class DayReport
+{
+    /// <summary>Prints.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="run">Its run, ended.</param>
+    public static void Print(Day day, DayRun run)
+    {
+        AnsiConsole.MarkupLineInterpolated($"[bold]{day.Name}[/], {Clock(day.Seconds)} of shop time, seed {run.Seed}");
+        Table timeline = new Table().Border(TableBorder.None).AddColumn("time", c => c.NoWrap()).AddColumn("who", c => c.NoWrap()).AddColumn("what");
+        foreach (Entry entry in run.Timeline)
+        {
+            string style = entry.Who switch
+            {
+                Who.Person => "default",
+                Who.Switch => "blue",
+                _ => "bold red",
+            };
+            timeline.AddRow(
+                new Markup($"[{style}]{Clock(entry.Time / 1e6, withTenths: true)}[/]"),
+                new Markup($"[{style}]{Name(entry.Who)}[/]"),
+                new Markup($"[{style}]{Markup.Escape(entry.Text)}[/]"));
+        }
+
+        AnsiConsole.Write(timeline);
+        AnsiConsole.WriteLine();
+        Table sums = new Table().Border(TableBorder.Rounded).AddColumn("sums of the day").AddColumn("", c => c.RightAligned());
+        sums.AddRow("starts asked for and made", $"{run.Judge.Starts}");
+        sums.AddRow("delay from current to command, median", Milliseconds(Median(run.Judge.Delays)));
+        sums.AddRow("delay from current to command, worst", Milliseconds(run.Judge.Delays.DefaultIfEmpty(double.NaN).Max()));
+        sums.AddRow("missed", $"{run.Judge.Missed}");
+        sums.AddRow("false", $"{run.Judge.False}");
+        sums.AddRow("vacuum ran", $"{run.VacuumMinutes:0.0} min");
+        sums.AddRow("faults", $"{run.Faults}");
+        AnsiConsole.Write(sums);
+    }
+
+    /// <summary>Gives the median.</summary>
+    /// <param name="values">The values.</param>
+    /// <returns>Their median; not a number where there is none.</returns>
+    public static double Median(IReadOnlyCollection<double> values)
+    {
+        double[] sorted = [.. values.Order()];
+        return sorted.Length == 0 ? double.NaN : (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
+    }
+
+    /// <summary>Writes a delay.</summary>
+    /// <param name="milliseconds">Delay in ms.</param>
+    /// <returns>The text.</returns>
+    public static string Milliseconds(double milliseconds) => double.IsNaN(milliseconds) ? "none" : $"{milliseconds:0} ms";
+
+    private static string Clock(double seconds, bool withTenths = false)
+    {
+        TimeSpan time = TimeSpan.FromSeconds(seconds);
+        string text = time.TotalHours >= 1 ? time.ToString(@"h\:mm\:ss") : time.ToString(@"m\:ss");
+        return withTenths ? text + time.ToString(@"\.f") : text;
+    }
+
+    private static string Name(Who who) => who switch
+    {
+        Who.Person => "person",
+        Who.Switch => "switch",
+        _ => "judge",
+    };
+}

@@ -1,0 +1,136 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Simulator.Board;
+using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>A day in the virtual shop with the whole firmware, judged.</summary>
+internal sealed class DayRun
+{
+    // Twenty looks a second are enough for a chart and a file.
+    private const long TracePeriod = 50_000;
+
+    // The board comes up and learns the line before the day begins.
+    private const long WarmUp = 2_000_000;
+
+    private readonly Day _day;
+    private readonly Person _person;
+    private readonly VirtualShop _shop;
+    private readonly Storyteller _storyteller;
+    private readonly bool _isTraced;
+    private long _nextTrace;
+
+    /// <summary>Initializes a new instance of the <see cref="DayRun"/> class: the board comes up and the settings are typed.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="seed">The seed of all chance.</param>
+    /// <param name="isTraced">Whether a trace is kept.</param>
+    public DayRun(Day day, long seed, bool isTraced)
+    {
+        _day = Shifted(day, WarmUp);
+        _isTraced = isTraced;
+        Seed = seed;
+        _shop = ShopBuilder.Build(day, seed);
+        _person = new Person(_day, seed, _shop, Timeline);
+        _storyteller = new Storyteller(Timeline);
+        PcBoard board = new(new ShopLine(_shop, _person), day.Pace.Clock(seed), FlashImage.Blank());
+        Rig = new Rig(board);
+        foreach (string line in day.Settings)
+        {
+            TypeSetting(line);
+        }
+
+        Rig.RunUntil(WarmUp);
+        board.Serial.TakeShown();
+        Judge = new Judge(_shop, _person, Rig.Switch.Settings, Timeline);
+    }
+
+    /// <summary>Gets the seed.</summary>
+    public long Seed { get; }
+
+    /// <summary>Gets the board and its firmware.</summary>
+    public Rig Rig { get; }
+
+    /// <summary>Gets the judge.</summary>
+    public Judge Judge { get; }
+
+    /// <summary>Gets what happened; times count from the beginning of the day.</summary>
+    public List<Entry> Timeline { get; } = [];
+
+    /// <summary>Gets the trace, twenty points a second.</summary>
+    public List<TracePoint> Trace { get; } = [];
+
+    /// <summary>Gets the number of faults that came up.</summary>
+    public int Faults => _storyteller.Faults;
+
+    /// <summary>Gets the vacuum's run time in minutes.</summary>
+    public double VacuumMinutes => _shop.Vacuum.RunMinutes;
+
+    /// <summary>Gets a value indicating whether nothing was missed and nothing false.</summary>
+    public bool IsGood => Judge.Missed == 0 && Judge.False == 0;
+
+    /// <summary>Runs the day to its end.</summary>
+    /// <returns>This run.</returns>
+    public DayRun Run()
+    {
+        long end = WarmUp + (long)(_day.Seconds * 1e6);
+        PcBoard board = Rig.Board;
+        while (board.ShopTime < end)
+        {
+            board.IsButtonDown = _person.IsPressing(board.ShopTime);
+            while (_person.Lines.TryDequeue(out string? line))
+            {
+                board.Serial.Type(line + "\r");
+            }
+
+            Rig.Step();
+            long now = board.ShopTime;
+            Judge.Look(now, Rig.Switch.Core);
+            _storyteller.Look(now, Rig.Switch);
+            if (_isTraced && now >= _nextTrace)
+            {
+                _nextTrace = now + TracePeriod;
+                Look(now);
+            }
+        }
+
+        for (int i = 0; i < Timeline.Count; i++)
+        {
+            Timeline[i] = Timeline[i] with { Time = Timeline[i].Time - WarmUp };
+        }
+
+        return this;
+    }
+
+    private static Day Shifted(Day day, long by) => new()
+    {
+        Name = day.Name,
+        Seconds = day.Seconds,
+        Steps = [.. day.Steps.Select(step => step with { At = step.At + by })],
+    };
+
+    private void TypeSetting(string line)
+    {
+        string answer = Rig.Ask(line);
+        if (!answer.Contains("(not saved yet)", StringComparison.Ordinal) && !answer.Contains("(as saved)", StringComparison.Ordinal))
+        {
+            string last = answer.Split('\n', StringSplitOptions.RemoveEmptyEntries)[^2];
+            throw new UserException($"The switch does not take the setting '{line}': {last}");
+        }
+    }
+
+    private void Look(long now)
+    {
+        DetectionCore core = Rig.Switch.Core;
+        Trace.Add(new TracePoint(
+            (now - WarmUp) / 1e6,
+            _shop.ToolLine.Rms,
+            _shop.Vacuum.RmsAmperes(now),
+            core.SwingMilliamperes / 1000.0,
+            core.StartMilliamperes / 1000.0,
+            core.StopMilliamperes / 1000.0,
+            core.Vacuum.State,
+            core.IsRelayClosed,
+            _shop.RelayClosed));
+    }
+}

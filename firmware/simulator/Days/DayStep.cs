@@ -1,0 +1,9 @@
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>One thing that happens in the shop.</summary>
+/// <param name="At">When, in microseconds.</param>
+/// <param name="Act">What.</param>
+/// <param name="Tool">Name of the tool it is done with, where it is done with one.</param>
+/// <param name="Value">Load of the tool (1 = rated), seconds of a button press, or voltage factor of the mains.</param>
+/// <param name="Text">Line that is typed.</param>
+internal sealed record DayStep(long At, DayAct Act, string? Tool = null, double Value = 0, string? Text = null);

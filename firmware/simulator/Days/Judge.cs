@@ -1,0 +1,194 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>Compares what the switch did with the true current, which it knows from the shop and not from the sensor.</summary>
+/// <remarks>
+/// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay
+/// and two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of
+/// the surge, by its rule on the true current, is the delay. False: a command without such current; as the detector's
+/// levels are good to 7 %, currents from 90 % of start-at on are no false start.
+/// </remarks>
+internal sealed class Judge
+{
+    private const int HistoryLength = SurgeWatch.Distance;
+    private const double FallAllowed = 0.95;
+    private const double FalseBelow = 0.9;
+
+    private readonly VirtualShop _shop;
+    private readonly Person _person;
+    private readonly List<Entry> _timeline;
+    private readonly double _startAt;
+    private readonly int _startDelay;
+    private readonly long _restartGap;
+    private readonly double _cycle;
+    private readonly double[] _history = new double[HistoryLength];
+    private long _looks;
+    private bool _isIn;
+    private bool _isServed;
+    private bool _isDecided;
+    private bool _wasExcused;
+    private long _onset;
+    private long _delayEnd;
+    private long _commandedAt;
+    private long _openedAt = long.MinValue / 2;
+    private long _lastAbove = long.MinValue / 2;
+    private bool _wasCommanded;
+
+    /// <summary>Initializes a new instance of the <see cref="Judge"/> class.</summary>
+    /// <param name="shop">The shop.</param>
+    /// <param name="person">The person at work in it.</param>
+    /// <param name="settings">The settings that the person believes in.</param>
+    /// <param name="timeline">Where verdicts are written.</param>
+    public Judge(VirtualShop shop, Person person, SettingValues settings, List<Entry> timeline)
+    {
+        _shop = shop;
+        _person = person;
+        _timeline = timeline;
+        _startAt = settings[SettingId.StartAt] / 1000.0;
+        _startDelay = settings[SettingId.StartDelay];
+        _restartGap = settings[SettingId.RestartGap] * 1000L;
+        _cycle = 1e6 / shop.Mains.Hertz;
+    }
+
+    /// <summary>Gets the starts that were asked for by a current and made.</summary>
+    public int Starts { get; private set; }
+
+    /// <summary>Gets the starts that were asked for and not made, or made too late.</summary>
+    public int Missed { get; private set; }
+
+    /// <summary>Gets the starts that no current asked for.</summary>
+    public int False { get; private set; }
+
+    /// <summary>Gets the times from the onset of the current to the command, in milliseconds, of the starts with the vacuum off.</summary>
+    public List<double> Delays { get; } = [];
+
+    /// <summary>Looks at the shop and the switch after a step.</summary>
+    /// <param name="now">Shop time in microseconds.</param>
+    /// <param name="core">The core.</param>
+    public void Look(long now, DetectionCore core)
+    {
+        double rms = _shop.ToolLine.Rms;
+        double swing = _shop.ToolLine.PeakToPeak;
+        if (rms >= FalseBelow * _startAt)
+        {
+            _lastAbove = now;
+        }
+
+        LookAtCommand(now, core);
+        LookAtCurrent(now, rms, swing, core);
+        _history[_looks++ % HistoryLength] = swing;
+    }
+
+    private void LookAtCommand(long now, DetectionCore core)
+    {
+        bool isCommanded = core.IsRelayClosed;
+        if (isCommanded && !_wasCommanded)
+        {
+            _commandedAt = now;
+            bool isOwnDoing = core.Vacuum.State != VacuumState.ByHand;
+            if (isOwnDoing && now - _lastAbove > 5 * _cycle)
+            {
+                False++;
+                Tell(now, $"FALSE start: the true current was {_shop.ToolLine.Rms:0.00} A");
+            }
+        }
+        else if (!isCommanded && _wasCommanded)
+        {
+            _openedAt = now;
+        }
+
+        _wasCommanded = isCommanded;
+    }
+
+    private void LookAtCurrent(long now, double rms, double swing, DetectionCore core)
+    {
+        bool isAbove = rms >= _startAt;
+        if (!_isIn && isAbove)
+        {
+            Begin(now);
+        }
+
+        if (!_isIn)
+        {
+            return;
+        }
+
+        _wasExcused = _wasExcused || _person.HasSensorOut || core.Vacuum.State is VacuumState.Held or VacuumState.AwaitingStop or VacuumState.Faulted;
+        if (_delayEnd == 0 && IsSurgeOver(now, swing))
+        {
+            _delayEnd = now;
+        }
+
+        if (_wasCommanded && !_isServed)
+        {
+            _isServed = true;
+            if (_commandedAt >= _onset && !_wasExcused)
+            {
+                Delays.Add((_commandedAt - _onset) / 1000.0);
+            }
+        }
+
+        if (!_isDecided && _delayEnd != 0)
+        {
+            Decide(now);
+        }
+
+        if (!isAbove)
+        {
+            _isIn = false;
+        }
+    }
+
+    private void Begin(long now)
+    {
+        _isIn = true;
+        _isServed = false;
+        _isDecided = false;
+        _wasExcused = false;
+
+        // The meter looks back over a cycle, so the current began with the person's last act, if that was just now.
+        _onset = now - _person.LastToolChange <= 3 * _cycle ? _person.LastToolChange : now;
+        _delayEnd = _startDelay == CoreSettings.AfterSurge ? 0 : _onset + (_startDelay * 1000L);
+    }
+
+    private bool IsSurgeOver(long now, double swing)
+    {
+        long since = now - _onset;
+        if (since >= CoreSettings.LongestSurgeMilliseconds * 1000L)
+        {
+            return true;
+        }
+
+        // The swing of 100 ms ago must itself be of a whole cycle of this current.
+        return since >= _cycle + (SurgeWatch.Distance * Bucket.Microseconds)
+            && swing >= FallAllowed * _history[_looks % HistoryLength];
+    }
+
+    private void Decide(long now)
+    {
+        double longest = _startDelay == CoreSettings.AfterSurge ? Math.Max(_onset + (15 * _cycle), _delayEnd + (3 * _cycle)) : _delayEnd + (3 * _cycle);
+        if (now < longest)
+        {
+            return;
+        }
+
+        _isDecided = true;
+        double latest = Math.Max(_delayEnd, _openedAt <= _onset ? _openedAt + _restartGap : 0) + (2 * _cycle);
+        if (_isServed && _commandedAt <= latest)
+        {
+            Starts++;
+        }
+        else if (!_wasExcused)
+        {
+            Missed++;
+            Tell(now, _isServed
+                ? $"MISSED: the command came {(_commandedAt - latest) / 1000.0:0} ms too late"
+                : $"MISSED: {_shop.ToolLine.Rms:0.00} A and no command");
+        }
+    }
+
+    private void Tell(long now, string text) => _timeline.Add(new Entry(now, Who.Judge, text));
+}

@@ -1,0 +1,68 @@
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>Sums over many runs of a day.</summary>
+/// <param name="day">The day.</param>
+internal sealed class SeriesSums(Day day)
+{
+    // The rule of three: with none in N, the rate is below 3/N with 95 % confidence. Textbook.
+    private const double RuleOfThree = 3;
+
+    private readonly List<double> _delays = [];
+    private readonly List<long> _bad = [];
+    private int _runs;
+
+    /// <summary>Gets the starts that were asked for and made.</summary>
+    public int Starts { get; private set; }
+
+    /// <summary>Gets the missed starts.</summary>
+    public int Missed { get; private set; }
+
+    /// <summary>Gets the false starts.</summary>
+    public int False { get; private set; }
+
+    /// <summary>Gets the faults.</summary>
+    public int Faults { get; private set; }
+
+    /// <summary>Gets the hours of shop time.</summary>
+    public double Hours => _runs * day.Seconds / 3600;
+
+    /// <summary>Adds a run that has ended.</summary>
+    /// <param name="run">The run.</param>
+    public void Add(DayRun run)
+    {
+        _runs++;
+        Starts += run.Judge.Starts;
+        Missed += run.Judge.Missed;
+        False += run.Judge.False;
+        Faults += run.Faults;
+        _delays.AddRange(run.Judge.Delays);
+        if (!run.IsGood)
+        {
+            _bad.Add(run.Seed);
+        }
+    }
+
+    /// <inheritdoc/>
+    public override string ToString()
+    {
+        string text = $"{_runs} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, {Faults} faults; "
+            + $"delay median {DayReport.Milliseconds(DayReport.Median(_delays))}, "
+            + $"worst {DayReport.Milliseconds(_delays.DefaultIfEmpty(double.NaN).Max())}";
+        if (Missed == 0 && Starts > 0)
+        {
+            text += $"{Environment.NewLine}missed, 95 % bound: under {RuleOfThree / Starts:0.00000} a start";
+        }
+
+        if (False == 0 && Hours > 0)
+        {
+            text += $"{Environment.NewLine}false, 95 % bound: under {RuleOfThree / Hours:0.000} an hour";
+        }
+
+        if (_bad.Count > 0)
+        {
+            text += $"{Environment.NewLine}seeds with missed or false starts: {string.Join(", ", _bad)}";
+        }
+
+        return text;
+    }
+}

@@ -1,0 +1,81 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>Writes into the timeline what the switch saw and did, and why.</summary>
+/// <param name="timeline">The timeline.</param>
+internal sealed class Storyteller(List<Entry> timeline)
+{
+    private VacuumState _state;
+    private bool _wasRunning;
+    private long _startingSince;
+    private int _active;
+
+    /// <summary>Gets the number of faults that came up.</summary>
+    public int Faults { get; private set; }
+
+    /// <summary>Looks at the switch after a step.</summary>
+    /// <param name="now">Shop time in microseconds.</param>
+    /// <param name="of">The switch.</param>
+    public void Look(long now, Switch of)
+    {
+        DetectionCore core = of.Core;
+        if (core.IsToolRunning != _wasRunning)
+        {
+            _wasRunning = core.IsToolRunning;
+            Tell(now, _wasRunning ? $"sees a tool: {core.SwingMilliamperes / 1000.0:0.00} A" : "sees the tool has stopped");
+        }
+
+        if (core.Vacuum.State != _state)
+        {
+            VacuumState from = _state;
+            _state = core.Vacuum.State;
+            _startingSince = _state == VacuumState.Starting ? now : _startingSince;
+            if (Reason(from, _state, of, now) is { } text)
+            {
+                Tell(now, text);
+            }
+        }
+
+        LookAtFaults(now, core);
+    }
+
+    private string? Reason(VacuumState from, VacuumState to, Switch of, long now) => (from, to) switch
+    {
+        (VacuumState.Starting, VacuumState.Following) => of.Settings[SettingId.StartDelay] == CoreSettings.AfterSurge
+            ? $"vacuum ON: the start surge is over, {(now - _startingSince) / 1000.0:0} ms after the tool was seen"
+            : $"vacuum ON: the start delay of {of.Settings[SettingId.StartDelay]} ms is over",
+        (VacuumState.RunningOn, VacuumState.Following) => "vacuum stays on: the tool is back within the run-on",
+        (_, VacuumState.RunningOn) => of.Core.Vacuum.IsStretched
+            ? "run-on begins, stretched to 60 s: too many starts in a minute"
+            : $"run-on begins: {of.Settings[SettingId.RunOn] / 1000.0:0.#} s",
+        (VacuumState.RunningOn, VacuumState.Idle) => "vacuum OFF: the run-on is over",
+        (VacuumState.Starting, VacuumState.Idle) => "vacuum not started: the current was gone before the start delay was over",
+        (_, VacuumState.ByHand) => "vacuum ON by hand",
+        (_, VacuumState.AwaitingStop) => "vacuum OFF until the tool has stopped",
+        (_, VacuumState.Held) => "vacuum held OFF by hand",
+        (VacuumState.Held, _) => "hold released",
+        (_, VacuumState.Faulted) => "vacuum held OFF by a fault",
+        _ => null,
+    };
+
+    private void LookAtFaults(long now, DetectionCore core)
+    {
+        for (int i = 0; i < FaultMonitor.Count; i++)
+        {
+            bool isActive = core.Faults[(Fault)i].IsActive;
+            bool wasActive = (_active & (1 << i)) != 0;
+            if (isActive == wasActive)
+            {
+                continue;
+            }
+
+            _active ^= 1 << i;
+            Faults += isActive ? 1 : 0;
+            Tell(now, $"fault {(isActive ? "comes up" : "ends")}: {FaultText.Name((Fault)i)}");
+        }
+    }
+
+    private void Tell(long now, string text) => timeline.Add(new Entry(now, Who.Switch, text));
+}

@@ -1,0 +1,36 @@
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Commands;
+
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>Writes a trace as CSV.</summary>
+internal static class TraceCsv
+{
+    /// <summary>Writes the file.</summary>
+    /// <param name="path">The file.</param>
+    /// <param name="trace">The trace.</param>
+    public static void Save(string path, IReadOnlyList<TracePoint> trace)
+    {
+        try
+        {
+            if (Path.GetDirectoryName(path) is { Length: > 0 } folder)
+            {
+                Directory.CreateDirectory(folder);
+            }
+
+            using StreamWriter writer = new(path);
+            writer.WriteLine("seconds,tool_A,vacuum_A,swing_A,start_at_A,stop_below_A,state,commanded,closed");
+            foreach (TracePoint point in trace)
+            {
+                writer.WriteLine(
+                    $"{point.Seconds:0.00},{point.ToolAmperes:0.000},{point.VacuumAmperes:0.000},{point.SwingAmperes:0.000},"
+                    + $"{point.StartAmperes:0.000},{point.StopAmperes:0.000},{StateText.Name(point.State)},"
+                    + $"{(point.Commanded ? 1 : 0)},{(point.Closed ? 1 : 0)}");
+            }
+        }
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
+        {
+            throw new UserException($"{path} cannot be written: {exception.Message}", exception);
+        }
+    }
+}

@@ -1,0 +1,24 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>A look at the shop and the switch at one time, for the chart and the CSV file.</summary>
+/// <param name="Seconds">Time.</param>
+/// <param name="ToolAmperes">True rms current of the tool's line over the last cycle.</param>
+/// <param name="VacuumAmperes">Rms current of the vacuum.</param>
+/// <param name="SwingAmperes">What the switch sees, as the rms current of a sine.</param>
+/// <param name="StartAmperes">Its start level.</param>
+/// <param name="StopAmperes">Its stop level.</param>
+/// <param name="State">Its state.</param>
+/// <param name="Commanded">Whether it commands the relay closed.</param>
+/// <param name="Closed">Whether the relay's contact is closed.</param>
+internal readonly record struct TracePoint(
+    double Seconds,
+    double ToolAmperes,
+    double VacuumAmperes,
+    double SwingAmperes,
+    double StartAmperes,
+    double StopAmperes,
+    VacuumState State,
+    bool Commanded,
+    bool Closed);

@@ -1,0 +1,14 @@
+namespace NanoDustSwitch.Simulator.Days;
+
+/// <summary>Whose doing a line of the timeline is.</summary>
+internal enum Who
+{
+    /// <summary>The person in the shop.</summary>
+    Person,
+
+    /// <summary>The switch.</summary>
+    Switch,
+
+    /// <summary>The judge, who knows the true current.</summary>
+    Judge,
+}

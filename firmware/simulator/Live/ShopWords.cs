@@ -1,0 +1,153 @@
+using NanoDustSwitch.Simulator.Board;
+using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.Simulator.Live;
+
+/// <summary>The words for the shop. They begin with a slash, so that nobody takes them for the board's own.</summary>
+/// <param name="shop">The shop.</param>
+/// <param name="rig">The board in it.</param>
+internal sealed class ShopWords(VirtualShop shop, Rig rig)
+{
+    /// <summary>What a line of the shop begins with.</summary>
+    public const char Mark = '/';
+
+    private const double LongestWait = 24 * 3600;
+
+    private static readonly string[] s_help =
+    [
+        "/tools              what is in the shop, and what it draws",
+        "/run NAME           switch a tool on; the beginning of its name is enough",
+        "/stop NAME          switch it off",
+        "/load NAME PERCENT  lean into the cut, or let it idle",
+        "/plug NAME          put its plug in",
+        "/unplug NAME        pull its plug",
+        "/button SECONDS     press the button on the box",
+        "/sensor out|in      pull the sensor's plug, or put it in",
+        "/power              take the power away from the box for a moment",
+        "/wait SECONDS       let shop time pass, as fast as this PC can",
+        "/quit               leave",
+    ];
+
+    /// <summary>Gets a value indicating whether somebody has typed /quit.</summary>
+    public bool HasQuit { get; private set; }
+
+    /// <summary>Runs a line.</summary>
+    /// <param name="line">The line, with its slash.</param>
+    /// <returns>Lines to show.</returns>
+    public IReadOnlyList<string> Run(string line)
+    {
+        string[] parts = line[1..].Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
+        string word = parts.Length > 0 ? parts[0].ToLowerInvariant() : "help";
+        string rest = string.Join(' ', parts.Skip(1));
+        long now = rig.Board.ShopTime;
+        shop.Advance(now);
+        try
+        {
+            return word switch
+            {
+                "help" => s_help,
+                "tools" => Tools(now),
+                "run" => With(rest, tool => tool.Start(now), "is switched on"),
+                "stop" => With(rest, tool => tool.Stop(now), "is switched off"),
+                "plug" => With(rest, tool => tool.PlugIn(now), "is plugged in"),
+                "unplug" => With(rest, tool => tool.Unplug(now), "is unplugged"),
+                "load" => Load(parts),
+                "button" => Press(rest),
+                "sensor" => Sensor(rest),
+                "power" => Power(),
+                "wait" => Wait(rest),
+                "quit" => Quit(),
+                _ => [$"There is no /{word}. /help lists the words of the shop."],
+            };
+        }
+        catch (UserException exception)
+        {
+            return [exception.Message];
+        }
+    }
+
+    private static double Number(string text, double least, double greatest, string what) =>
+        double.TryParse(text, out double value) && value >= least && value <= greatest
+            ? value
+            : throw new UserException($"'{text}' is no {what}: {least} to {greatest} is allowed.");
+
+    private string[] Tools(long now) =>
+    [
+        .. shop.Wiring.Tools.Select(tool =>
+            $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws {tool.RmsAmperes(now):0.00} A"),
+        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.RelayClosed ? "fed" : "not fed"),-12} draws {shop.Vacuum.RmsAmperes(now):0.00} A",
+    ];
+
+    private static string State(Tool tool) => tool.Running ? "running" : tool.PluggedIn ? tool.SwitchedOn ? "no voltage" : "off" : "unplugged";
+
+    private string[] With(string name, Action<Tool> act, string text)
+    {
+        Tool tool = Find(name);
+        act(tool);
+        return [$"the {tool.Name} {text}"];
+    }
+
+    private string[] Load(string[] parts)
+    {
+        if (parts.Length < 3)
+        {
+            throw new UserException("Say which and how much: /load saw 120.");
+        }
+
+        double percent = Number(parts[^1], 1, 1000, "load in percent");
+        return With(string.Join(' ', parts[1..^1]), tool => tool.Load = percent / 100, $"has {percent} % load");
+    }
+
+    private string[] Press(string text)
+    {
+        double seconds = Number(text, 0.05, 60, "time in seconds");
+        rig.Board.IsButtonDown = true;
+        rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));
+        rig.Board.IsButtonDown = false;
+        rig.RunUntil(rig.Board.ShopTime + 100_000);
+        return [$"the button was pressed for {seconds} s; the lamp is {(rig.Board.IsLampOn ? "on" : "off")} just now"];
+    }
+
+    private string[] Sensor(string text)
+    {
+        shop.Sensor.State = text switch
+        {
+            "out" => SensorState.Unplugged,
+            "in" => SensorState.Healthy,
+            _ => throw new UserException("Say /sensor out or /sensor in."),
+        };
+        return [$"the sensor's plug is {text}"];
+    }
+
+    private string[] Power()
+    {
+        rig.PowerCycle();
+        return ["the box was without power for a moment"];
+    }
+
+    private string[] Wait(string text)
+    {
+        double seconds = Number(text, 0, LongestWait, "time in seconds");
+        rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));
+        return [$"{seconds} s pass; the vacuum is {(shop.Vacuum.Running ? "running" : "off")}"];
+    }
+
+    private string[] Quit()
+    {
+        HasQuit = true;
+        return [];
+    }
+
+    private Tool Find(string name)
+    {
+        List<Tool> found = [.. shop.Wiring.Tools.Where(tool => name.Length > 0 && tool.Name.Contains(name, StringComparison.OrdinalIgnoreCase))];
+        string all = string.Join(", ", shop.Wiring.Tools.Select(tool => tool.Name));
+        return found.Count switch
+        {
+            1 => found[0],
+            0 => throw new UserException($"There is no tool '{name}'; there are: {all}."),
+            _ => throw new UserException($"'{name}' fits more than one: {string.Join(", ", found.Select(tool => tool.Name))}."),
+        };
+    }
+}

@@ -1,0 +1,3 @@
+using NanoDustSwitch.Simulator.Commands;
+
+return CommandLine.Run(args);

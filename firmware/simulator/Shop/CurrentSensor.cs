@@ -1,0 +1,153 @@
+using System;
+
+namespace NanoDustSwitch.Simulator.Shop;
+
+/// <summary>
+/// The sensor on a wire: amperes in, millivolts out. Amperes without further word are referred to its input at one turn.
+/// </summary>
+public sealed class CurrentSensor
+{
+    // 1 A / 2000 through 47 ohm. Corner of a small transformer with its burden: common practice, no source.
+    private const double TransformerGain = 23.5;
+    private const double TransformerRest = 1270.0;
+    private const double CornerHertz = 0.5;
+
+    // 100 mV/A and 2.5 V (data sheet of the 20 A part at 5 V), halved to suit the converter.
+    private const double HallGain = 50.0;
+    private const double HallRest = 1250.0;
+    private const double HallLimit = 25.0;
+
+    private const double DefaultNoise = 0.13;
+    private const double CornerMicroseconds = 1e6 / (2.0 * Math.PI * CornerHertz);
+    private const double MicrosecondsPerHour = 3.6e9;
+    private const double Nothing = 1e-9;
+
+    private readonly ShopRandom _random;
+    private long _last;
+    private double _mean;
+    private double _amperes;
+    private double _humSine;
+    private double _humCosine;
+    private double _humAmperes;
+    private double _humDegrees = 40.0;
+    private int _turns = 1;
+
+    /// <summary>Makes a sensor in order, with its kind's figures.</summary>
+    /// <param name="kind">Transformer or Hall.</param>
+    /// <param name="random">Stream its noise is drawn from.</param>
+    public CurrentSensor(SensorKind kind, ShopRandom random)
+    {
+        ArgumentNullException.ThrowIfNull(random);
+        _random = random;
+        Kind = kind;
+        bool transformer = kind == SensorKind.Transformer;
+        MillivoltsPerAmpere = transformer ? TransformerGain : HallGain;
+        RestMillivolts = transformer ? TransformerRest : HallRest;
+    }
+
+    /// <summary>Transformer or Hall.</summary>
+    public SensorKind Kind { get; }
+
+    /// <summary>State of the sensor and its lead.</summary>
+    public SensorState State { get; set; }
+
+    /// <summary>Gain at one turn, mV/A: 23.5 for the transformer, 50 for the Hall module.</summary>
+    public double MillivoltsPerAmpere { get; set; }
+
+    /// <summary>How often the tool's wire goes through, 1 to 10.</summary>
+    public int Turns
+    {
+        get => _turns;
+        set => _turns = Math.Clamp(value, 1, 10);
+    }
+
+    /// <summary>Output without current, mV: 1270 for the transformer, 1250 for the Hall module.</summary>
+    public double RestMillivolts { get; set; }
+
+    /// <summary>Output when shorted, mV: the supply of the converter's side.</summary>
+    public double SupplyMillivolts { get; set; } = 3300.0;
+
+    /// <summary>
+    /// White noise, A rms. 0.13 is 4 counts of the default converter, and what an open recording of a 20 A Hall module shows.
+    /// </summary>
+    public double NoiseAmperes { get; set; } = DefaultNoise;
+
+    /// <summary>Hum picked up by the lead, A rms of a sine at mains frequency, always there; 0 by default.</summary>
+    public double HumAmperes
+    {
+        get => _humAmperes;
+        set
+        {
+            _humAmperes = value;
+            SetHum();
+        }
+    }
+
+    /// <summary>Angle of the hum against the voltage, degrees.</summary>
+    public double HumDegrees
+    {
+        get => _humDegrees;
+        set
+        {
+            _humDegrees = value;
+            SetHum();
+        }
+    }
+
+    /// <summary>Drift of the rest, mV an hour from time 0; 0 by default.</summary>
+    public double DriftMillivoltsPerHour { get; set; }
+
+    /// <summary>
+    /// Part of the other wire's current that is seen as well, -1 to 1; 1 is the other load plugged into the sensed line.
+    /// </summary>
+    public double Crosstalk { get; set; }
+
+    /// <summary>Lets the currents act on the sensor.</summary>
+    /// <param name="now">Virtual time, µs.</param>
+    /// <param name="own">Current of the sensed wire, A.</param>
+    /// <param name="other">Current of the wire beside it (the vacuum's), A.</param>
+    /// <param name="point">Point of the mains cycle, for the hum.</param>
+    public void Follow(long now, double own, double other, in MainsPoint point)
+    {
+        double amperes = (own * _turns) + (other * Crosstalk);
+        if (Kind == SensorKind.Hall)
+        {
+            amperes = Math.Clamp(amperes, -HallLimit, HallLimit);
+        }
+        else
+        {
+            double elapsed = now - _last;
+            _mean += (amperes - _mean) * (elapsed / (CornerMicroseconds + elapsed));
+            if (Math.Abs(_mean) < Nothing)
+            {
+                // Left to die away for minutes it would become a denormal number, a hundred times slower to reckon with.
+                _mean = 0.0;
+            }
+
+            amperes -= _mean;
+        }
+
+        _last = now;
+        _amperes = amperes + (point.Sine * _humSine) + (point.Cosine * _humCosine);
+    }
+
+    /// <summary>Output at the time of the last <see cref="Follow"/>; each call draws new noise.</summary>
+    /// <returns>mV.</returns>
+    public double Millivolts()
+    {
+        if (State != SensorState.Healthy)
+        {
+            return State == SensorState.Unplugged ? 0.0 : SupplyMillivolts;
+        }
+
+        double amperes = _amperes + (NoiseAmperes * _random.NextGaussian());
+        return RestMillivolts + (amperes * MillivoltsPerAmpere) + (_last * (DriftMillivoltsPerHour / MicrosecondsPerHour));
+    }
+
+    private void SetHum()
+    {
+        (double sine, double cosine) = Math.SinCos(_humDegrees * Math.PI / 180.0);
+        _humSine = _humAmperes * Math.Sqrt(2.0) * cosine;
+        _humCosine = _humAmperes * Math.Sqrt(2.0) * sine;
+    }
+}

@@ -1,0 +1,134 @@
+using System;
+using System.Collections.Generic;
+
+namespace NanoDustSwitch.Simulator.Shop;
+
+/// <summary>The shop's wiring: which circuits there are, and which load is plugged into which.</summary>
+public sealed class DistributionBoard
+{
+    private readonly List<Tool> _tools = new List<Tool>();
+    private readonly List<SupplyCircuit> _circuits = new List<SupplyCircuit>();
+    private readonly VacuumCleaner _vacuum;
+    private readonly double _hertz;
+    private Outlet[] _outlets = Array.Empty<Outlet>();
+    private Outlet[] _onToolLine = Array.Empty<Outlet>();
+
+    internal DistributionBoard(SupplyCircuit first, VacuumCleaner vacuum, double hertz)
+    {
+        _circuits.Add(first);
+        _vacuum = vacuum;
+        _hertz = hertz;
+        VacuumCircuit = first;
+    }
+
+    /// <summary>The circuits; the first feeds all that names no other.</summary>
+    public IReadOnlyList<SupplyCircuit> Circuits => _circuits;
+
+    /// <summary>All tools, on the sensed line or not.</summary>
+    public IReadOnlyList<Tool> Tools => _tools;
+
+    /// <summary>The circuit that feeds the vacuum: the first, until it is connected to another.</summary>
+    public SupplyCircuit VacuumCircuit { get; private set; }
+
+    /// <summary>Adds a circuit.</summary>
+    /// <param name="name">Its name, not used before.</param>
+    /// <param name="ratedAmperes">Rating of its breaker, A rms.</param>
+    /// <param name="curve">Kind of its breaker.</param>
+    /// <returns>The circuit.</returns>
+    public SupplyCircuit AddCircuit(string name, double ratedAmperes, BreakerCurve curve)
+    {
+        if (Search(name) != null)
+        {
+            throw new ArgumentException("there is a circuit of this name: " + name, nameof(name));
+        }
+
+        SupplyCircuit circuit = new SupplyCircuit(name, ratedAmperes, curve);
+        _circuits.Add(circuit);
+        return circuit;
+    }
+
+    /// <summary>Finds a circuit.</summary>
+    /// <param name="name">Its name; null = the first.</param>
+    /// <returns>The circuit.</returns>
+    public SupplyCircuit FindCircuit(string? name) => (name is null ? _circuits[0] : Search(name))
+        ?? throw new ArgumentException("there is no circuit of this name: " + name, nameof(name));
+
+    /// <summary>Adds a tool, plugged in and off.</summary>
+    /// <param name="specification">What the tool is.</param>
+    /// <returns>The tool.</returns>
+    public Tool AddTool(ToolSpecification specification)
+    {
+        ArgumentNullException.ThrowIfNull(specification);
+        Outlet outlet = new Outlet(new Tool(specification, _hertz), FindCircuit(specification.CircuitName));
+        outlet.WithVacuum = ReferenceEquals(outlet.Circuit, VacuumCircuit);
+        _tools.Add(outlet.Tool);
+        _outlets = Append(_outlets, outlet);
+        if (specification.OnToolLine)
+        {
+            _onToolLine = Append(_onToolLine, outlet);
+        }
+
+        return outlet.Tool;
+    }
+
+    /// <summary>Plugs the vacuum into another circuit.</summary>
+    /// <param name="circuitName">Name of the circuit; null = the first.</param>
+    public void ConnectVacuum(string? circuitName)
+    {
+        VacuumCircuit = FindCircuit(circuitName);
+        foreach (Outlet outlet in _outlets)
+        {
+            outlet.WithVacuum = ReferenceEquals(outlet.Circuit, VacuumCircuit);
+        }
+    }
+
+    /// <summary>Current of the sensed line; the dip pulls down what shares the vacuum's circuit.</summary>
+    internal double ToolLineAmperes(long now, in MainsPoint point, double dip)
+    {
+        double sum = 0.0;
+        foreach (Outlet outlet in _onToolLine)
+        {
+            double amperes = outlet.Tool.Current(now, point);
+            sum += outlet.WithVacuum ? amperes * dip : amperes;
+        }
+
+        return sum;
+    }
+
+    /// <summary>Loads the breakers with their rms currents and takes the voltage from what hangs on a tripped one.</summary>
+    internal void Judge(long now)
+    {
+        foreach (SupplyCircuit circuit in _circuits)
+        {
+            circuit.Clear();
+        }
+
+        foreach (Outlet outlet in _outlets)
+        {
+            outlet.Circuit.Add(outlet.Tool.RmsAmperes(now));
+        }
+
+        VacuumCircuit.Add(_vacuum.RmsAmperes(now));
+        foreach (SupplyCircuit circuit in _circuits)
+        {
+            circuit.Judge(now);
+        }
+
+        foreach (Outlet outlet in _outlets)
+        {
+            outlet.Tool.SetLive(now, outlet.Circuit.Live);
+        }
+
+        _vacuum.SetLive(now, VacuumCircuit.Live);
+    }
+
+    private static Outlet[] Append(Outlet[] outlets, Outlet outlet)
+    {
+        Array.Resize(ref outlets, outlets.Length + 1);
+        outlets[outlets.Length - 1] = outlet;
+        return outlets;
+    }
+
+    private SupplyCircuit? Search(string name) =>
+        _circuits.Find(circuit => string.Equals(circuit.Name, name, StringComparison.Ordinal));
+}

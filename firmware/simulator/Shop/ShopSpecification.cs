@@ -1,0 +1,41 @@
+namespace NanoDustSwitch.Simulator.Shop;
+
+/// <summary>What a virtual shop is built from. All else is set on its parts or added to it.</summary>
+public sealed class ShopSpecification
+{
+    /// <summary>The one seed of all chance in the shop.</summary>
+    public long Seed { get; set; } = 1;
+
+    /// <summary>Mains frequency, 45 to 65 Hz.</summary>
+    public double Hertz { get; set; } = 60.0;
+
+    /// <summary>Mains voltage, V rms.</summary>
+    public double Volts { get; set; } = 120.0;
+
+    /// <summary>Angle of the voltage at time 0, degrees.</summary>
+    public double DegreesAtZero { get; set; }
+
+    /// <summary>Sensor on the tool's line.</summary>
+    public SensorKind Sensor { get; set; } = SensorKind.Transformer;
+
+    /// <summary>Running current of the vacuum, A rms.</summary>
+    public double VacuumAmperes { get; set; } = 10.0;
+
+    /// <summary>Name of the first circuit, which feeds all that names no other.</summary>
+    public string CircuitName { get; set; } = "bench";
+
+    /// <summary>Rating of the first circuit's breaker, A rms.</summary>
+    public double CircuitAmperes { get; set; } = 20.0;
+
+    /// <summary>Kind of the first circuit's breaker.</summary>
+    public BreakerCurve CircuitCurve { get; set; } = BreakerCurve.NorthAmerican;
+
+    /// <summary>
+    /// Impedance of the supply up to the receptacle, ohm, 0 or more: what the vacuum's start pulls down the voltage of the
+    /// tools on its circuit by. 0.3 is common practice, no source.
+    /// </summary>
+    public double SourceOhms { get; set; } = 0.3;
+
+    /// <summary>Time constants of the heartbeat driver against nominal, 0.64 to 1.44 for parts of 20 %.</summary>
+    public double DriverTimeFactor { get; set; } = 1.0;
+}

@@ -1,0 +1,17 @@
+using BenchmarkDotNet.Columns;
+using BenchmarkDotNet.Configs;
+using BenchmarkDotNet.Jobs;
+using BenchmarkDotNet.Loggers;
+using BenchmarkDotNet.Running;
+using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using NanoDustSwitch.Benchmarks;
+
+// One process, so that the ratios are of one run on one core.
+ManualConfig config = ManualConfig.CreateEmpty()
+    .AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Default).WithWarmupCount(3).WithIterationCount(8))
+    .AddColumnProvider(DefaultColumnProviders.Instance)
+    .AddColumn(new TimesRealTimeColumn())
+    .AddDiagnoser(BenchmarkDotNet.Diagnosers.MemoryDiagnoser.Default)
+    .AddLogger(ConsoleLogger.Default)
+    .WithOptions(ConfigOptions.DisableLogFile);
+BenchmarkRunner.Run<SpeedBenchmark>(config);
