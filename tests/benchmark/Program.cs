@@ -8,10 +8,11 @@ using NanoDustSwitch.Benchmarks;
 
 // One process, so that the ratios are of one run on one core.
 ManualConfig config = ManualConfig.CreateEmpty()
-    .AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Default).WithWarmupCount(3).WithIterationCount(8))
+    .AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(3).WithIterationCount(8))
     .AddColumnProvider(DefaultColumnProviders.Instance)
     .AddColumn(new TimesRealTimeColumn())
     .AddDiagnoser(BenchmarkDotNet.Diagnosers.MemoryDiagnoser.Default)
     .AddLogger(ConsoleLogger.Default)
-    .WithOptions(ConfigOptions.DisableLogFile);
+    .WithOptions(ConfigOptions.DisableLogFile)
+    .WithArtifactsPath("artifacts/benchmark");
 BenchmarkRunner.Run<SpeedBenchmark>(config);

@@ -13,6 +13,8 @@ internal static class ChartFile
     /// <param name="heights">Their heights in pixels.</param>
     public static void SavePng(string path, IReadOnlyList<Plot> panels, float[] heights)
     {
+        // Written in one go below: no half a picture stays behind where drawing fails.
+        byte[] picture = Render(panels, heights);
         try
         {
             if (Path.GetDirectoryName(path) is { Length: > 0 } folder)
@@ -25,8 +27,7 @@ internal static class ChartFile
                 throw new UserException($"'{path}' is a folder; name a PNG file in it.");
             }
 
-            // Written in one go: no half a picture stays behind where drawing fails.
-            File.WriteAllBytes(path, Render(panels, heights));
+            File.WriteAllBytes(path, picture);
         }
         catch (UnauthorizedAccessException exception)
         {

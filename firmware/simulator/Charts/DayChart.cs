@@ -38,5 +38,4 @@ internal static class DayChart
         panels[0].Title(title.Length > LongestTitle ? title[..LongestTitle] + "…" : title, ChartStyle.FontSize + 4);
         ChartFile.SavePng(path, panels, hasMarks ? [205, 240, 245, 310] : [330, 300, 370]);
     }
-
 }

@@ -49,7 +49,7 @@ internal static class DayCommand
         DayReport.Print(day, run);
         if ((parsed.GetValue(options.Chart) ?? defaultChart) is { } chart)
         {
-            DayChart.Save(chart, $"{day.Name}, seed {seed}", run.Trace);
+            DayChart.Save(chart, $"{day.Name}, seed {seed}", run.Trace, DayMarks.Of(day));
             Console.WriteLine($"chart: {chart}");
         }
 

@@ -17,38 +17,7 @@ internal static class DayFile
     /// <summary>Reads a day from a file.</summary>
     /// <param name="path">The file.</param>
     /// <returns>The day.</returns>
-    public static Day Read(string path)
-    {
-        string shown = path.Length > LongestShown ? path[..LongestShown] + "…" : path;
-        if (Directory.Exists(path))
-        {
-            throw new UserException($"'{shown}' is a folder; name a day file in it.");
-        }
-
-        try
-        {
-            using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
-            return Parse(ReadAll(stream, path), path);
-        }
-        catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
-        {
-            throw new UserException($"There is no file '{shown}'.", exception);
-        }
-        catch (UnauthorizedAccessException exception)
-        {
-            throw new UserException($"'{shown}' cannot be read: permission is denied.", exception);
-        }
-        catch (Exception exception) when (exception is ArgumentException or NotSupportedException or PathTooLongException)
-        {
-            throw new UserException($"'{shown}' cannot be the name of a file.", exception);
-        }
-        catch (IOException exception)
-        {
-            // The system's words; the file's name behind them has been said.
-            string reason = exception.Message.Split(" : '")[0].TrimEnd('.');
-            throw new UserException($"'{shown}' cannot be read: {reason}.", exception);
-        }
-    }
+    public static Day Read(string path) => Parse(ReadBytes(path), path);
 
     /// <summary>Gives the demo day.</summary>
     /// <returns>The day.</returns>
@@ -69,6 +38,39 @@ internal static class DayFile
         JsonSource source = new(sourceName, utf8.Span.StartsWith(mark) ? utf8[mark.Length..] : utf8);
         CheckText(source);
         return DayReader.Read(JsonTree.Read(source));
+    }
+
+    private static byte[] ReadBytes(string path)
+    {
+        string shown = path.Length > LongestShown ? path[..LongestShown] + "…" : path;
+        if (Directory.Exists(path))
+        {
+            throw new UserException($"'{shown}' is a folder; name a day file in it.");
+        }
+
+        try
+        {
+            using FileStream stream = new(path, FileMode.Open, FileAccess.Read, FileShare.ReadWrite);
+            return ReadAll(stream, path);
+        }
+        catch (Exception exception) when (exception is FileNotFoundException or DirectoryNotFoundException)
+        {
+            throw new UserException($"There is no file '{shown}'.", exception);
+        }
+        catch (UnauthorizedAccessException exception)
+        {
+            throw new UserException($"'{shown}' cannot be read: permission is denied.", exception);
+        }
+        catch (Exception exception) when (exception is ArgumentException or NotSupportedException or PathTooLongException)
+        {
+            throw new UserException($"'{shown}' cannot be the name of a file.", exception);
+        }
+        catch (IOException exception)
+        {
+            // The system's words; the file's name behind them has been said.
+            string reason = exception.Message.Split(" : '")[0].TrimEnd('.');
+            throw new UserException($"'{shown}' cannot be read: {reason}.", exception);
+        }
     }
 
     private static void CheckText(JsonSource source)
