@@ -1,0 +1,122 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class BucketFillerTests
+{
+    private const int Full = 4095;
+
+    [TestMethod]
+    public void ABurstIsSummed()
+    {
+        Bucket bucket = Fill(new BucketFiller(Full), 1500, 1600, 1400);
+        Assert.AreEqual(3, bucket.Count);
+        Assert.AreEqual(4500, bucket.Sum);
+        Assert.AreEqual(1400, bucket.Least);
+        Assert.AreEqual(1600, bucket.Greatest);
+        Assert.AreEqual(2500L, bucket.EndTime);
+    }
+
+    [TestMethod]
+    public void ABurstWithoutReadingsIsAnEmptyBucket()
+    {
+        Bucket bucket = new Bucket();
+        new BucketFiller(Full).Fill(new int[4], 0, 7500, bucket);
+        Assert.AreEqual(0, bucket.Count);
+        Assert.AreEqual(0, bucket.Sum);
+        Assert.AreEqual(0, bucket.Failed);
+        Assert.AreEqual(7500L, bucket.EndTime);
+    }
+
+    // A drop-out of the converter.
+    [TestMethod]
+    [DataRow(0)]
+    [DataRow(4095)]
+    public void AnIsolatedReadingAtARailIsLeftOut(int rail)
+    {
+        Bucket bucket = Fill(new BucketFiller(Full), 1500, rail, 1502);
+        Assert.AreEqual(2, bucket.Count);
+        Assert.AreEqual(3002, bucket.Sum);
+        Assert.AreEqual(0, bucket.AtLowRail + bucket.AtHighRail);
+        Assert.AreEqual(0, bucket.Failed);
+    }
+
+    [TestMethod]
+    public void TwoReadingsAtARailAreKept()
+    {
+        Bucket low = Fill(new BucketFiller(Full), 1500, 0, 0);
+        Assert.AreEqual(3, low.Count);
+        Assert.AreEqual(2, low.AtLowRail);
+        Bucket high = Fill(new BucketFiller(Full), Full, Full, 1500);
+        Assert.AreEqual(3, high.Count);
+        Assert.AreEqual(2, high.AtHighRail);
+        Assert.AreEqual(Full, high.Greatest);
+    }
+
+    // One reading a bucket: the rail is believed from the second bucket on.
+    [TestMethod]
+    public void NeighboursAreSeenAcrossBuckets()
+    {
+        BucketFiller filler = new BucketFiller(Full);
+        Assert.AreEqual(0, FillOne(filler, 0).Count);
+        Assert.AreEqual(1, FillOne(filler, 0).AtLowRail);
+        FillOne(filler, 1500);
+        Assert.AreEqual(0, FillOne(filler, 0).Count);
+    }
+
+    // A median would remove the 1.5 ms pulse of a rectifier; a wild reading that is not at a rail stays.
+    [TestMethod]
+    public void AnotherWildReadingIsKept()
+    {
+        Bucket bucket = Fill(new BucketFiller(Full), 1500, 4094, 1500);
+        Assert.AreEqual(3, bucket.Count);
+        Assert.AreEqual(4094, bucket.Greatest);
+    }
+
+    [TestMethod]
+    [DataRow(-1)]
+    [DataRow(4096)]
+    [DataRow(2147483647)]
+    [DataRow(-2147483648)]
+    public void WhatTheConverterCannotGiveIsAFailedRead(int reading)
+    {
+        Bucket bucket = Fill(new BucketFiller(Full), 1500, reading, 1502);
+        Assert.AreEqual(2, bucket.Count);
+        Assert.AreEqual(3002, bucket.Sum);
+        Assert.AreEqual(1, bucket.Failed);
+        Assert.AreEqual(1500, bucket.Least);
+        Assert.AreEqual(1502, bucket.Greatest);
+    }
+
+    [TestMethod]
+    public void NothingOfTheLastBurstIsLeft()
+    {
+        BucketFiller filler = new BucketFiller(Full);
+        Fill(filler, -1, 0, 0);
+        Bucket bucket = Fill(filler, 1500, 1501, 1502);
+        Assert.AreEqual(0, bucket.Failed);
+        Assert.AreEqual(0, bucket.AtLowRail);
+        Assert.AreEqual(3, bucket.Count);
+    }
+
+    private static Bucket Fill(BucketFiller filler, int first, int second, int third)
+    {
+        int[] readings = new int[3];
+        readings[0] = first;
+        readings[1] = second;
+        readings[2] = third;
+        Bucket bucket = new Bucket();
+        filler.Fill(readings, 3, 2500, bucket);
+        return bucket;
+    }
+
+    private static Bucket FillOne(BucketFiller filler, int reading)
+    {
+        int[] readings = new int[1];
+        readings[0] = reading;
+        Bucket bucket = new Bucket();
+        filler.Fill(readings, 1, 2500, bucket);
+        return bucket;
+    }
+}

@@ -1,0 +1,309 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+// Lines typed at the serial console, and what it answers.
+[TestClass]
+public class ConsoleTests
+{
+    [TestMethod]
+    public void ItGreetsOnceWithTheBootsNumber()
+    {
+        SwitchBench bench = new SwitchBench();
+        Assert.AreEqual("\r\nnanoDustSwitch 0.1.0, boot 1. Type help.\r\n> ", bench.Board.TakeSent());
+    }
+
+    [TestMethod]
+    [DataRow("why", "off: 0.00 A, starts at 0.60 A")]
+    [DataRow("WHY", "off: 0.00 A, starts at 0.60 A")]
+    [DataRow("", "")]
+    [DataRow("run-on", "run-on 5 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake")]
+    [DataRow("help save", "save: keep the settings over a power cut")]
+    [DataRow("help set", "NAME VALUE: change a setting at once; also 'set NAME VALUE'")]
+    [DataRow("run-on 8", "run-on 8 s (not saved yet)")]
+    [DataRow("run-on=8", "run-on 8 s (not saved yet)")]
+    [DataRow("set run-on 8", "run-on 8 s (not saved yet)")]
+    [DataRow("run-on 5", "run-on 5 s (as saved)")]
+    [DataRow("start-at 700 mA", "start-at 0.70 A (not saved yet)")]
+    [DataRow("start-delay 0.5", "start-delay 0.5 s (not saved yet)")]
+    [DataRow("longest-run off", "longest-run off (not saved yet)")]
+    [DataRow("run-on 200", "run-on cannot be 200; allowed is 0 s to 3 min.")]
+    [DataRow("run-on soon", "'soon' is no value for run-on; allowed is 0 s to 3 min.")]
+    [DataRow("set", "Say which: 'set NAME VALUE', for example 'set run-on 8'. 'settings' lists the names.")]
+    [DataRow("stop-below 0.6", "start-at must stay above stop-below (now 0.60 A and 0.35 A); nothing was changed.")]
+    [DataRow("start-at 0.3", "start-at must stay above stop-below (now 0.60 A and 0.35 A); nothing was changed.")]
+    [DataRow("xyz", "There is no 'xyz'. 'help' lists the words, 'settings' the settings.")]
+    [DataRow("runon 8", "There is no 'runon'. Did you mean 'run-on'? 'help' lists the words, 'settings' the settings.")]
+    [DataRow("stat", "There is no 'stat'. Did you mean 'status'? 'help' lists the words, 'settings' the settings.")]
+    [DataRow("undo", "Nothing to undo: all settings are as saved.")]
+    [DataRow("save", "Saved.")]
+    [DataRow("clear", "Cleared. A fault that is still there comes back by itself.")]
+    [DataRow("vacuum", "Type 'vacuum on', 'vacuum off' or 'vacuum auto'.")]
+    [DataRow("vacuum on", "on by hand for 30 min more, then auto")]
+    [DataRow("vacuum off", "off: 0.00 A, starts at 0.60 A")]
+    [DataRow("hold", "held off by hand until 'vacuum auto' or a long press")]
+    [DataRow("filter", "0.0 h since the filter was looked at; 'filter done' after the next look.")]
+    [DataRow("filter done", "The filter's hours count from nought again.")]
+    [DataRow("defaults 110", "Type 'defaults', or 'defaults 230' for 230 V mains.")]
+    public void ALineIsAnswered(string line, string answer)
+    {
+        Assert.AreEqual(answer, new SwitchBench().Answer(line));
+    }
+
+    [TestMethod]
+    public void ALineThatIsTooLongIsRefusedWhole()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.TakeSent();
+        bench.Board.Type("run-on 8                                                                        9\r");
+        bench.Run(500);
+        Assert.IsTrue(Texts.Has(bench.Board.TakeSent(), "That line is too long; 72 characters are the most.\r\n> "));
+        Assert.AreEqual(5000, bench.Switch.Settings[SettingId.RunOn]);
+    }
+
+    [TestMethod]
+    public void ASettingThatIsTypedIsUsedAtOnce()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("start-at 5");
+        bench.Tool(SwitchBench.Saw, 1000);
+        Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
+        bench.Answer("start-at 2");
+        bench.Run(500);
+        Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    public void ASavedSettingSurvivesAPowerCutAndAnUnsavedOneDoesNot()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("run-on 8");
+        bench.Answer("save");
+        bench.Answer("run-on 9");
+        bench.Boot();
+        Assert.AreEqual(8000, bench.Switch.Settings[SettingId.RunOn]);
+    }
+
+    [TestMethod]
+    public void UndoGoesBackToWhatIsSaved()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("run-on 8");
+        bench.Answer("turns 2");
+        Assert.AreEqual("2 settings are as saved again.", bench.Answer("undo"));
+        Assert.AreEqual(5000, bench.Switch.Settings[SettingId.RunOn]);
+        bench.Answer("turns 2");
+        Assert.AreEqual("1 setting is as saved again.", bench.Answer("undo"));
+    }
+
+    [TestMethod]
+    public void DefaultsAskFirst()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("run-on 8");
+        Assert.AreEqual("All settings to their defaults? (yes or no)", bench.Answer("defaults"));
+        Assert.AreEqual("Nothing was changed.", bench.Answer("no"));
+        Assert.AreEqual(8000, bench.Switch.Settings[SettingId.RunOn]);
+        bench.Answer("defaults 230");
+        Assert.AreEqual("All settings are at their defaults (not saved yet).", bench.Answer("yes"));
+        Assert.AreEqual(5000, bench.Switch.Settings[SettingId.RunOn]);
+        Assert.AreEqual(400, bench.Switch.Settings[SettingId.StartAt]);
+        Assert.AreEqual(250, bench.Switch.Settings[SettingId.StopBelow]);
+    }
+
+    // Anything but a yes is a no, and a word typed there is not run.
+    [TestMethod]
+    [DataRow("no")]
+    [DataRow("")]
+    [DataRow("yes please")]
+    [DataRow("vacuum on")]
+    public void ARestartIsAskedForAndOnlyAYesDoesIt(string answer)
+    {
+        SwitchBench bench = new SwitchBench();
+        Assert.AreEqual("Restart the board? (yes or no)", bench.Answer("restart"));
+        Assert.AreEqual("No restart.", bench.Answer(answer));
+        Assert.AreEqual(0, bench.Board.Restarts);
+        Assert.AreEqual("idle", Words.Of(bench.State));
+    }
+
+    [TestMethod]
+    public void ARestartThatWouldLoseSettingsSaysSo()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("run-on 8");
+        Assert.AreEqual("Restart and lose the settings that are not saved? (yes or no)", bench.Answer("restart"));
+        bench.Answer("y");
+        Assert.AreEqual(1, bench.Board.Restarts);
+        bench.Boot();
+        Assert.AreEqual((int)BootReason.Asked, (int)bench.Switch.Boot.Reason);
+        Assert.AreEqual(0, bench.Switch.Boot.Restarts);
+    }
+
+    [TestMethod]
+    public void SettingsListEveryRowAndMarkWhatIsNotSaved()
+    {
+        SwitchBench bench = new SwitchBench();
+        string all = bench.Answer("settings");
+        Assert.AreEqual(SettingsTable.Count - 1, Texts.Lines(all));
+        Assert.IsTrue(all.StartsWith("start-at          0.60 A\r\nstop-below        0.35 A\r\n"), all);
+        bench.Answer("run-on 8");
+        string changed = bench.Answer("settings");
+        Assert.IsTrue(Texts.Has(changed, "run-on            8 s  (saved: 5 s)\r\n"), changed);
+        Assert.IsTrue(changed.EndsWith("Not saved: 'save' keeps them, 'undo' drops them."), changed);
+    }
+
+    [TestMethod]
+    public void HelpListsEveryWord()
+    {
+        SwitchBench bench = new SwitchBench();
+        string help = bench.Answer("help");
+        WordList words = bench.Switch.Console.Words;
+        for (int i = 0; i < words.Count; i++)
+        {
+            Assert.IsTrue(Texts.Has(help, words.At(i).Help), words.At(i).Name);
+        }
+
+        Assert.IsTrue(help.EndsWith("unplug it before you open or clear anything."), help);
+    }
+
+    [TestMethod]
+    public void NoSettingIsHiddenByAWord()
+    {
+        WordList words = new WordList();
+        for (int i = 0; i < SettingsTable.Count; i++)
+        {
+            Assert.IsNull(words.Find(SettingsTable.Row((SettingId)i).Name));
+        }
+    }
+
+    [TestMethod]
+    public void StatusTellsHowThingsStand()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Tool(SwitchBench.Saw, 2000);
+        string status = bench.Answer("status");
+        Assert.IsTrue(status.StartsWith("vacuum    on: "), status);
+        Assert.IsTrue(Texts.Has(status, ", stops below 0.35 A and the run-on\r\n"), status);
+        Assert.IsTrue(Texts.Has(status, " A rms, running\r\n"), status);
+        Assert.IsTrue(Texts.Has(status, "readings  2000 a second, worst gap 0.0 ms\r\n"), status);
+        Assert.IsTrue(Texts.Has(status, "rests at 1.270 V\r\n"), status);
+        Assert.IsTrue(Texts.Has(status, "settings  saved\r\n"), status);
+        Assert.IsTrue(Texts.Has(status, "troubles  0 serial, 0 panel, 0 flash\r\n"), status);
+        Assert.IsTrue(status.EndsWith("faults    none"), status);
+    }
+
+    [TestMethod]
+    public void WhyNamesTheFaultAndWhatToDo()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.BurstsThatThrow = -1;
+        bench.Run(1000);
+        bench.Board.BurstsThatThrow = 0;
+        bench.Run(100);
+        string why = bench.Answer("why");
+        Assert.IsTrue(why.StartsWith("held off: converter fails, "), why);
+        Assert.IsTrue(Texts.Has(why, "; ends by itself when that is over\r\n"), why);
+        Assert.IsTrue(Texts.Has(why, "converter fails: unplug and plug in again; if it comes back the board is bad"), why);
+    }
+
+    [TestMethod]
+    public void EventsTellWhatHasHappenedOldestFirst()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("vacuum on");
+        bench.Answer("hold");
+        bench.Answer("vacuum auto");
+        string events = bench.Answer("events");
+        Assert.AreEqual(
+            "boot 1 0:00:00  came up: power on\r\nboot 1 0:00:00  vacuum on: by hand\r\n"
+            + "boot 1 0:00:01  held off by hand\r\nboot 1 0:00:01  hold released",
+            events);
+    }
+
+    [TestMethod]
+    public void WatchWritesTenLinesASecondThatAProgramCanRead()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.TakeSent();
+        bench.Board.Type("watch\r");
+        bench.Run(1000);
+        bench.Board.Type("x");
+        bench.Run(500);
+        string sent = bench.Board.TakeSent();
+        string header = "watch\r\nseconds,amperes,swing,start_at,stop_below,tool,vacuum,state\r\n";
+        Assert.IsTrue(sent.StartsWith(header), sent);
+        string lines = sent.Substring(header.Length);
+        Assert.IsTrue(lines.StartsWith("0.60,0.0"), lines);
+        Assert.IsTrue(Texts.Has(lines, ",0,0,idle\r\n0.70,"), lines);
+        Assert.AreEqual(10, Texts.Lines(lines));
+
+        // Any key ends it, and is not the beginning of a line.
+        Assert.IsTrue(lines.EndsWith("idle\r\n> "), lines);
+        Assert.AreEqual("off: 0.00 A, starts at 0.60 A", bench.Answer("why"));
+    }
+
+    [TestMethod]
+    public void SeveralLinesInOnePieceAreAnsweredInTurn()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.TakeSent();
+        bench.Board.Type("run-on 8\r\nturns 2\r\nundo\r\n");
+        bench.Run(500);
+        Assert.AreEqual(
+            "run-on 8\r\nrun-on 8 s (not saved yet)\r\n> turns 2\r\nturns 2 (not saved yet)\r\n> "
+            + "undo\r\n2 settings are as saved again.\r\n> ",
+            bench.Board.TakeSent());
+    }
+
+    // 115,200 baud with start and stop bit carry 11.52 bytes a millisecond (textbook identity).
+    [TestMethod]
+    public void NoMoreIsSentThanTheLineCarries()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.TakeSent();
+        bench.Board.Type("help\r");
+        for (int i = 0; i < 60; i++)
+        {
+            bench.Run(10);
+            int sent = bench.Board.TakeSent().Length;
+            Assert.IsTrue(sent <= 115, sent.ToString());
+        }
+    }
+
+    [TestMethod]
+    public void EveryWordAndEverySettingIsAnsweredWithoutLosingAByte()
+    {
+        SwitchBench bench = new SwitchBench();
+        WordList words = bench.Switch.Console.Words;
+        for (int i = 0; i < words.Count; i++)
+        {
+            CheckLines(bench.Answer("help " + words.At(i).Name));
+        }
+
+        for (int i = 0; i < SettingsTable.Count; i++)
+        {
+            string name = SettingsTable.Row((SettingId)i).Name;
+            Assert.IsTrue(bench.Answer(name).StartsWith(name), name);
+        }
+
+        CheckLines(bench.Answer("help"));
+        CheckLines(bench.Answer("status"));
+        CheckLines(bench.Answer("settings"));
+        CheckLines(bench.Answer("about"));
+        Assert.AreEqual(0, bench.Switch.Console.Output.Dropped);
+    }
+
+    // A line of the output's promise is at most 160 bytes, its end included.
+    private static void CheckLines(string answer)
+    {
+        int begin = 0;
+        string rest = answer + "\r\n";
+        while (begin < rest.Length)
+        {
+            int end = rest.IndexOf('\n', begin);
+            Assert.IsTrue(end + 1 - begin <= 160, rest.Substring(begin, end - begin));
+            begin = end + 1;
+        }
+    }
+}

@@ -1,0 +1,183 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class DetectionCoreTests
+{
+    private const int Idle = 0;
+    private const int Tool = 3000;
+
+    [TestMethod]
+    public void ATypicalCut()
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.StartDelayMilliseconds = CoreSettings.AfterSurge;
+        CoreBench bench = new CoreBench(settings);
+        bench.Run(Idle, 5000);
+        Assert.AreEqual("idle", Words.Of(bench.Core.Vacuum.State));
+        bench.Run(Tool, 1000);
+        Assert.AreEqual("following", Words.Of(bench.Core.Vacuum.State));
+        bench.Run(Idle, 1000);
+        Assert.AreEqual("running on", Words.Of(bench.Core.Vacuum.State));
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        bench.Run(Idle, 5000);
+        Assert.AreEqual("idle", Words.Of(bench.Core.Vacuum.State));
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        Assert.AreEqual(1, bench.Closings);
+    }
+
+    [TestMethod]
+    public void PowerUpWithTheToolRunningIsAnOrdinaryStart()
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.StartDelayMilliseconds = 1000;
+        CoreBench bench = new CoreBench(settings);
+        bench.Run(Tool, 5000);
+        Assert.AreEqual(1, bench.Closings);
+        Assert.AreEqual(1000000L, bench.ClosedAt - bench.ToolStartedAt);
+    }
+
+    [TestMethod]
+    public void CurrentsAreShownInMilliamperes()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Tool, 1000);
+        CheckNear(3000, bench.Core.Milliamperes, 45);
+        CheckNear(3000, bench.Core.SwingMilliamperes, 170);
+        CheckNear(600, bench.Core.StartMilliamperes, 1);
+        CheckNear(350, bench.Core.StopMilliamperes, 1);
+        CheckNear(100, bench.Core.NoiseMilliamperes, 1);
+    }
+
+    [TestMethod]
+    public void TheRestingPointIsFollowedOnlyWhileIdle()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        CheckNear(1270, bench.Core.MidpointMillivolts, 1);
+
+        // Far more than the range: clipped at the lower rail first, the mean of the readings is not the rest.
+        bench.Run(80000, 3000);
+        CheckNear(1270, bench.Core.MidpointMillivolts, 1);
+    }
+
+    // Nearly a second without a bucket; a whole one is a fault.
+    [TestMethod]
+    public void AGapKeepsTheVacuumAsItWas()
+    {
+        CoreBench bench = On();
+        bench.Gap(900);
+        bench.Run(Tool, 1000);
+        Assert.IsTrue(bench.Core.IsToolRunning);
+        Assert.AreEqual(1, bench.Closings);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    public void AGapWhileIdleStartsNothing()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        for (int i = 0; i < 50; i++)
+        {
+            bench.Gap(37);
+            bench.Run(Idle, 50);
+        }
+
+        Assert.AreEqual(0, bench.Closings);
+    }
+
+    // A window of nine buckets and sixteen below.
+    [TestMethod]
+    public void AfterAGapAStopNeedsTwoWholeCyclesOfReadings()
+    {
+        CoreBench bench = On();
+        bench.Gap(100);
+        bench.Run(Idle, 57);
+        Assert.IsTrue(bench.Core.IsToolRunning);
+        bench.Run(Idle, 10);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+    }
+
+    [TestMethod]
+    public void ASingleMissingBucketIsBridged()
+    {
+        CoreBench bench = On();
+        for (int i = 0; i < 100; i++)
+        {
+            bench.Now += Bucket.Microseconds;
+            bench.Run(Tool, 25);
+            Assert.IsTrue(bench.Core.IsWindowValid);
+        }
+
+        bench.Now += 2 * Bucket.Microseconds;
+        bench.Run(Tool, 2);
+        Assert.IsFalse(bench.Core.IsWindowValid);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    public void ASingleEmptyBucketIsBridged()
+    {
+        CoreBench bench = On();
+        bench.Silence(1);
+        Assert.IsTrue(bench.Core.IsWindowValid);
+        bench.Run(Tool, 25);
+        bench.Silence(2);
+        Assert.IsFalse(bench.Core.IsWindowValid);
+    }
+
+    [TestMethod]
+    public void ALostRelayRestsAndClosesAgain()
+    {
+        CoreBench bench = On();
+        bench.Core.LoseRelay(200, bench.Now);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        long lost = bench.Now;
+        bench.Run(Tool, 2000);
+        Assert.AreEqual(500000L, bench.ClosedAt - lost);
+        Assert.AreEqual(200, bench.Figures[(int)NoticeKind.RelayLost]);
+    }
+
+    [TestMethod]
+    public void OnByHandClosesAtOnceAndOffByHandOpensAtOnce()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        bench.Do(VacuumEvent.HandOn);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        bench.Do(VacuumEvent.HandOff);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    public void AHoldOpensAtOnceAndNoToolCloses()
+    {
+        CoreBench bench = On();
+        bench.Do(VacuumEvent.Hold);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        bench.Run(Idle, 1000);
+        Assert.IsFalse(bench.RunUntilRelay(true, Tool, 5000));
+        bench.Stand(0, 200);
+        bench.Run(Idle, 12000);
+        Assert.AreEqual("held", Words.Of(bench.Core.Vacuum.State));
+        bench.Do(VacuumEvent.Auto);
+        Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
+    }
+
+    private static CoreBench On()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        bench.Run(Tool, 500);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        return bench;
+    }
+
+    private static void CheckNear(int expected, int actual, int tolerance)
+    {
+        int difference = expected > actual ? expected - actual : actual - expected;
+        Assert.IsTrue(difference <= tolerance, expected.ToString() + " expected, but " + actual.ToString());
+    }
+}

@@ -1,0 +1,61 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class EventTextTests
+{
+    [TestMethod]
+    [DataRow(0, 1, 2, 2, "vacuum on: tool at 3.21 A")]
+    [DataRow(0, 0, 4, 3, "vacuum on: by hand")]
+    [DataRow(0, 2, 5, 2, "vacuum off until the tool stops: longest run reached")]
+    [DataRow(0, 2, 5, 4, "vacuum off until the tool stops: by hand")]
+    [DataRow(0, 2, 6, 6, "held off by hand")]
+    [DataRow(0, 6, 0, 5, "hold released")]
+    [DataRow(0, 3, 0, 2, "vacuum off: run-on over")]
+    [DataRow(0, 3, 0, 4, "vacuum off: by hand")]
+    [DataRow(1, 0, 0, 4095, "sensor open or shorted: the converter reads 4095 all the time")]
+    [DataRow(1, 1, 1, 843, "resting point out of band: the line rests at 0.843 V; stays until 'clear'")]
+    [DataRow(2, 3, 0, 12, "converter fails: over after 12 s")]
+    [DataRow(3, 0, 0, 600, "longest run ends in 10 min")]
+    [DataRow(4, 0, 0, 200, "heartbeat stopped for 200 ms, relay taken as dropped")]
+    [DataRow(5, 0, 0, 0, "came up: power on")]
+    [DataRow(5, 1, 0, 0, "came up: restart asked for")]
+    [DataRow(5, 2, 0, 1, "came up: an unexpected error")]
+    [DataRow(5, 3, 0, 1, "came up: the clock stood still")]
+    [DataRow(6, 0, 0, 0, "settings saved")]
+    [DataRow(7, 0, 0, 0, "flash failed, nothing was saved")]
+    [DataRow(8, 0, 0, 0, "faults cleared by hand")]
+    [DataRow(9, 0, 0, 2, "2 stored settings were out of range and fell back")]
+    [DataRow(10, 0, 0, 601, "filter is due after 601 min of run time")]
+    [DataRow(99, 0, 0, 0, "entry of another version, kind 99")]
+    public void AnEntryIsALineOfWords(int kind, int first, int second, int figure, string words)
+    {
+        LogEntry entry = new LogEntry();
+        entry.Boot = 7;
+        entry.Seconds = 3661;
+        entry.Kind = (LogKind)kind;
+        entry.First = first;
+        entry.Second = second;
+        entry.Figure = figure;
+        entry.Milliamperes = 3210;
+        TextOutput output = new TextOutput();
+        EventText.Write(output, entry);
+        Assert.AreEqual("boot 7 1:01:01  " + words, Texts.Take(output));
+    }
+
+    [TestMethod]
+    public void EveryFaultHasItsOwnNameAndSaysWhatToDo()
+    {
+        for (int i = 0; i < FaultMonitor.Count; i++)
+        {
+            Assert.AreNotEqual("unknown fault", FaultText.Name((Fault)i));
+            Assert.IsTrue(FaultText.ToDo((Fault)i).Length > 0);
+            for (int j = 0; j < i; j++)
+            {
+                Assert.AreNotEqual(FaultText.Name((Fault)j), FaultText.Name((Fault)i));
+            }
+        }
+    }
+}

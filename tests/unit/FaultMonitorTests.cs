@@ -1,0 +1,347 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+// Each fault of the sensor and its line through the whole core: what raises it, that the relay opens, how it ends.
+[TestClass]
+public class FaultMonitorTests
+{
+    private const int Idle = 0;
+    private const int Tool = 3000;
+
+    [TestMethod]
+    [DataRow(0)]
+    [DataRow(4095)]
+    public void AnOpenSensorHoldsTheVacuumOff(int rail)
+    {
+        CoreBench bench = On();
+        bench.Stand(rail, 100);
+        CheckHeldOff(bench, Fault.SensorAtRail);
+        Assert.AreEqual(rail, bench.Core.Faults[Fault.SensorAtRail].Figure);
+    }
+
+    [TestMethod]
+    public void FortyFiveMillisecondsAtARailAreNoOpenSensor()
+    {
+        CoreBench bench = On();
+        bench.Stand(0, 45);
+        bench.Run(Tool, 100);
+        Assert.IsFalse(bench.IsFaulted(Fault.SensorAtRail));
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    [DataRow(1053)]
+    [DataRow(2175)]
+    public void ARestJustOutsideTheBandHoldsTheVacuumOff(int reading)
+    {
+        // 1053 and 2175 counts of 0.806 mV are 0.849 and 1.753 V; the band is 0.85 to 1.75 V.
+        CoreBench bench = Ready();
+        bench.RestAt(reading, 600);
+        CheckHeldOff(bench, Fault.MidpointOut);
+    }
+
+    [TestMethod]
+    [DataRow(1056)]
+    [DataRow(2169)]
+    public void ARestJustInsideTheBandIsGood(int reading)
+    {
+        CoreBench bench = Ready();
+        bench.RestAt(reading, 5000);
+        Assert.IsFalse(bench.IsFaulted(Fault.MidpointOut));
+    }
+
+    [TestMethod]
+    public void ASensorThatNeverChangesForTwoSecondsHoldsTheVacuumOff()
+    {
+        CoreBench bench = Ready();
+        bench.Stand(1576, 1990);
+        Assert.IsFalse(bench.IsFaulted(Fault.SensorFrozen));
+        bench.Stand(1576, 20);
+        CheckHeldOff(bench, Fault.SensorFrozen);
+    }
+
+    // Slow boards have buckets of one reading, which have no spread either.
+    [TestMethod]
+    public void BucketsWithoutSpreadAtChangingLevelsAreNotFrozen()
+    {
+        CoreBench bench = Ready();
+        for (int i = 0; i < 1500; i++)
+        {
+            bench.Stand(1576 + (i & 1), 2);
+        }
+
+        Assert.IsFalse(bench.IsFaulted(Fault.SensorFrozen));
+    }
+
+    [TestMethod]
+    public void AFailingConverterHoldsTheVacuumOff()
+    {
+        CoreBench bench = On();
+        bench.Stand(-1, 500);
+        CheckHeldOff(bench, Fault.ConverterFails);
+    }
+
+    // Five failed reads in a row; eight are a fault.
+    [TestMethod]
+    public void OneBucketOfFailedReadsDoesNotMatter()
+    {
+        CoreBench bench = On();
+        for (int i = 0; i < 100; i++)
+        {
+            bench.Stand(-1, 2);
+            bench.Run(Tool, 10);
+        }
+
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    [DataRow(0)]
+    [DataRow(1)]
+    [DataRow(500000)]
+    public void AClockThatStandsOrRunsBackwardsOpensTheRelayAtOnce(int microsecondsBack)
+    {
+        CoreBench bench = On();
+        bench.StepWithoutTime(microsecondsBack);
+        CheckHeldOff(bench, Fault.ClockStands);
+
+        // Nothing after that can be believed until the board has restarted.
+        bench.Run(Idle, 60000);
+        Assert.IsTrue(bench.IsFaulted(Fault.ClockStands));
+    }
+
+    [TestMethod]
+    public void ASecondWithoutAWindowOpensTheRelay()
+    {
+        CoreBench bench = On();
+        bench.Silence(398);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        bench.Silence(10);
+        CheckHeldOff(bench, Fault.NoWindow);
+    }
+
+    [TestMethod]
+    public void AGapOfMoreThanASecondIsToldWithItsLength()
+    {
+        CoreBench bench = On();
+        bench.Gap(1500);
+        bench.Run(Tool, 2);
+        CheckHeldOff(bench, Fault.NoWindow);
+        Assert.AreEqual(1502, bench.Core.Faults[Fault.NoWindow].Figure);
+    }
+
+    [TestMethod]
+    public void TheFirstWindowEndsAGap()
+    {
+        CoreBench bench = On();
+        bench.Gap(1500);
+        bench.Run(Tool, 100);
+        Assert.IsFalse(bench.IsFaulted(Fault.NoWindow));
+        Assert.IsTrue(bench.RunUntilRelay(true, Tool, 2000));
+    }
+
+    // The reading is a lower bound, so the tool runs for sure.
+    [TestMethod]
+    public void AClippingCurrentIsToldAndFollowed()
+    {
+        CoreBench bench = On();
+        bench.Run(60000, 2000);
+        Assert.IsTrue(bench.IsFaulted(Fault.OverRange));
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        bench.Run(Tool, 9000);
+        Assert.IsTrue(bench.IsFaulted(Fault.OverRange));
+        bench.Run(Tool, 1100);
+        Assert.IsFalse(bench.IsFaulted(Fault.OverRange));
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    [DataRow(0)]
+    [DataRow(1)]
+    [DataRow(2)]
+    [DataRow(3)]
+    public void TenSecondsOfGoodReadingsEndASensorsFault(int fault)
+    {
+        CoreBench bench = Ready();
+        Provoke(bench, (Fault)fault);
+        Assert.IsTrue(bench.IsFaulted((Fault)fault));
+        bench.Run(Idle, 9700);
+        Assert.IsTrue(bench.IsFaulted((Fault)fault));
+        bench.Run(Idle, 700);
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        Assert.AreEqual("idle", Words.Of(bench.Core.Vacuum.State));
+        Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
+    }
+
+    [TestMethod]
+    public void AFaultSeenAgainWithinTenSecondsCountsThemAnew()
+    {
+        CoreBench bench = Ready();
+        Provoke(bench, Fault.ConverterFails);
+        bench.Run(Idle, 9000);
+        Provoke(bench, Fault.ConverterFails);
+        bench.Run(Idle, 9000);
+        Assert.IsTrue(bench.IsFaulted(Fault.ConverterFails));
+        Assert.AreEqual(1, bench.Core.Faults[Fault.ConverterFails].Times);
+    }
+
+    [TestMethod]
+    [DataRow(0)]
+    [DataRow(1)]
+    [DataRow(2)]
+    [DataRow(3)]
+    public void TheFourthTimeInAnHourASensorsFaultStaysUntilCleared(int fault)
+    {
+        CoreBench bench = Ready();
+        for (int i = 0; i < 3; i++)
+        {
+            Provoke(bench, (Fault)fault);
+            bench.Run(Idle, 11000);
+            Assert.IsFalse(bench.IsFaulted((Fault)fault));
+        }
+
+        Provoke(bench, (Fault)fault);
+        Assert.IsTrue(bench.Core.Faults[(Fault)fault].IsLatched);
+        bench.Run(Idle, 60000);
+        Assert.IsTrue(bench.IsFaulted((Fault)fault));
+
+        bench.Core.Faults.Clear(bench.Now);
+        bench.Run(Idle, 100);
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
+    }
+
+    [TestMethod]
+    public void FourTimesInMoreThanAnHourDoNotStay()
+    {
+        CoreBench bench = Ready();
+        for (int i = 0; i < 4; i++)
+        {
+            Provoke(bench, Fault.ConverterFails);
+            bench.Run(Idle, 1205000);
+        }
+
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+    }
+
+    [TestMethod]
+    public void AGapNeverStaysUntilCleared()
+    {
+        CoreBench bench = Ready();
+        for (int i = 0; i < 8; i++)
+        {
+            bench.Gap(1500);
+            bench.Run(Idle, 1000);
+        }
+
+        Assert.AreEqual(8, bench.Core.Faults[Fault.NoWindow].Times);
+        Assert.IsFalse(bench.IsFaulted(Fault.NoWindow));
+    }
+
+    [TestMethod]
+    public void AFaultThatIsStillSeenComesBackAfterAClear()
+    {
+        CoreBench bench = On();
+        bench.Stand(0, 200);
+        bench.Core.Faults.Clear(bench.Now);
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        bench.Stand(0, 60);
+        CheckHeldOff(bench, Fault.SensorAtRail);
+        Assert.AreEqual(1, bench.Core.Faults[Fault.SensorAtRail].Times);
+    }
+
+    [TestMethod]
+    public void AFaultIsToldOnceWhenItComesAndOnceWhenItEnds()
+    {
+        CoreBench bench = Ready();
+        Provoke(bench, Fault.ConverterFails);
+        bench.Run(Idle, 3000);
+        Provoke(bench, Fault.ConverterFails);
+        Assert.AreEqual(1, bench.Noticed[(int)NoticeKind.FaultRaised]);
+        bench.Run(Idle, 12000);
+        Assert.AreEqual(1, bench.Noticed[(int)NoticeKind.FaultEnded]);
+
+        // Seen for 4 s, and good for 10 s.
+        Assert.AreEqual(13, bench.Figures[(int)NoticeKind.FaultEnded]);
+    }
+
+    [TestMethod]
+    [DataRow(0, true)]
+    [DataRow(1, true)]
+    [DataRow(2, true)]
+    [DataRow(3, true)]
+    [DataRow(4, true)]
+    [DataRow(5, true)]
+    [DataRow(6, false)]
+    [DataRow(7, false)]
+    [DataRow(8, false)]
+    [DataRow(9, false)]
+    [DataRow(10, false)]
+    [DataRow(11, true)]
+    public void SomeFaultsKeepTheVacuumOffAndSomeOnlySaySomething(int fault, bool keepsOff)
+    {
+        FaultMonitor monitor = new FaultMonitor(new NoticeQueue(), 0);
+        monitor.See((Fault)fault, 0, 1000);
+        Assert.AreEqual(keepsOff, monitor.HoldsOff);
+        Assert.AreEqual(keepsOff, FaultMonitor.KeepsOff((Fault)fault));
+    }
+
+    [TestMethod]
+    public void AFaultThatEndsDoesNotHideAnother()
+    {
+        FaultMonitor monitor = new FaultMonitor(new NoticeQueue(), 0);
+        monitor.See(Fault.NoWindow, 0, 1000);
+        monitor.Latch(Fault.RestartLoop, 3, 1000);
+        monitor.End(Fault.NoWindow, 2000);
+        Assert.IsTrue(monitor.HoldsOff);
+        monitor.End(Fault.RestartLoop, 3000);
+        Assert.IsTrue(monitor.HoldsOff);
+        monitor.Clear(4000);
+        Assert.IsFalse(monitor.HoldsOff);
+    }
+
+    private static void Provoke(CoreBench bench, Fault fault)
+    {
+        switch (fault)
+        {
+            case Fault.SensorAtRail:
+                bench.Stand(0, 100);
+                break;
+            case Fault.MidpointOut:
+                bench.RestAt(900, 500);
+                break;
+            case Fault.SensorFrozen:
+                bench.Stand(1576, 2010);
+                break;
+            default:
+                bench.Stand(-1, 500);
+                break;
+        }
+    }
+
+    private static void CheckHeldOff(CoreBench bench, Fault fault)
+    {
+        Assert.IsTrue(bench.IsFaulted(fault));
+        Assert.IsTrue(bench.Core.Faults.HoldsOff);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        Assert.AreEqual("faulted", Words.Of(bench.Core.Vacuum.State));
+    }
+
+    private static CoreBench Ready()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        return bench;
+    }
+
+    private static CoreBench On()
+    {
+        CoreBench bench = Ready();
+        Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
+        bench.Run(Tool, 500);
+        return bench;
+    }
+}

@@ -1,0 +1,79 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class HeartbeatTests
+{
+    [TestMethod]
+    public void AtBootTheLineRestsLow()
+    {
+        FakeBoard board = new FakeBoard();
+        board.RelayLine = true;
+        Heartbeat heartbeat = new Heartbeat(board);
+        Assert.IsFalse(board.RelayLine);
+        Assert.IsNotNull(heartbeat);
+    }
+
+    [TestMethod]
+    public void WhileTheRelayShouldBeClosedTheLineTogglesAtEveryStep()
+    {
+        FakeBoard board = new FakeBoard();
+        Heartbeat heartbeat = new Heartbeat(board);
+        DetectionCore core = On();
+        for (int i = 1; i <= 100; i++)
+        {
+            heartbeat.Update(core, 1000000 + (i * 2500L));
+            Assert.AreEqual(i, board.Toggles);
+        }
+    }
+
+    [TestMethod]
+    public void WhenItShouldOpenTheLineRestsLow()
+    {
+        FakeBoard board = new FakeBoard();
+        Heartbeat heartbeat = new Heartbeat(board);
+        DetectionCore core = On();
+        heartbeat.Update(core, 1002500);
+        Assert.IsTrue(board.RelayLine);
+        core.Handle(VacuumEvent.HandOff, 1002500);
+        heartbeat.Update(core, 1005000);
+        Assert.IsFalse(board.RelayLine);
+        int toggles = board.Toggles;
+        heartbeat.Update(core, 1007500);
+        Assert.AreEqual(toggles, board.Toggles);
+    }
+
+    [TestMethod]
+    public void AGapThatTheDriverBridgesDoesNotMatter()
+    {
+        FakeBoard board = new FakeBoard();
+        Heartbeat heartbeat = new Heartbeat(board);
+        DetectionCore core = On();
+        Assert.AreEqual(0, heartbeat.Update(core, 1000000));
+        Assert.AreEqual(0, heartbeat.Update(core, 1150000));
+        Assert.AreEqual(2, board.Toggles);
+    }
+
+    [TestMethod]
+    public void AfterALongerGapTheRelayIsTakenForDropped()
+    {
+        FakeBoard board = new FakeBoard();
+        Heartbeat heartbeat = new Heartbeat(board);
+        DetectionCore core = On();
+        Assert.AreEqual(0, heartbeat.Update(core, 1000000));
+        Assert.IsTrue(board.RelayLine);
+        Assert.AreEqual(150, heartbeat.Update(core, 1150001));
+        Assert.IsFalse(board.RelayLine);
+    }
+
+    // On by hand, at one second.
+    private static DetectionCore On()
+    {
+        DetectionCore core = new DetectionCore(new ConverterScale(4095, 806, 850, 1750), CoreBench.Settings(), 0);
+        core.Handle(VacuumEvent.HandOn, 1000000);
+        Assert.IsTrue(core.IsRelayClosed);
+        return core;
+    }
+}

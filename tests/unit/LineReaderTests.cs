@@ -1,0 +1,91 @@
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class LineReaderTests
+{
+    [TestMethod]
+    [DataRow("status\r", "status")]
+    [DataRow("STATUS\r", "status")]
+    [DataRow("  set   run-on \t 8  \r", "set run-on 8")]
+    [DataRow("run-on=8\r", "run-on 8")]
+    [DataRow("run-on = 8\r", "run-on 8")]
+    [DataRow("statis\b\bus\r", "status")]
+    [DataRow("statuss\u007f\r", "status")]
+    [DataRow("\b\b\bwhy\r", "why")]
+    [DataRow("wh\u001b[A\u001b[1;5Dy\r", "why")]
+    [DataRow("wh\u001b[3~y\r", "why")]
+    [DataRow("wh\u00e9\u00ffy\r", "why")]
+    [DataRow("wh\u0001\u0000y\r", "why")]
+    [DataRow("why\n", "why")]
+    [DataRow("\r", "")]
+    [DataRow("   \r", "")]
+    public void ALineIsCleaned(string typed, string line)
+    {
+        LineReader reader = new LineReader(new TextOutput());
+        Assert.AreEqual(1, Type(reader, typed));
+        Assert.AreEqual(line, reader.Take());
+    }
+
+    [TestMethod]
+    [DataRow("a\rb\r", 2)]
+    [DataRow("a\nb\n", 2)]
+    [DataRow("a\r\nb\r\n", 2)]
+    [DataRow("a\r\rb\r", 3)]
+    [DataRow("a\n\r", 2)]
+    public void AReturnWithItsLineFeedIsOneEnd(string typed, int ends)
+    {
+        LineReader reader = new LineReader(new TextOutput());
+        Assert.AreEqual(ends, Type(reader, typed));
+    }
+
+    [TestMethod]
+    public void TypedCharactersAreEchoedAndOthersAreNot()
+    {
+        TextOutput echo = new TextOutput();
+        LineReader reader = new LineReader(echo);
+        Type(reader, "Ab\u0001\u001b[A\b\r");
+        Assert.AreEqual("Ab\b \b\r\n", Texts.Take(echo));
+    }
+
+    [TestMethod]
+    public void NothingIsRubbedOutBeforeTheLinesBeginning()
+    {
+        TextOutput echo = new TextOutput();
+        Type(new LineReader(echo), "a\b\b\b");
+        Assert.AreEqual("a\b \b", Texts.Take(echo));
+    }
+
+    [TestMethod]
+    public void MoreThanSeventyTwoCharactersAreSaidToBeTooMany()
+    {
+        TextOutput echo = new TextOutput();
+        LineReader reader = new LineReader(echo);
+        for (int i = 0; i < 72; i++)
+        {
+            Type(reader, "x");
+        }
+
+        Assert.IsFalse(reader.IsTooLong);
+        Type(reader, "xyz");
+        Assert.IsTrue(reader.IsTooLong);
+        Assert.AreEqual(72, reader.Take().Length);
+
+        // The next line is an ordinary one.
+        Type(reader, "why\r");
+        Assert.IsFalse(reader.IsTooLong);
+        Assert.AreEqual("why", reader.Take());
+    }
+
+    private static int Type(LineReader reader, string typed)
+    {
+        int ends = 0;
+        for (int i = 0; i < typed.Length; i++)
+        {
+            ends += reader.Accept((byte)typed[i]) ? 1 : 0;
+        }
+
+        return ends;
+    }
+}

@@ -1,0 +1,130 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class NoiseFloorTests
+{
+    [TestMethod]
+    public void ItStartsFromWhatIsStored()
+    {
+        NoiseFloor floor = New(100, 1000);
+        Assert.AreEqual(100, floor.Floor);
+        Assert.IsFalse(floor.IsAtCap);
+    }
+
+    [TestMethod]
+    public void AStoredFloorAboveTheCapIsCut()
+    {
+        Assert.AreEqual(1000, New(5000, 1000).Floor);
+    }
+
+    [TestMethod]
+    public void ItMovesOnceASecond()
+    {
+        NoiseFloor floor = New(100, 1000);
+        for (int i = 1; i < 400; i++)
+        {
+            Assert.IsFalse(floor.Accept(500));
+        }
+
+        Assert.AreEqual(100, floor.Floor);
+        Assert.IsTrue(floor.Accept(500));
+        Assert.AreNotEqual(100, floor.Floor);
+    }
+
+    [TestMethod]
+    public void ItRisesByAThirtySecondAndFallsByAQuarter()
+    {
+        NoiseFloor floor = New(100, 1000);
+        Second(floor, 420);
+        Assert.AreEqual(110, floor.Floor);
+        Second(floor, 70);
+        Assert.AreEqual(100, floor.Floor);
+    }
+
+    [TestMethod]
+    public void TheGreatestSwingOfTheSecondCounts()
+    {
+        NoiseFloor floor = New(100, 1000);
+        floor.Accept(740);
+        for (int i = 1; i < 400; i++)
+        {
+            floor.Accept(10);
+        }
+
+        Assert.AreEqual(120, floor.Floor);
+    }
+
+    [TestMethod]
+    public void ItReachesALevelThatStaysFromBelowAndFromAbove()
+    {
+        NoiseFloor floor = New(100, 1000);
+        for (int i = 0; i < 300; i++)
+        {
+            Second(floor, 333);
+        }
+
+        Assert.AreEqual(333, floor.Floor);
+        for (int i = 0; i < 60; i++)
+        {
+            Second(floor, 40);
+        }
+
+        Assert.AreEqual(40, floor.Floor);
+    }
+
+    [TestMethod]
+    public void ItIsCappedAndSaysSo()
+    {
+        NoiseFloor floor = New(100, 200);
+        for (int i = 0; i < 100; i++)
+        {
+            Second(floor, 2000);
+        }
+
+        Assert.AreEqual(200, floor.Floor);
+        Assert.IsTrue(floor.IsAtCap);
+        Second(floor, 0);
+        Assert.IsFalse(floor.IsAtCap);
+    }
+
+    // A soft start that takes two seconds below the level moves the floor by less than a fifteenth of its rise.
+    [TestMethod]
+    public void ASoftStartHardlyMovesIt()
+    {
+        NoiseFloor floor = New(100, 1000);
+        Second(floor, 500);
+        Second(floor, 900);
+        Assert.IsTrue(floor.Floor < 140, floor.Floor.ToString());
+    }
+
+    [TestMethod]
+    public void ARestartDropsTheSecondUnderWay()
+    {
+        NoiseFloor floor = New(100, 1000);
+        for (int i = 0; i < 399; i++)
+        {
+            floor.Accept(900);
+        }
+
+        floor.Restart();
+        Second(floor, 100);
+        Assert.AreEqual(100, floor.Floor);
+    }
+
+    private static NoiseFloor New(int floor, int cap)
+    {
+        NoiseFloor noise = new NoiseFloor();
+        noise.Set(floor, cap);
+        return noise;
+    }
+
+    private static void Second(NoiseFloor floor, int swing)
+    {
+        for (int i = 0; i < Bucket.ASecond; i++)
+        {
+            floor.Accept(swing);
+        }
+    }
+}

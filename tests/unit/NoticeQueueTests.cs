@@ -1,0 +1,39 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class NoticeQueueTests
+{
+    [TestMethod]
+    public void NoticesComeOutInTheirOrder()
+    {
+        NoticeQueue queue = new NoticeQueue();
+        for (int i = 0; i < 40; i++)
+        {
+            queue.Add(NoticeKind.FaultRaised, i, 1, 2, 3);
+            queue.Add(NoticeKind.FaultEnded, i, 1, 2, 3);
+            Notice raised = queue.Take();
+            Assert.AreEqual((int)NoticeKind.FaultRaised, (int)raised.Kind);
+            Assert.AreEqual(i, raised.First);
+            Assert.AreEqual((int)NoticeKind.FaultEnded, (int)queue.Take().Kind);
+        }
+
+        Assert.IsNull(queue.Take());
+        Assert.AreEqual(0, queue.Lost);
+    }
+
+    [TestMethod]
+    public void AFullQueueKeepsTheOldAndCountsTheLost()
+    {
+        NoticeQueue queue = new NoticeQueue();
+        for (int i = 0; i < 20; i++)
+        {
+            queue.Add(NoticeKind.RelayLost, i, 0, 0, 0);
+        }
+
+        Assert.AreEqual(16, queue.Count);
+        Assert.AreEqual(4, queue.Lost);
+        Assert.AreEqual(0, queue.Take().First);
+    }
+}

@@ -1,0 +1,99 @@
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class RunHoursTests
+{
+    [TestMethod]
+    public void OnlyTimeWithTheVacuumOnCounts()
+    {
+        RunHours hours = New(new FakeBoard());
+        long now = 0;
+        Run(hours, true, 100, ref now);
+        Run(hours, false, 500, ref now);
+        Run(hours, true, 50, ref now);
+        Assert.AreEqual(150, hours.Seconds);
+        Assert.AreEqual(150, hours.FilterSeconds);
+        Assert.AreEqual(2, hours.Starts);
+    }
+
+    [TestMethod]
+    public void PartsOfASecondAddUpOverShortRuns()
+    {
+        RunHours hours = New(new FakeBoard());
+        long now = 0;
+        for (int i = 0; i < 10; i++)
+        {
+            hours.Update(true, now);
+            now += 400000;
+            hours.Update(true, now);
+            hours.Update(false, now);
+            now += 5000000;
+        }
+
+        Assert.AreEqual(4, hours.Seconds);
+        Assert.AreEqual(10, hours.Starts);
+    }
+
+    [TestMethod]
+    public void AQuarterOfAnHourIsWorthAWrite()
+    {
+        RunHours hours = New(new FakeBoard());
+        long now = 0;
+        Run(hours, true, 899, ref now);
+        Assert.IsFalse(hours.IsWorthWriting);
+        Run(hours, true, 2, ref now);
+        Assert.IsTrue(hours.IsWorthWriting);
+        Assert.IsTrue(hours.Save());
+        Assert.IsFalse(hours.IsWorthWriting);
+    }
+
+    // Else every bucket would try again.
+    [TestMethod]
+    public void AFailedWriteWaitsForTheNextQuarterOfAnHour()
+    {
+        FakeBoard board = new FakeBoard();
+        RunHours hours = New(board);
+        long now = 0;
+        Run(hours, true, 901, ref now);
+        board.SlotsThrow = true;
+        Assert.IsFalse(hours.Save());
+        Assert.IsFalse(hours.IsWorthWriting);
+    }
+
+    [TestMethod]
+    public void TheySurviveAPowerCut()
+    {
+        FakeBoard board = new FakeBoard();
+        RunHours hours = New(board);
+        long now = 0;
+        Run(hours, true, 1000, ref now);
+        hours.FilterSeconds = 70;
+        hours.Save();
+        RunHours again = New(board);
+        Assert.AreEqual(1000, again.Seconds);
+        Assert.AreEqual(70, again.FilterSeconds);
+        Assert.AreEqual(1, again.Starts);
+        Assert.IsFalse(again.IsWorthWriting);
+    }
+
+    private static RunHours New(FakeBoard board)
+    {
+        RunHours hours = new RunHours(new SafeBoard(board));
+        hours.Load();
+        return hours;
+    }
+
+    private static void Run(RunHours hours, bool isOn, int seconds, ref long now)
+    {
+        for (int i = 0; i < seconds * 10; i++)
+        {
+            hours.Update(isOn, now);
+            now += 100000;
+        }
+
+        hours.Update(isOn, now);
+        hours.Update(false, now);
+    }
+}

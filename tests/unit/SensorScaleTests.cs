@@ -1,0 +1,68 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class SensorScaleTests
+{
+    // 1 A × 23.5 mV/A × 2·√2 / 0.806 mV = 82.47 counts of swing (textbook identity); quarter-cycle means keep 0.859 of
+    // that, and 16 parts a count make it 1133.
+    [TestMethod]
+    public void OneAmpereAtTheDefaultSensor()
+    {
+        Assert.AreEqual(1133, Default().ToSwing(1000));
+    }
+
+    [TestMethod]
+    [DataRow(0)]
+    [DataRow(50)]
+    [DataRow(600)]
+    [DataRow(30000)]
+    public void ASwingGoesBackToItsCurrent(int milliamperes)
+    {
+        SensorScale scale = Default();
+        int back = scale.FromSwing(scale.ToSwing(milliamperes));
+
+        // A sixteenth of a count is 0.88 mA.
+        Assert.IsTrue(back <= milliamperes, back.ToString());
+        Assert.IsTrue(back >= milliamperes - 2, back.ToString());
+    }
+
+    [TestMethod]
+    public void MoreTurnsAndMoreGainAreTheSame()
+    {
+        SensorScale turns = new SensorScale(23500, 3, 806);
+        SensorScale gain = new SensorScale(70500, 1, 806);
+        Assert.AreEqual(gain.ToSwing(600), turns.ToSwing(600));
+        Assert.AreEqual(gain.FromSwing(2000), turns.FromSwing(2000));
+        Assert.AreEqual(gain.FromRms(2000), turns.FromRms(2000));
+    }
+
+    // 16 × 100 counts × 0.806 mV = 80.6 mV of rms are 3.43 A at 23.5 mV/A; bucket means keep 0.969 of it.
+    [TestMethod]
+    public void ARmsInCountsIsACurrent()
+    {
+        Assert.AreEqual(3539, Default().FromRms(1600));
+    }
+
+    [TestMethod]
+    public void ALevelIsAVoltage()
+    {
+        Assert.AreEqual(1270, Default().ToMillivolts(1576 * 16));
+        Assert.AreEqual(3300, Default().ToMillivolts(4095 * 16));
+    }
+
+    [TestMethod]
+    public void TheExtremesOfTheSettingsDoNotOverflow()
+    {
+        SensorScale strong = new SensorScale(1000000, 10, 806);
+        SensorScale weak = new SensorScale(1000, 1, 806);
+        Assert.IsTrue(strong.ToSwing(30000) > strong.ToSwing(29999));
+        Assert.IsTrue(weak.FromSwing(4095 * 16) > 1000000);
+    }
+
+    private static SensorScale Default()
+    {
+        return new SensorScale(23500, 1, 806);
+    }
+}

@@ -1,0 +1,442 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+// The whole firmware at a board that does as the test says, in virtual time.
+[TestClass]
+public class SwitchTests
+{
+    private const int NoTool = SwitchBench.NoTool;
+    private const int Saw = SwitchBench.Saw;
+
+    [TestMethod]
+    public void AToolStartsTheHeartbeatAndEveryStepToggles()
+    {
+        SwitchBench bench = new SwitchBench();
+        Assert.AreEqual(0, bench.TogglesIn(400));
+        bench.Tool(Saw, 1000);
+        Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
+        Assert.AreEqual(400, bench.TogglesIn(400));
+    }
+
+    [TestMethod]
+    public void AfterTheToolTheVacuumRunsOnAndThenTheLineRestsLow()
+    {
+        SwitchBench bench = On();
+        bench.Tool(NoTool, 4000);
+        Assert.AreEqual(400, bench.TogglesIn(400));
+        bench.Run(1000);
+        Assert.AreEqual(0, bench.TogglesIn(400));
+        Assert.IsFalse(bench.Board.RelayLine);
+        Assert.AreEqual("idle", Words.Of(bench.State));
+    }
+
+    [TestMethod]
+    public void AConverterThatFailsForGoodHoldsTheVacuumOff()
+    {
+        SwitchBench bench = On();
+        bench.Board.BurstsThatThrow = -1;
+        bench.Run(100);
+        Assert.IsTrue(bench.Switch.Core.Faults[Fault.ConverterFails].IsActive);
+        Assert.AreEqual(0, bench.TogglesIn(400));
+        Assert.IsFalse(bench.Board.RelayLine);
+        Assert.AreEqual(0, bench.Board.Restarts);
+
+        // The converter, and a second later that there is no window.
+        Assert.AreEqual(2, bench.Logged(LogKind.FaultRaised));
+
+        bench.Board.BurstsThatThrow = 0;
+        bench.Run(11000);
+        Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    public void AClockThatStandsStillRestartsTheBoardWithItsReason()
+    {
+        SwitchBench bench = On();
+        bench.Board.ClockStands = true;
+        bench.Switch.Step();
+        bench.Switch.Step();
+        Assert.IsFalse(bench.Board.RelayLine);
+        Assert.AreEqual(1, bench.Board.Restarts);
+        Assert.IsTrue(bench.Switch.IsRestarting);
+
+        // Nothing more until it is up again.
+        Assert.AreEqual(0, bench.TogglesIn(10));
+        Assert.AreEqual(1, bench.Board.Restarts);
+        bench.Boot();
+        Assert.AreEqual((int)BootReason.ClockStood, (int)bench.Switch.Boot.Reason);
+        Assert.AreEqual(1, bench.Switch.Boot.Restarts);
+    }
+
+    [TestMethod]
+    public void AnUnexpectedExceptionRestartsTheBoardWithTheLineAtRest()
+    {
+        SwitchBench bench = On();
+        bench.Board.NowThrows = true;
+        bench.Switch.Step();
+        Assert.IsFalse(bench.Board.RelayLine);
+        Assert.AreEqual(1, bench.Board.Restarts);
+        bench.Boot();
+        Assert.AreEqual((int)BootReason.Unexpected, (int)bench.Switch.Boot.Reason);
+    }
+
+    [TestMethod]
+    public void TheThirdRestartOfItsOwnMakingStaysHeldOffUntilClear()
+    {
+        SwitchBench bench = new SwitchBench();
+        Crash(bench);
+        Crash(bench);
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+        Crash(bench);
+        Assert.IsTrue(bench.Switch.Core.Faults[Fault.RestartLoop].IsActive);
+        bench.Tool(Saw, 120000);
+        Assert.AreEqual(0, bench.Board.Toggles);
+        bench.Answer("clear");
+        bench.Run(1000);
+        Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
+        bench.Tool(NoTool, 10000);
+
+        // Cleared is forgotten.
+        Crash(bench);
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+    }
+
+    [TestMethod]
+    public void ALongPressClearsARestartLoop()
+    {
+        SwitchBench bench = new SwitchBench();
+        Crash(bench);
+        Crash(bench);
+        Crash(bench);
+        Press(bench, 2000);
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+        Assert.AreEqual("idle", Words.Of(bench.State));
+    }
+
+    [TestMethod]
+    public void AMinuteOfHealthForgetsTheRestarts()
+    {
+        SwitchBench bench = new SwitchBench();
+        for (int i = 0; i < 5; i++)
+        {
+            Crash(bench);
+            bench.Run(61000);
+            Assert.AreEqual(0, bench.Switch.Boot.Restarts);
+        }
+
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+    }
+
+    [TestMethod]
+    public void PluggingInQuicklyIsNoRestartLoop()
+    {
+        SwitchBench bench = new SwitchBench();
+        for (int i = 0; i < 5; i++)
+        {
+            bench.Boot();
+        }
+
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+        Assert.AreEqual(6, bench.Switch.Boot.Number);
+    }
+
+    [TestMethod]
+    public void ASerialLineThatThrowsIsCountedAndDoesNotMatter()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.SerialThrows = true;
+        CheckVacuumWorks(bench);
+        Assert.IsTrue(bench.Switch.Safe.SerialTroubles > 100);
+    }
+
+    [TestMethod]
+    public void ALampOrAButtonThatThrowsIsCountedAndDoesNotMatter()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.PanelThrows = true;
+        CheckVacuumWorks(bench);
+        Assert.IsTrue(bench.Switch.Safe.PanelTroubles > 100);
+    }
+
+    [TestMethod]
+    public void AFlashThatThrowsIsCountedAndDoesNotMatter()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.SlotsThrow = true;
+        bench.Boot();
+        CheckVacuumWorks(bench);
+        Assert.IsTrue(bench.Switch.Safe.FlashTroubles > 0);
+        Assert.AreEqual("The flash failed; the settings are in use but not kept. Try again.", bench.Answer("save"));
+    }
+
+    [TestMethod]
+    public void AStallOfOneHundredMillisecondsIsBridged()
+    {
+        SwitchBench bench = On();
+        bench.Board.Stall = 100000;
+        Assert.AreEqual(100, bench.TogglesIn(100));
+        Assert.AreEqual(0, bench.Logged(LogKind.RelayLost));
+        Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
+    }
+
+    [TestMethod]
+    public void AfterAStallOfTwoHundredMillisecondsTheRelayRestsBeforeItClosesAgain()
+    {
+        SwitchBench bench = On();
+        bench.Board.Stall = 200000;
+        bench.Switch.Step();
+        Assert.IsFalse(bench.Board.RelayLine);
+        Assert.AreEqual(1, bench.Logged(LogKind.RelayLost));
+
+        // 0.5 s are 200 steps.
+        Assert.AreEqual(0, bench.TogglesIn(199));
+        Assert.AreEqual(10, bench.TogglesIn(10));
+    }
+
+    [TestMethod]
+    public void AHoldSurvivesAPowerCut()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("hold");
+        bench.Boot();
+        Assert.AreEqual("held", Words.Of(bench.State));
+        bench.Tool(Saw, 5000);
+        Assert.AreEqual(0, bench.Board.Toggles);
+        bench.Tool(NoTool, 1000);
+        bench.Answer("vacuum auto");
+        bench.Boot();
+        Assert.AreEqual("idle", Words.Of(bench.State));
+    }
+
+    [TestMethod]
+    public void ByHandDoesNotSurviveAPowerCut()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("vacuum on");
+        Assert.AreEqual("by hand", Words.Of(bench.State));
+        bench.Boot();
+        Assert.AreEqual("idle", Words.Of(bench.State));
+        Assert.AreEqual(0, bench.TogglesIn(400));
+    }
+
+    [TestMethod]
+    public void ALockoutSurvivesAnOwnRestartAndNotAPowerCut()
+    {
+        SwitchBench bench = new SwitchBench();
+        for (int i = 0; i < 4; i++)
+        {
+            bench.Board.BurstsThatThrow = 20;
+            bench.Run(11000);
+        }
+
+        Assert.IsTrue(bench.Switch.Core.Faults[Fault.ConverterFails].IsLatched);
+        Crash(bench);
+        Assert.IsTrue(bench.Switch.Core.Faults[Fault.ConverterFails].IsLatched);
+        bench.Boot();
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+    }
+
+    [TestMethod]
+    public void ASaveWithTheVacuumOnWaitsUntilToolAndVacuumAreOff()
+    {
+        SwitchBench bench = On();
+        int writes = Writes(bench);
+        Assert.AreEqual("run-on 8 s (not saved yet)", bench.Answer("run-on 8"));
+        Assert.AreEqual("Will be saved as soon as tool and vacuum are off.", bench.Answer("save"));
+        bench.Tool(Saw, 5000);
+        bench.Tool(NoTool, 7000);
+        Assert.AreEqual(writes, Writes(bench));
+        Assert.IsTrue(bench.Switch.IsSaveWaiting);
+        bench.Board.TakeSent();
+        bench.Run(2000);
+        Assert.IsFalse(bench.Switch.IsSaveWaiting);
+        Assert.AreEqual("\rSaved.\r\n> ", bench.Board.TakeSent());
+        bench.Boot();
+        Assert.AreEqual(8000, bench.Switch.Settings[SettingId.RunOn]);
+    }
+
+    [TestMethod]
+    public void UndoTakesBackASaveThatWaits()
+    {
+        SwitchBench bench = On();
+        bench.Answer("run-on 8");
+        bench.Answer("save");
+        bench.Answer("undo");
+        bench.Tool(NoTool, 10000);
+        bench.Boot();
+        Assert.AreEqual(5000, bench.Switch.Settings[SettingId.RunOn]);
+    }
+
+    [TestMethod]
+    public void FlashIsNeverWrittenWhileToolOrVacuumRun()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(1000);
+        int writes = Writes(bench);
+        bench.Tool(Saw, 40 * 60000);
+        bench.Tool(NoTool, 4000);
+        Assert.AreEqual(writes, Writes(bench));
+
+        // Run hours and event log, once it may.
+        bench.Run(5000);
+        Assert.IsTrue(Writes(bench) > writes);
+        bench.Boot();
+        Assert.AreEqual(2404, bench.Switch.Hours.Seconds);
+        Assert.AreEqual(1, bench.Switch.Hours.Starts);
+    }
+
+    [TestMethod]
+    public void LostSettingsAreToldUntilTheyAreSaved()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("save");
+        bench.Board.SlotLengths[Slots.Settings] = 30;
+        bench.Boot();
+        Assert.IsTrue(bench.Switch.Core.Faults[Fault.SettingsLost].IsActive);
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+        bench.Answer("save");
+        Assert.IsFalse(bench.Switch.Core.Faults[Fault.SettingsLost].IsActive);
+        bench.Boot();
+        Assert.IsFalse(bench.Switch.Core.Faults[Fault.SettingsLost].IsActive);
+    }
+
+    [TestMethod]
+    public void ASettingThatFellBackIsLogged()
+    {
+        SwitchBench bench = new SwitchBench();
+        SettingValues values = new SettingValues();
+        values[SettingId.Turns] = 99;
+        new SettingsStore(new SafeBoard(bench.Board)).Save(values);
+        bench.Boot();
+        Assert.AreEqual(1, bench.Switch.Settings[SettingId.Turns]);
+        Assert.AreEqual(1, bench.Logged(LogKind.FellBack));
+    }
+
+    [TestMethod]
+    public void AShortPressSwitchesByHandAndALongPressHolds()
+    {
+        SwitchBench bench = new SwitchBench();
+        Press(bench, 100);
+        Assert.AreEqual("by hand", Words.Of(bench.State));
+        Press(bench, 100);
+        Assert.AreEqual("idle", Words.Of(bench.State));
+        Press(bench, 1600);
+        Assert.AreEqual("held", Words.Of(bench.State));
+        Press(bench, 100);
+        Assert.AreEqual("held", Words.Of(bench.State));
+        Press(bench, 1600);
+        Assert.AreEqual("idle", Words.Of(bench.State));
+    }
+
+    // Tenths of a second out of thirty that the lamp shines; see LampTests.
+    [TestMethod]
+    public void TheLampShowsTheState()
+    {
+        SwitchBench bench = new SwitchBench();
+        Assert.AreEqual(1, LampTenths(bench));
+        bench.Tool(Saw, 1000);
+        Assert.AreEqual(30, LampTenths(bench));
+        bench.Answer("vacuum off");
+        Assert.AreEqual(15, LampTenths(bench));
+        bench.Tool(NoTool, 1000);
+        bench.Answer("hold");
+        Assert.AreEqual(15, LampTenths(bench));
+        bench.Answer("vacuum auto");
+        bench.Board.BurstsThatThrow = 20;
+        bench.Run(100);
+        Assert.AreEqual(9, LampTenths(bench));
+    }
+
+    [TestMethod]
+    public void AFilterThatIsDueIsLoggedOnceAndShownUntilItIsDone()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("filter-reminder 1");
+        bench.Answer("longest-run off");
+        bench.Tool(Saw, 65 * 60000);
+        Assert.IsTrue(bench.Switch.IsFilterDue);
+        Assert.AreEqual(29, LampTenths(bench));
+        bench.Tool(NoTool, 10000);
+        Assert.AreEqual(2, LampTenths(bench));
+        Assert.AreEqual(1, bench.Logged(LogKind.FilterDue));
+        bench.Answer("filter done");
+        Assert.IsFalse(bench.Switch.IsFilterDue);
+        Assert.AreEqual(1, LampTenths(bench));
+    }
+
+    [TestMethod]
+    public void TheEventLogSurvivesAnOwnRestart()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Tool(Saw, 1000);
+        bench.Board.Line.Milliamperes = NoTool;
+        Crash(bench);
+        Assert.AreEqual((int)LogKind.CameUp, (int)bench.Switch.Log.At(0).Kind);
+        Assert.AreEqual(1, bench.Switch.Log.At(0).Boot);
+        Assert.AreEqual(1, bench.Logged(LogKind.StateChanged));
+        Assert.AreEqual(2, bench.Logged(LogKind.CameUp));
+    }
+
+    private static SwitchBench On()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Tool(Saw, 2000);
+        Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
+        return bench;
+    }
+
+    private static void Crash(SwitchBench bench)
+    {
+        bench.Board.NowThrows = true;
+        bench.Switch.Step();
+        bench.Boot();
+    }
+
+    private static void Press(SwitchBench bench, int milliseconds)
+    {
+        bench.Board.IsPressed = true;
+        bench.Run(milliseconds);
+        bench.Board.IsPressed = false;
+        bench.Run(100);
+    }
+
+    private static void CheckVacuumWorks(SwitchBench bench)
+    {
+        bench.Tool(Saw, 1000);
+        Assert.AreEqual(400, bench.TogglesIn(400));
+        bench.Tool(NoTool, 6000);
+        Assert.AreEqual(0, bench.TogglesIn(400));
+        Assert.AreEqual(0, bench.Board.Restarts);
+    }
+
+    private static int Writes(SwitchBench bench)
+    {
+        int writes = 0;
+        for (int i = 0; i < Slots.Count; i++)
+        {
+            writes += bench.Board.SlotWrites[i];
+        }
+
+        return writes;
+    }
+
+    private static int LampTenths(SwitchBench bench)
+    {
+        // From the beginning of a pattern, looked at in the middle of each tenth.
+        while (bench.Board.Time % 3000000 != 50000)
+        {
+            bench.Switch.Step();
+        }
+
+        int on = 0;
+        for (int i = 0; i < 30; i++)
+        {
+            on += bench.Board.Lamp ? 1 : 0;
+            bench.Run(100);
+        }
+
+        return on;
+    }
+}

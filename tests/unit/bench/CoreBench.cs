@@ -1,0 +1,184 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+/// <summary>A core on the bench: a tool draws what the test says, time goes bucket by bucket, notices are read and counted.</summary>
+internal sealed class CoreBench
+{
+    public readonly DetectionCore Core;
+
+    /// <summary>How many notices of each kind came, and figure and time of the last of each.</summary>
+    public readonly int[] Noticed = new int[5];
+    public readonly int[] Figures = new int[5];
+    public readonly long[] Times = new long[5];
+
+    public long Now;
+    public int Closings;
+    public long ClosedAt = -1;
+    public long OpenedAt = -1;
+    public long ToolStartedAt = -1;
+    public long ToolStoppedAt = -1;
+
+    private readonly ToolLine _line = new ToolLine();
+    private readonly BucketFiller _filler = new BucketFiller(ToolLine.FullScale);
+    private readonly Bucket _bucket = new Bucket();
+    private readonly int[] _readings = new int[5];
+    private bool _wasClosed;
+    private bool _wasRunning;
+
+    public CoreBench(CoreSettings settings)
+    {
+        Core = new DetectionCore(new ConverterScale(ToolLine.FullScale, ToolLine.MicrovoltsACount, 850, 1750), settings, 0);
+    }
+
+    /// <summary>Settings as delivered, but with a start delay of nought, so that a test sees one time only.</summary>
+    public static CoreSettings Settings()
+    {
+        CoreSettings settings = new SettingValues().ToCore();
+        settings.StartDelayMilliseconds = 0;
+        return settings;
+    }
+
+    public bool IsFaulted(Fault fault)
+    {
+        return Core.Faults[fault].IsActive;
+    }
+
+    /// <summary>The tool draws a current for a time.</summary>
+    public void Run(int milliamperes, int milliseconds)
+    {
+        _line.Milliamperes = milliamperes;
+        for (long until = Now + (milliseconds * 1000L); Now < until;)
+        {
+            StepTool();
+        }
+    }
+
+    /// <summary>The tool draws a current until the relay is closed, or open, but no longer than a time.</summary>
+    /// <returns>False when it did not come to that.</returns>
+    public bool RunUntilRelay(bool closed, int milliamperes, int most)
+    {
+        _line.Milliamperes = milliamperes;
+        for (long until = Now + (most * 1000L); Now < until && Core.IsRelayClosed != closed;)
+        {
+            StepTool();
+        }
+
+        return Core.IsRelayClosed == closed;
+    }
+
+    /// <summary>Every reading of a time stands at one count.</summary>
+    public void Stand(int reading, int milliseconds)
+    {
+        for (long until = Now + (milliseconds * 1000L); Now < until;)
+        {
+            for (int i = 0; i < _readings.Length; i++)
+            {
+                _readings[i] = reading;
+            }
+
+            Step(_readings.Length);
+        }
+    }
+
+    /// <summary>The line rests at another level, with its count of noise.</summary>
+    public void RestAt(int reading, int milliseconds)
+    {
+        for (long until = Now + (milliseconds * 1000L); Now < until;)
+        {
+            for (int i = 0; i < _readings.Length; i++)
+            {
+                _readings[i] = reading + (i & 1);
+            }
+
+            Step(_readings.Length);
+        }
+    }
+
+    /// <summary>Buckets come, but without a reading.</summary>
+    public void Silence(int buckets)
+    {
+        for (int i = 0; i < buckets; i++)
+        {
+            Step(0);
+        }
+    }
+
+    /// <summary>Time passes, and no bucket comes.</summary>
+    public void Gap(int milliseconds)
+    {
+        Now += milliseconds * 1000L;
+    }
+
+    /// <summary>The clock stands, or goes back.</summary>
+    public void StepWithoutTime(long microseconds)
+    {
+        long before = Now;
+        Now -= Bucket.Microseconds + microseconds;
+        StepTool();
+        Now = before;
+    }
+
+    public void Do(VacuumEvent happened)
+    {
+        Core.Handle(happened, Now);
+        Look();
+    }
+
+    private void StepTool()
+    {
+        for (int i = 0; i < _readings.Length; i++)
+        {
+            _readings[i] = _line.At(Now + (i * ToolLine.ReadingMicroseconds));
+        }
+
+        Step(_readings.Length);
+    }
+
+    private void Step(int readings)
+    {
+        Now += Bucket.Microseconds;
+        _filler.Fill(_readings, readings, Now, _bucket);
+        Core.Accept(_bucket);
+        Look();
+    }
+
+    private void Look()
+    {
+        if (Core.IsRelayClosed != _wasClosed)
+        {
+            _wasClosed = Core.IsRelayClosed;
+            if (_wasClosed)
+            {
+                Closings++;
+                ClosedAt = Now;
+            }
+            else
+            {
+                OpenedAt = Now;
+            }
+        }
+
+        if (Core.IsToolRunning != _wasRunning)
+        {
+            _wasRunning = Core.IsToolRunning;
+            if (_wasRunning)
+            {
+                ToolStartedAt = Now;
+            }
+            else
+            {
+                ToolStoppedAt = Now;
+            }
+        }
+
+        for (Notice notice = Core.Notices.Take(); notice != null; notice = Core.Notices.Take())
+        {
+            int kind = (int)notice.Kind;
+            Noticed[kind]++;
+            Figures[kind] = notice.Figure;
+            Times[kind] = notice.Time;
+        }
+    }
+}

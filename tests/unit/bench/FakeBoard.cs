@@ -1,0 +1,212 @@
+using System;
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+/// <summary>A board that does as the test says, in virtual time: nothing takes time but reading the tool's line.</summary>
+internal sealed class FakeBoard : IBoard
+{
+    public readonly ToolLine Line = new ToolLine();
+    public readonly byte[][] SlotBytes = new byte[Slots.Count][];
+    public readonly int[] SlotLengths = new int[Slots.Count];
+    public readonly int[] SlotWrites = new int[Slots.Count];
+
+    public long Time;
+    public bool IsPressed;
+    public bool RelayLine;
+    public bool Lamp;
+    public int Toggles;
+    public int Restarts;
+    public bool HasRestarted;
+
+    /// <summary>How many of the next bursts throw; -1 for all.</summary>
+    public int BurstsThatThrow;
+
+    /// <summary>Readings come, but time does not move.</summary>
+    public bool ClockStands;
+
+    /// <summary>Added to the time of the next burst: the board was busy elsewhere.</summary>
+    public long Stall;
+
+    public bool NowThrows;
+    public bool SerialThrows;
+    public bool PanelThrows;
+    public bool SlotsThrow;
+
+    private readonly byte[] _sent = new byte[16384];
+    private int _sentCount;
+    private string _typed = "";
+
+    public long Now
+    {
+        get { return NowThrows ? throw new InvalidOperationException("clock") : Time; }
+    }
+
+    public int FullScale
+    {
+        get { return ToolLine.FullScale; }
+    }
+
+    public int MicrovoltsACount
+    {
+        get { return ToolLine.MicrovoltsACount; }
+    }
+
+    public bool IsButtonDown
+    {
+        get { return PanelThrows ? throw new InvalidOperationException("button") : IsPressed; }
+    }
+
+    /// <summary>Power comes, or the board comes back from its restart: the time begins anew and flash keeps what it has.</summary>
+    public void ComeUp()
+    {
+        Time = 0;
+        HasRestarted = false;
+        ClockStands = false;
+        NowThrows = false;
+        _typed = "";
+    }
+
+    public void Type(string text)
+    {
+        _typed += text;
+    }
+
+    /// <summary>Takes what was sent over the serial line.</summary>
+    public string TakeSent()
+    {
+        char[] letters = new char[_sentCount];
+        for (int i = 0; i < _sentCount; i++)
+        {
+            letters[i] = (char)_sent[i];
+        }
+
+        _sentCount = 0;
+        return new string(letters);
+    }
+
+    public int ReadBurst(int[] readings, long until)
+    {
+        Time += Stall;
+        Stall = 0;
+        if (BurstsThatThrow != 0)
+        {
+            BurstsThatThrow -= BurstsThatThrow > 0 ? 1 : 0;
+            Time = Time > until ? Time : until;
+            throw new InvalidOperationException("converter");
+        }
+
+        int count = 0;
+        while (Time < until && count < readings.Length)
+        {
+            readings[count++] = Line.At(Time);
+            if (!ClockStands)
+            {
+                Time += ToolLine.ReadingMicroseconds;
+            }
+        }
+
+        return count;
+    }
+
+    public void SetRelayLine(bool high)
+    {
+        if (high != RelayLine)
+        {
+            RelayLine = high;
+            Toggles++;
+        }
+    }
+
+    public void SetLamp(bool on)
+    {
+        Lamp = PanelThrows ? throw new InvalidOperationException("lamp") : on;
+    }
+
+    public void SetSounder(bool on)
+    {
+        if (PanelThrows)
+        {
+            throw new InvalidOperationException("sounder");
+        }
+    }
+
+    public int ReadSerial(byte[] buffer)
+    {
+        if (SerialThrows)
+        {
+            throw new InvalidOperationException("serial line");
+        }
+
+        if (_typed.Length == 0)
+        {
+            return 0;
+        }
+
+        int count = _typed.Length < buffer.Length ? _typed.Length : buffer.Length;
+        for (int i = 0; i < count; i++)
+        {
+            buffer[i] = (byte)_typed[i];
+        }
+
+        _typed = _typed.Substring(count);
+        return count;
+    }
+
+    public void WriteSerial(byte[] buffer, int offset, int count)
+    {
+        if (SerialThrows)
+        {
+            throw new InvalidOperationException("serial line");
+        }
+
+        // When nobody takes what was sent, the oldest is forgotten.
+        if (_sentCount + count > _sent.Length)
+        {
+            _sentCount = 0;
+        }
+
+        for (int i = 0; i < count; i++)
+        {
+            _sent[_sentCount++] = buffer[offset + i];
+        }
+    }
+
+    public int ReadSlot(int slot, byte[] buffer)
+    {
+        if (SlotsThrow)
+        {
+            throw new InvalidOperationException("flash");
+        }
+
+        for (int i = 0; i < SlotLengths[slot]; i++)
+        {
+            buffer[i] = SlotBytes[slot][i];
+        }
+
+        return SlotLengths[slot];
+    }
+
+    public void WriteSlot(int slot, byte[] buffer, int count)
+    {
+        if (SlotsThrow)
+        {
+            throw new InvalidOperationException("flash");
+        }
+
+        SlotBytes[slot] = new byte[count];
+        for (int i = 0; i < count; i++)
+        {
+            SlotBytes[slot][i] = buffer[i];
+        }
+
+        SlotLengths[slot] = count;
+        SlotWrites[slot]++;
+    }
+
+    public void Restart()
+    {
+        Restarts++;
+        HasRestarted = true;
+    }
+}

@@ -1,0 +1,56 @@
+namespace NanoDustSwitch.UnitTests;
+
+/// <summary>
+/// What a converter of 0.806 mV a count reads behind a transformer of 23.5 mV/A about a rest of 1.27 V, while a tool draws a
+/// sine of 50 Hz: 2,000 readings a second, and one count of noise to either side.
+/// </summary>
+internal sealed class ToolLine
+{
+    public const int FullScale = 4095;
+    public const int MicrovoltsACount = 806;
+    public const int MicrovoltsAnAmpere = 23500;
+    public const int Rest = 1576;
+    public const int ReadingMicroseconds = 500;
+
+    private const int ReadingsACycle = 40;
+    private readonly double[] _cycle = new double[ReadingsACycle];
+    private int _milliamperes;
+    private double _peak;
+
+    public ToolLine()
+    {
+        for (int i = 0; i < ReadingsACycle; i++)
+        {
+            _cycle[i] = Sine.Of(i / (double)ReadingsACycle);
+        }
+    }
+
+    /// <summary>Gets or sets the tool's rms current in mA.</summary>
+    public int Milliamperes
+    {
+        get
+        {
+            return _milliamperes;
+        }
+
+        set
+        {
+            _milliamperes = value;
+            _peak = PeakCounts(value);
+        }
+    }
+
+    /// <summary>Peak of a sine of some rms current in counts: the square root of 2 times the rms, a textbook identity.</summary>
+    public static double PeakCounts(int milliamperes)
+    {
+        return milliamperes * 1.4142135623730951 * MicrovoltsAnAmpere / (1000.0 * MicrovoltsACount);
+    }
+
+    public int At(long microseconds)
+    {
+        long number = microseconds / ReadingMicroseconds;
+        int noise = (int)(number % 3) - 1;
+        int reading = (int)(Rest + (_peak * _cycle[(int)(number % ReadingsACycle)]) + 0.5) + noise;
+        return reading < 0 ? 0 : reading > FullScale ? FullScale : reading;
+    }
+}
