@@ -91,6 +91,18 @@ public sealed class DetectionCore
         get { return _scale.FromRms(_meter.Rms); }
     }
 
+    /// <summary>Gets the mean of the line over the last 200 ms in mV.</summary>
+    public int MeanMillivolts
+    {
+        get { return _scale.ToMillivolts(_meter.Mean); }
+    }
+
+    /// <summary>Gets the swing in sixteenths of a count.</summary>
+    public int Swing
+    {
+        get { return _window.Swing; }
+    }
+
     /// <summary>Gets the swing as the rms current of a sine, in mA.</summary>
     public int SwingMilliamperes
     {
@@ -197,6 +209,24 @@ public sealed class DetectionCore
     {
         _notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
         _gate.Lose(now);
+    }
+
+    /// <summary>Exchanges the whole state with a tape; the settings are not part of it.</summary>
+    /// <param name="tape">The tape, begun to be written or read.</param>
+    public void Exchange(StateTape tape)
+    {
+        _window.Exchange(tape);
+        _detector.Exchange(tape);
+        _floor.Exchange(tape);
+        _meter.Exchange(tape);
+        _midpoint.Exchange(tape);
+        _vacuum.Exchange(tape);
+        _faults.Exchange(tape);
+        _gate.Exchange(tape);
+        _lastEnd = tape.Number(_lastEnd);
+        _idleMeasured = tape.Flag(_idleMeasured);
+        _judgedState = (VacuumState)tape.Number((int)_judgedState);
+        SetLevels();
     }
 
     private void Decide(long now)

@@ -20,6 +20,9 @@ public sealed class FaultMonitor
     // One failed read is a hiccup, eight in a row without a good one between them are not.
     private const int FailedReads = 8;
 
+    // Where the counts of a run stop; far above all that is asked of them.
+    private const int LongestRun = 1000000;
+
     private readonly FaultState[] _states = new FaultState[Count];
     private readonly NoticeQueue _notices;
     private int _railRun;
@@ -70,7 +73,7 @@ public sealed class FaultMonitor
         long now = bucket.EndTime;
         if (bucket.Failed != 0)
         {
-            _failedRun += bucket.Failed;
+            _failedRun = Saturated(_failedRun, bucket.Failed);
             if (_failedRun >= FailedReads && bucket.Count == 0)
             {
                 See(Fault.ConverterFails, _failedRun, now);
@@ -115,7 +118,7 @@ public sealed class FaultMonitor
 
         if (_active != 0)
         {
-            EndWhatIsOver(now);
+            EndWhatIsOver(isWindowValid, now);
         }
     }
 
@@ -126,7 +129,7 @@ public sealed class FaultMonitor
     /// <param name="now">Time in microseconds.</param>
     public void JudgeMidpoint(int millivolts, int least, int greatest, long now)
     {
-        if (millivolts < least || millivolts > greatest)
+        if ((millivolts < least || millivolts > greatest) && !_states[(int)Fault.SensorAtRail].IsActive)
         {
             See(Fault.MidpointOut, millivolts, now);
         }
@@ -193,12 +196,20 @@ public sealed class FaultMonitor
         }
     }
 
-    /// <summary>A person clears what stays until cleared. A fault that is still seen comes up again at once.</summary>
+    /// <summary>
+    /// A person clears what keeps the vacuum off. A fault that is still seen comes up again at once; one that only says something
+    /// ends when it is over.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Clear(long now)
     {
         for (int i = 0; i < Count; i++)
         {
+            if (!KeepsOff((Fault)i))
+            {
+                continue;
+            }
+
             FaultState state = _states[i];
             if (state.IsActive)
             {
@@ -229,7 +240,13 @@ public sealed class FaultMonitor
             _frozenAt = at;
             _frozenRun = 0;
         }
-        else if (++_frozenRun >= FrozenBuckets)
+        else
+        {
+            _frozenRun = Saturated(_frozenRun, 1);
+        }
+
+        // An open sensor stands still as well; that is one fault and not two.
+        if (_frozenRun >= FrozenBuckets && !_states[(int)Fault.SensorAtRail].IsActive)
         {
             See(Fault.SensorFrozen, at, now);
         }
@@ -239,7 +256,7 @@ public sealed class FaultMonitor
     {
         if (bucket.AtLowRail == bucket.Count || bucket.AtHighRail == bucket.Count)
         {
-            _railRun++;
+            _railRun = Saturated(_railRun, 1);
             if (_railRun >= RailBuckets)
             {
                 See(Fault.SensorAtRail, bucket.Least, now);
@@ -255,13 +272,28 @@ public sealed class FaultMonitor
         }
     }
 
-    private void EndWhatIsOver(long now)
+    private static int Saturated(int run, int more)
+    {
+        return run < LongestRun ? run + more : run;
+    }
+
+    private void EndWhatIsOver(bool isWindowValid, long now)
     {
         for (int i = 0; i <= (int)Fault.OverRange; i++)
         {
             FaultState state = _states[i];
             bool endsByGoodReadings = i <= (int)Fault.ConverterFails || i == (int)Fault.OverRange;
-            if (state.IsActive && endsByGoodReadings && now - state.LastSeen >= GoodMicroseconds)
+            if (!state.IsActive || !endsByGoodReadings)
+            {
+                continue;
+            }
+
+            if (!isWindowValid)
+            {
+                // No readings are no good readings.
+                state.LastSeen = now;
+            }
+            else if (now - state.LastSeen >= GoodMicroseconds)
             {
                 End((Fault)i, now);
             }
@@ -280,5 +312,22 @@ public sealed class FaultMonitor
                 HoldsOff = HoldsOff || KeepsOff((Fault)i);
             }
         }
+    }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        for (int i = 0; i < Count; i++)
+        {
+            _states[i].Exchange(tape);
+        }
+        
+        _railRun = tape.Number(_railRun);
+        _frozenRun = tape.Number(_frozenRun);
+        _frozenAt = tape.Number(_frozenAt);
+        _failedRun = tape.Number(_failedRun);
+        _lastValid = tape.Number(_lastValid);
+        Recount();
     }
 }

@@ -6,6 +6,9 @@ public sealed class FaultState
     /// <summary>Times a fault may come up within an hour before it stays until cleared.</summary>
     public const int TimesAnHour = 4;
 
+    /// <summary>Figure of a fault that stood before a restart: what was seen then is not known any more.</summary>
+    public const int FromBefore = int.MinValue;
+
     private const long Hour = 3600L * 1000000;
 
     private readonly long[] _raised = new long[TimesAnHour];
@@ -56,5 +59,19 @@ public sealed class FaultState
         IsActive = false;
         IsLatched = false;
         Times = 0;
+    }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        tape.Numbers(_raised);
+        _next = tape.Number(_next);
+        IsActive = tape.Flag(IsActive);
+        IsLatched = tape.Flag(IsLatched);
+        Since = tape.Number(Since);
+        LastSeen = tape.Number(LastSeen);
+        Figure = tape.Number(Figure);
+        Times = tape.Number(Times);
     }
 }

@@ -4,7 +4,7 @@ namespace NanoDustSwitch.Detection;
 public static class IntegerMath
 {
     /// <summary>Whole square root.</summary>
-    /// <param name="value">The number; 0 or less gives 0.</param>
+    /// <param name="value">The number, up to 2^60; 0 or less gives 0.</param>
     /// <param name="guess">Where to start, for example the last result; any value is safe.</param>
     /// <returns>The greatest whole number whose square is not above <paramref name="value"/>.</returns>
     public static int SquareRoot(long value, int guess)

@@ -54,4 +54,16 @@ public sealed class CurrentMeter
     {
         _buckets = 0;
     }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        _buckets = tape.Number(_buckets);
+        _reference = tape.Number(_reference);
+        _sum = tape.Number(_sum);
+        _squares = tape.Number(_squares);
+        Mean = tape.Number(Mean);
+        Rms = tape.Number(Rms);
+    }
 }

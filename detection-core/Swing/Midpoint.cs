@@ -25,4 +25,12 @@ public sealed class Midpoint
 
         Level += (mean - Level) >> Shift;
     }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        _isKnown = tape.Flag(_isKnown);
+        Level = tape.Number(Level);
+    }
 }

@@ -72,4 +72,14 @@ public sealed class NoiseFloor
         _greatest = 0;
         _buckets = 0;
     }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        _greatest = tape.Number(_greatest);
+        _buckets = tape.Number(_buckets);
+        Floor = tape.Number(Floor);
+        IsAtCap = tape.Flag(IsAtCap);
+    }
 }

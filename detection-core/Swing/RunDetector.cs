@@ -65,4 +65,13 @@ public sealed class RunDetector
             _below = 0;
         }
     }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        _above = tape.Number(_above);
+        _below = tape.Number(_below);
+        IsRunning = tape.Flag(IsRunning);
+    }
 }

@@ -31,7 +31,7 @@ public sealed class SensorScale
 
     /// <summary>Swing of the quarter-cycle means that a sine of some rms current gives.</summary>
     /// <param name="milliamperes">Rms current in mA.</param>
-    /// <returns>Swing in sixteenths of a count, within 7 % at 45 to 60 Hz and 10 % at 65 Hz.</returns>
+    /// <returns>Swing in sixteenths of a count; true within -8 and +6 % at 45 to 60 Hz, -13 and -3 % at 65 Hz, by the place on the cycle.</returns>
     public int ToSwing(int milliamperes)
     {
         long divisor = 1000L * 1000 * _microvoltsACount;

@@ -89,4 +89,18 @@ public sealed class SwingWindow
         _lastCount = 0;
         IsValid = false;
     }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        tape.Numbers(_means);
+        _next = tape.Number(_next);
+        _filled = tape.Number(_filled);
+        _lastSum = tape.Number(_lastSum);
+        _lastCount = tape.Number(_lastCount);
+        _hasLast = tape.Flag(_hasLast);
+        Swing = tape.Number(Swing);
+        IsValid = tape.Flag(IsValid);
+    }
 }

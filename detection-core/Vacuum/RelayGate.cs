@@ -52,4 +52,12 @@ public sealed class RelayGate
         IsClosed = false;
         _openedAt = now;
     }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        IsClosed = tape.Flag(IsClosed);
+        _openedAt = tape.Number(_openedAt);
+    }
 }

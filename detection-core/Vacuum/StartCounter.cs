@@ -40,4 +40,13 @@ public sealed class StartCounter
 
         return count;
     }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        tape.Numbers(_times);
+        _next = tape.Number(_next);
+        Total = tape.Number(Total);
+    }
 }

@@ -6,15 +6,16 @@ public sealed class SurgeWatch
     /// <summary>Buckets between the two swings that are compared: 100 ms.</summary>
     public const int Distance = 40;
 
-    // The swing ripples a little with the place of the buckets on the cycle; a cycle's sum on either side evens it out.
-    private const int Smoothing = SwingWindow.Length;
-    private const int Length = Distance + Smoothing;
+    // The greatest swing of a cycle on either side: the swing ripples with the place of the buckets on the cycle, and in the first
+    // cycle after the tool is seen its window is still filling.
+    private const int Cycle = SwingWindow.Length;
+    private const int Length = Distance + Cycle;
 
-    // The surge's share that counts as fallen. A twentieth would be 5 %; the swing and its evening out look back over two
-    // cycles, in which a surge that is nearly over falls by the rest.
-    private const int Share = 17;
+    // The surge's share that counts as fallen. A twentieth would be 5 %; the greatest of a cycle and the window look back by about
+    // 30 ms, in which a surge that is nearly over falls by the rest.
+    private const int Share = 16;
 
-    /// <summary>Swing at the latest look, evened out over a cycle, in sixteenths of a count.</summary>
+    /// <summary>Greatest swing of the last cycle, in sixteenths of a count; of the latest look while there is no more.</summary>
     public int Level;
 
     private readonly int[] _swings = new int[Length];
@@ -26,6 +27,7 @@ public sealed class SurgeWatch
     {
         _next = 0;
         _seen = 0;
+        Level = 0;
     }
 
     /// <summary>Takes the swing of a bucket with a valid window.</summary>
@@ -41,6 +43,7 @@ public sealed class SurgeWatch
             _seen++;
             if (_seen < Length)
             {
+                Level = swing;
                 return false;
             }
         }
@@ -50,16 +53,26 @@ public sealed class SurgeWatch
         int now = 0;
         int oldest = _next;
         int newest = _next == 0 ? Length - 1 : _next - 1;
-        for (int i = 0; i < Smoothing; i++)
+        for (int i = 0; i < Cycle; i++)
         {
-            then += _swings[oldest];
-            now += _swings[newest];
+            then = _swings[oldest] > then ? _swings[oldest] : then;
+            now = _swings[newest] > now ? _swings[newest] : now;
             oldest = oldest + 1 == Length ? 0 : oldest + 1;
             newest = newest == 0 ? Length - 1 : newest - 1;
         }
 
-        Level = now / Smoothing;
+        Level = now;
         int fallen = then - now;
-        return fallen <= noise * Smoothing || fallen * Share < then;
+        return fallen <= noise || fallen * Share < then;
+    }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        tape.Numbers(_swings);
+        _next = tape.Number(_next);
+        _seen = tape.Number(_seen);
+        Level = tape.Number(Level);
     }
 }

@@ -218,7 +218,6 @@ public sealed class VacuumControl
     private void SetDeadline(VacuumState state)
     {
         int milliseconds = -1;
-        long from = Since;
         switch (state)
         {
             case VacuumState.Starting:
@@ -228,7 +227,6 @@ public sealed class VacuumControl
                 break;
             case VacuumState.Following:
                 milliseconds = _settings.LongestRunMilliseconds > 0 ? _settings.LongestRunMilliseconds : -1;
-                from = ToolSince;
                 break;
             case VacuumState.RunningOn:
                 milliseconds = IsStretched ? StretchedRunOnMilliseconds : _settings.RunOnMilliseconds;
@@ -238,6 +236,23 @@ public sealed class VacuumControl
                 break;
         }
 
-        _deadline = milliseconds < 0 ? Never : from + (milliseconds * 1000L);
+        _deadline = milliseconds < 0 ? Never : Since + (milliseconds * 1000L);
+    }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        State = (VacuumState)tape.Number((int)State);
+        Since = tape.Number(Since);
+        _deadline = tape.Number(_deadline);
+        ToolSince = tape.Number(ToolSince);
+        IsToolRunning = tape.Flag(IsToolRunning);
+        IsStretched = tape.Flag(IsStretched);
+        RanTooLong = tape.Flag(RanTooLong);
+        _isHeldOff = tape.Flag(_isHeldOff);
+        _hasWarned = tape.Flag(_hasWarned);
+        _surge.Exchange(tape);
+        Starts.Exchange(tape);
     }
 }

@@ -35,7 +35,8 @@ public sealed class Heartbeat
     /// <summary>Beats once if the core wants the relay closed.</summary>
     /// <param name="core">The core.</param>
     /// <param name="now">Time in microseconds.</param>
-    public void Update(DetectionCore core, long now)
+    /// <returns>0, or the length in ms of a gap in which the driver may have let go; the line rests then.</returns>
+    public int Update(DetectionCore core, long now)
     {
         if (!core.IsRelayClosed)
         {
@@ -44,20 +45,21 @@ public sealed class Heartbeat
                 Stop();
             }
 
-            return;
+            return 0;
         }
 
         if (_isBeating && now - _lastBeat > LongestGap)
         {
             // The driver may have let go. Closing again is a start like any other, after the relay's rest.
-            core.LoseRelay((int)((now - _lastBeat) / 1000), now);
+            int gap = (int)((now - _lastBeat) / 1000);
             Stop();
-            return;
+            return gap;
         }
 
         _isBeating = true;
         _lastBeat = now;
         _level = !_level;
         _board.SetRelayLine(_level);
+        return 0;
     }
 }

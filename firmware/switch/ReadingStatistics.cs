@@ -8,6 +8,8 @@ public sealed class ReadingStatistics
     private int _readings;
     private long _second;
     private long _lastEnd;
+    private int _moved;
+    private int _lastLeast = -1;
 
     /// <summary>Readings in the last whole second.</summary>
     public int ASecond;
@@ -15,10 +17,54 @@ public sealed class ReadingStatistics
     /// <summary>Longest time without a bucket since the board came up, in microseconds.</summary>
     public int WorstGap;
 
+    /// <summary>Least reading since <see cref="StartSpread"/>.</summary>
+    public int Least;
+
+    /// <summary>Greatest reading since <see cref="StartSpread"/>.</summary>
+    public int Greatest;
+
+    /// <summary>Gets how many of the low bits have been seen to move since <see cref="StartSpread"/>; a dead one stays out.</summary>
+    public int MovingBits
+    {
+        get
+        {
+            int count = 0;
+            for (int bits = _moved; (bits & 1) != 0; bits >>= 1)
+            {
+                count++;
+            }
+
+            return count;
+        }
+    }
+
+    /// <summary>Begins to note the spread of the readings.</summary>
+    public void StartSpread()
+    {
+        Least = int.MaxValue;
+        Greatest = int.MinValue;
+        _moved = 0;
+        _lastLeast = -1;
+    }
+
     /// <summary>Takes a bucket.</summary>
     /// <param name="bucket">The bucket.</param>
     public void Accept(Bucket bucket)
     {
+        if (bucket.Count > 0)
+        {
+            // Least and greatest are readings themselves, so their bits are the converter's.
+            _moved |= bucket.Least ^ bucket.Greatest;
+            if (_lastLeast >= 0)
+            {
+                _moved |= bucket.Least ^ _lastLeast;
+            }
+
+            _lastLeast = bucket.Least;
+            Least = bucket.Least < Least ? bucket.Least : Least;
+            Greatest = bucket.Greatest > Greatest ? bucket.Greatest : Greatest;
+        }
+
         long now = bucket.EndTime;
         long gap = now - _lastEnd - Bucket.Microseconds;
         if (_lastEnd != 0 && gap > WorstGap)

@@ -20,9 +20,9 @@ public sealed class Switch
     private readonly Bucket _bucket = new Bucket();
     private readonly int[] _readings = new int[MostReadings];
     private readonly SettingsStore _store;
-    private readonly Panel _panel;
     private readonly FlashKeeper _flash;
     private long _lastEnd;
+    private int _looksAtOneTime;
 
     /// <summary>Initializes a new instance of the <see cref="Switch"/> class: the boot.</summary>
     /// <param name="board">The board.</param>
@@ -44,9 +44,9 @@ public sealed class Switch
         Settings.CopyFrom(SavedSettings);
         _lastEnd = board.Now;
         Now = _lastEnd;
-        Core = new DetectionCore(Converters.Of(board), Settings.ToCore(), _lastEnd);
+        Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), _lastEnd);
         _filler = new BucketFiller(board.FullScale);
-        _panel = new Panel(this);
+        Panel = new Panel(this);
         _flash = new FlashKeeper(this);
         Console = new SerialConsole(this, Safe);
         Recall();
@@ -80,6 +80,27 @@ public sealed class Switch
     /// <summary>Gets the console.</summary>
     public SerialConsole Console { get; }
 
+    /// <summary>Gets lamp, sounder and button.</summary>
+    public Panel Panel { get; }
+
+    /// <summary>Gets the greatest count of the converter.</summary>
+    public int FullScale
+    {
+        get { return _board.FullScale; }
+    }
+
+    /// <summary>Gets the size of a converter count in µV.</summary>
+    public int MicrovoltsACount
+    {
+        get { return _board.MicrovoltsACount; }
+    }
+
+    /// <summary>Gets the end of the last bucket in microseconds.</summary>
+    public long BucketEnd
+    {
+        get { return _bucket.EndTime; }
+    }
+
     /// <summary>Gets the time of the last step in microseconds.</summary>
     public long Now { get; private set; }
 
@@ -92,10 +113,16 @@ public sealed class Switch
         get { return _flash.IsSaveWaiting; }
     }
 
+    /// <summary>Gets a value indicating whether the relay is open and nothing is about to close it.</summary>
+    public bool IsRelayResting
+    {
+        get { return !Core.IsRelayClosed && !Core.Vacuum.WantsVacuum && Core.Vacuum.State != VacuumState.Starting; }
+    }
+
     /// <summary>Gets a value indicating whether tool and vacuum are off, so that flash may be written.</summary>
     public bool IsQuiet
     {
-        get { return !Core.IsToolRunning && !Core.IsRelayClosed && !Core.Vacuum.WantsVacuum; }
+        get { return !Core.IsToolRunning && IsRelayResting; }
     }
 
     /// <summary>Gets a value indicating whether the filter wants a look.</summary>
@@ -122,6 +149,12 @@ public sealed class Switch
         }
         catch (Exception)
         {
+            if (IsRestarting)
+            {
+                // The restart itself failed, with the relay's line at rest. Whoever calls has to see to it.
+                throw;
+            }
+
             // Nobody expected this, so nothing is known: relay off, then begin anew.
             RestartBecause(BootReason.Unexpected);
         }
@@ -132,6 +165,7 @@ public sealed class Switch
     public void Handle(VacuumEvent happened)
     {
         Core.Handle(happened, Now);
+        Console.Recorder.Accept(RecordedEvent.Vacuum, (int)happened, Now);
         bool isHeld = Core.Vacuum.State == VacuumState.Held;
         if (isHeld != Boot.IsHeld)
         {
@@ -144,19 +178,40 @@ public sealed class Switch
     /// <summary>Changes a setting and uses it at once.</summary>
     /// <param name="id">The setting.</param>
     /// <param name="value">Its new value, which the table allows.</param>
-    /// <returns>False, with nothing changed, when start-at would not stay above stop-below.</returns>
-    public bool Change(SettingId id, int value)
+    /// <returns>Whether it was changed, and if not, why.</returns>
+    public SettingChange Change(SettingId id, int value)
     {
         int before = Settings[id];
         Settings[id] = value;
         if (Settings[SettingId.StopBelow] >= Settings[SettingId.StartAt])
         {
             Settings[id] = before;
-            return false;
+            return SettingChange.LevelsWouldCross;
         }
 
+        if (LargestStartAt() < Settings[SettingId.StartAt])
+        {
+            Settings[id] = before;
+            return SettingChange.BeyondSensor;
+        }
+
+        UseSettings();
+        return SettingChange.Done;
+    }
+
+    /// <summary>Gives the largest start-at that the sensor can show, with its gain and turns as they are set.</summary>
+    /// <returns>Rms current in mA.</returns>
+    public int LargestStartAt()
+    {
+        // Half of full scale, peak to peak: what is left of an ESP32 converter's usable span, with room for the rest's tolerance.
+        SensorScale scale = new SensorScale(Settings[SettingId.SensorGain], Settings[SettingId.Turns], _board.MicrovoltsACount);
+        return scale.FromSwing(_board.FullScale / 2 * SensorScale.PartsACount);
+    }
+
+    /// <summary>Uses the settings as they are now.</summary>
+    public void UseSettings()
+    {
         Core.Use(Settings.ToCore());
-        return true;
     }
 
     /// <summary>Goes back to the saved settings.</summary>
@@ -165,7 +220,7 @@ public sealed class Switch
     {
         int changed = Settings.Differences(SavedSettings);
         Settings.CopyFrom(SavedSettings);
-        Core.Use(Settings.ToCore());
+        UseSettings();
         _flash.IsSaveWaiting = false;
         return changed;
     }
@@ -175,7 +230,7 @@ public sealed class Switch
     public void UseDefaults(bool for230Volts)
     {
         Settings.Reset(for230Volts);
-        Core.Use(Settings.ToCore());
+        UseSettings();
     }
 
     /// <summary>Writes the settings to flash now; only while quiet.</summary>
@@ -209,6 +264,7 @@ public sealed class Switch
     public void ClearFaults()
     {
         Core.Faults.Clear(Now);
+        Console.Recorder.Accept(RecordedEvent.Cleared, 0, Now);
         Boot.Restarts = 0;
         Boot.Lockouts = 0;
         _flash.KeepBootRecord();
@@ -240,19 +296,30 @@ public sealed class Switch
 
     private void StepOnce()
     {
-        ReadBucket();
+        if (!ReadBucket())
+        {
+            return;
+        }
+
         Core.Accept(_bucket);
+        Console.Recorder.Accept(_bucket);
         if (Core.Faults[Fault.ClockStands].IsActive)
         {
             RestartBecause(BootReason.ClockStood);
             return;
         }
 
-        _heartbeat.Update(Core, Now);
+        int lost = _heartbeat.Update(Core, Now);
+        if (lost > 0)
+        {
+            Core.LoseRelay(lost, Now);
+            Console.Recorder.Accept(RecordedEvent.RelayLost, lost, Now);
+        }
+
         Readings.Accept(_bucket);
         Hours.Update(Core.IsRelayClosed, Now);
         TakeNotices();
-        _panel.Update(Now);
+        Panel.Update(Now);
         _flash.Update(Now);
         Console.Serve(Now);
         if (Boot.Restarts != 0 && Now > HealthyAfter && !Core.Faults[Fault.RestartLoop].IsActive)
@@ -262,7 +329,8 @@ public sealed class Switch
         }
     }
 
-    private void ReadBucket()
+    // Gives false when no time has passed: there is no bucket then.
+    private bool ReadBucket()
     {
         // Buckets end on a fixed grid, so that they are alike whatever the steps between them cost.
         long end = ((_lastEnd / Bucket.Microseconds) + 1) * Bucket.Microseconds;
@@ -273,13 +341,9 @@ public sealed class Switch
         }
         catch (Exception)
         {
-            // A converter that throws is a converter whose reads fail; the fault monitor knows what to do.
-            for (int i = 0; i < MostReadings; i++)
-            {
-                _readings[i] = -1;
-            }
-
-            count = MostReadings;
+            // A converter that throws is a read that failed; the fault monitor knows when it is one too many.
+            _readings[0] = -1;
+            count = 1;
         }
 
         if (count < 0 || count > MostReadings)
@@ -292,8 +356,23 @@ public sealed class Switch
         long now = _board.Now;
         Now = now;
         long bucketEnd = now < end ? now : end;
+        if (bucketEnd <= BucketEnd && now <= _lastEnd)
+        {
+            // A read that failed at once is no bucket; so many looks at one time, or a clock that runs back, is a fault.
+            _looksAtOneTime += count > 0 ? count : 1;
+            if (_looksAtOneTime >= MostReadings || now < _lastEnd)
+            {
+                Core.Faults.See(Fault.ClockStands, _looksAtOneTime, _lastEnd);
+                RestartBecause(BootReason.ClockStood);
+            }
+
+            return false;
+        }
+
+        _looksAtOneTime = 0;
         _filler.Fill(_readings, count, bucketEnd, _bucket);
         _lastEnd = now > bucketEnd ? now : bucketEnd;
+        return true;
     }
 
     private void TakeNotices()
@@ -301,8 +380,9 @@ public sealed class Switch
         Notice notice = Core.Notices.Take();
         while (notice != null)
         {
+            // What a guide does with the vacuum it says itself.
             bool isWorthLogging = notice.Kind != NoticeKind.StateChanged
-                || EventText.IsWorthLogging((VacuumState)notice.First, (VacuumState)notice.Second);
+                || (!Console.IsGuiding && EventText.IsWorthLogging((VacuumState)notice.First, (VacuumState)notice.Second));
             if (isWorthLogging)
             {
                 Note((LogKind)notice.Kind, notice.First, notice.Second, notice.Figure);
@@ -329,7 +409,7 @@ public sealed class Switch
         {
             if ((Boot.Lockouts & (1 << i)) != 0)
             {
-                Core.Faults.Latch((Fault)i, 0, Now);
+                Core.Faults.Latch((Fault)i, FaultState.FromBefore, Now);
             }
         }
 

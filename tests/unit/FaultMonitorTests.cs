@@ -265,7 +265,7 @@ public class FaultMonitorTests
         Assert.AreEqual(1, bench.Noticed[(int)NoticeKind.FaultEnded]);
 
         // Seen for 4 s, and good for 10 s.
-        Assert.AreEqual(13, bench.Figures[(int)NoticeKind.FaultEnded]);
+        Assert.AreEqual(14, bench.Figures[(int)NoticeKind.FaultEnded]);
     }
 
     [TestMethod]

@@ -102,13 +102,13 @@ public class TextOutputTests
     }
 
     [TestMethod]
-    public void RoomForALineIsOneHundredAndSixtyBytes()
+    public void RoomForAStepIsHalfTheRing()
     {
         TextOutput output = new TextOutput();
-        output.Blanks(TextOutput.Size - 160);
-        Assert.IsTrue(output.HasRoomForLine);
+        output.Blanks(TextOutput.Size / 2);
+        Assert.IsTrue(output.HasRoom);
         output.Blanks(1);
-        Assert.IsFalse(output.HasRoomForLine);
+        Assert.IsFalse(output.HasRoom);
     }
 
     [TestMethod]

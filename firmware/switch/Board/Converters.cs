@@ -10,11 +10,12 @@ public static class Converters
     private const int LeastRestMillivolts = 850;
     private const int GreatestRestMillivolts = 1750;
 
-    /// <summary>Describes the converter of a board.</summary>
-    /// <param name="board">The board.</param>
+    /// <summary>Describes a converter.</summary>
+    /// <param name="fullScale">Its greatest count.</param>
+    /// <param name="microvoltsACount">Size of a count in µV.</param>
     /// <returns>Its scale and rest band.</returns>
-    public static ConverterScale Of(IBoard board)
+    public static ConverterScale Of(int fullScale, int microvoltsACount)
     {
-        return new ConverterScale(board.FullScale, board.MicrovoltsACount, LeastRestMillivolts, GreatestRestMillivolts);
+        return new ConverterScale(fullScale, microvoltsACount, LeastRestMillivolts, GreatestRestMillivolts);
     }
 }

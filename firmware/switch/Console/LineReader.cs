@@ -16,6 +16,7 @@ public sealed class LineReader
     private readonly TextOutput _echo;
     private bool _endedByReturn;
     private bool _isInEscape;
+    private int _escapeLength;
 
     /// <summary>Characters in the line.</summary>
     public int Length;
@@ -30,6 +31,18 @@ public sealed class LineReader
         _echo = echo;
     }
 
+    /// <summary>Takes a byte that belongs to no line: it ended a stream. What belongs to the same key is left out with it.</summary>
+    /// <param name="value">The byte.</param>
+    /// <returns>False when it is only the rest of a line's end, and no key.</returns>
+    public bool Swallow(byte value)
+    {
+        bool isRest = value == LineFeed && _endedByReturn;
+        _endedByReturn = value == Return;
+        _isInEscape = value == Escape;
+        _escapeLength = 0;
+        return !isRest;
+    }
+
     /// <summary>Takes a byte.</summary>
     /// <param name="value">The byte.</param>
     /// <returns>True when it ended a line.</returns>
@@ -40,7 +53,10 @@ public sealed class LineReader
         if (_isInEscape)
         {
             // An arrow key sends escape, a bracket and more; it ends with a letter or a tilde.
-            _isInEscape = !((value >= 'A' && value <= 'Z') || (value >= 'a' && value <= 'z') || value == '~' || value < ' ');
+            // A function key sends escape, 'O' and a letter.
+            bool isPrefix = _escapeLength++ == 0 && (value == 'O' || value == '[');
+            bool isLetter = (value >= 'A' && value <= 'Z') || (value >= 'a' && value <= 'z');
+            _isInEscape = isPrefix || !(isLetter || value == '~' || value < ' ');
             if (value >= ' ')
             {
                 return false;
@@ -70,6 +86,7 @@ public sealed class LineReader
         else if (value == Escape)
         {
             _isInEscape = true;
+            _escapeLength = 0;
         }
         else if (value == '\t')
         {

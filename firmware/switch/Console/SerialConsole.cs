@@ -22,7 +22,8 @@ public sealed class SerialConsole
     private Word _answering;
     private int _row;
     private Word _asking;
-    private string _question;
+    private Guide _guide;
+    private bool _wantsPrompt;
 
     /// <summary>What waits to be sent.</summary>
     public readonly TextOutput Output = new TextOutput();
@@ -36,6 +37,7 @@ public sealed class SerialConsole
         _board = board;
         _line = new LineReader(Output);
         Watch = new Watch(this);
+        Recorder = new Recorder(this);
     }
 
     /// <summary>Gets the switch.</summary>
@@ -50,11 +52,40 @@ public sealed class SerialConsole
     /// <summary>Gets the stream of lines that 'watch' turns on.</summary>
     public Watch Watch { get; }
 
-    /// <summary>Gets a value indicating whether everything that came was answered and everything that was said is sent.</summary>
+    /// <summary>
+    /// Gets a value indicating whether everything that came was answered and everything that was said is sent; a guide, a watch
+    /// and a recording go on all the same.
+    /// </summary>
     public bool IsIdle
     {
-        get { return _answering == null && _receivedAt == _receivedCount && (Output.Count == 0 || Watch.IsOn); }
+        get
+        {
+            bool isStreaming = Watch.IsOn || Recorder.IsOn;
+            return _answering == null && _receivedAt == _receivedCount
+                && (isStreaming || (Output.Count == 0 && (!_wantsPrompt || _asking != null || _guide != null)));
+        }
     }
+
+    /// <summary>Gets a value indicating whether a question waits for its answer.</summary>
+    public bool IsAsking
+    {
+        get { return _asking != null; }
+    }
+
+    /// <summary>Gets a value indicating whether the next line is taken for a word.</summary>
+    public bool IsAtPrompt
+    {
+        get { return _asking == null && _guide == null && _answering == null && !Watch.IsOn && !Recorder.IsOn; }
+    }
+
+    /// <summary>Gets a value indicating whether a guide is under way.</summary>
+    public bool IsGuiding
+    {
+        get { return _guide != null; }
+    }
+
+    /// <summary>Gets the stream of buckets that 'record' turns on.</summary>
+    public Recorder Recorder { get; }
 
     /// <summary>Says a whole line.</summary>
     /// <param name="text">The line.</param>
@@ -68,17 +99,17 @@ public sealed class SerialConsole
     {
         Output.End();
         Output.Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(Switch.Boot.Number).Text(". Type help.").End();
-        Output.Text(Prompt);
+        _wantsPrompt = true;
     }
 
     /// <summary>Says a line that nobody has asked for, between two prompts.</summary>
     /// <param name="text">The line.</param>
     public void Interject(string text)
     {
-        if (_answering == null && _asking == null && !Watch.IsOn && _line.Length == 0 && Output.HasRoomForLine)
+        if (IsAtPrompt && _line.Length == 0 && Output.HasRoom)
         {
             Output.Text("\r").Text(text).End();
-            Output.Text(Prompt);
+            _wantsPrompt = true;
         }
     }
 
@@ -96,7 +127,58 @@ public sealed class SerialConsole
     public void Ask(Word word, string question)
     {
         _asking = word;
-        _question = question;
+        Output.Text(question).Text(" (yes or no) ");
+    }
+
+    /// <summary>Begins a guide.</summary>
+    /// <param name="guide">The guide.</param>
+    public void StartGuide(Guide guide)
+    {
+        _guide = guide;
+    }
+
+    /// <summary>Ends the guide that is under way and shows the prompt.</summary>
+    public void EndGuide()
+    {
+        _guide = null;
+        _wantsPrompt = true;
+    }
+
+    /// <summary>Ends the guide that is under way, if there is one, with nothing changed.</summary>
+    /// <param name="reason">Why, as the beginning of a sentence.</param>
+    public void AbortGuide(string reason)
+    {
+        Guide guide = _guide;
+        if (guide != null)
+        {
+            Forget();
+            guide.Abort(reason);
+        }
+    }
+
+    /// <summary>A press of the button ends a guide that does not wait for the button itself.</summary>
+    public void AbortGuideByButton()
+    {
+        if (_guide != null && !_guide.UsesButton)
+        {
+            AbortGuide("Ended by the button");
+        }
+    }
+
+    /// <summary>Shows the prompt as soon as nothing else is under way.</summary>
+    public void WantPrompt()
+    {
+        _wantsPrompt = true;
+    }
+
+    /// <summary>Takes back a question that waits for its answer.</summary>
+    public void Forget()
+    {
+        if (_asking != null)
+        {
+            _asking = null;
+            Output.End();
+        }
     }
 
     /// <summary>Serves the console for a moment: sends what the line carries, writes at most a row, takes at most a line.</summary>
@@ -104,7 +186,7 @@ public sealed class SerialConsole
     public void Serve(long now)
     {
         Send(now);
-        if (!Output.HasRoomForLine)
+        if (!Output.HasRoom)
         {
             return;
         }
@@ -114,16 +196,30 @@ public sealed class SerialConsole
             if (!_answering.WriteRow(this, _row++))
             {
                 _answering = null;
-                EndAnswer();
+                _wantsPrompt = true;
             }
 
             return;
+        }
+
+        if (_wantsPrompt && IsAtPrompt)
+        {
+            _wantsPrompt = false;
+            Output.Text(Prompt);
         }
 
         Receive();
         if (Watch.IsOn)
         {
             Watch.Update(now);
+        }
+        else if (Recorder.IsOn)
+        {
+            Recorder.Send();
+        }
+        else if (_guide != null)
+        {
+            _guide.Update(now);
         }
     }
 
@@ -157,11 +253,13 @@ public sealed class SerialConsole
         while (_receivedAt < _receivedCount)
         {
             byte value = _received[_receivedAt++];
-            if (Watch.IsOn)
+            if (Watch.IsOn || Recorder.IsOn)
             {
                 // Any key ends it, and is not taken for the beginning of a line.
-                Watch.IsOn = false;
-                EndAnswer();
+                if (_line.Swallow(value))
+                {
+                    EndStream();
+                }
             }
             else if (_line.Accept(value))
             {
@@ -169,6 +267,17 @@ public sealed class SerialConsole
                 return;
             }
         }
+    }
+
+    private void EndStream()
+    {
+        Watch.IsOn = false;
+        if (Recorder.IsOn)
+        {
+            Recorder.Stop();
+        }
+
+        _wantsPrompt = true;
     }
 
     private void TakeLine()
@@ -181,6 +290,10 @@ public sealed class SerialConsole
             _asking = null;
             word.Answer(this, !isTooLong && (line == "yes" || line == "y"));
         }
+        else if (_guide != null)
+        {
+            AbortGuide("Ended");
+        }
         else if (isTooLong)
         {
             Output.Text("That line is too long; ").Number(LineReader.Most).Text(" characters are the most.").End();
@@ -190,21 +303,7 @@ public sealed class SerialConsole
             _words.Run(this, line);
         }
 
-        if (_answering == null && !Watch.IsOn)
-        {
-            EndAnswer();
-        }
-    }
-
-    private void EndAnswer()
-    {
-        if (_asking != null)
-        {
-            Output.Text(_question).Text(" (yes or no) ");
-        }
-        else
-        {
-            Output.Text(Prompt);
-        }
+        // Shown when whatever the line has begun is over.
+        _wantsPrompt = true;
     }
 }

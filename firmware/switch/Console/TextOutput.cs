@@ -3,10 +3,14 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Text that waits to be sent: a ring of bytes, made once; numbers are written without making strings.</summary>
 public sealed class TextOutput
 {
-    /// <summary>Bytes that fit. A line is at most 160 bytes, so that one always fits after <see cref="HasRoomForLine"/>.</summary>
-    public const int Size = 512;
+    /// <summary>Bytes that fit.</summary>
+    public const int Size = 1024;
 
-    private const int LongestLine = 160;
+    /// <summary>Most bytes of a line, its end included.</summary>
+    public const int LongestLine = 160;
+
+    // The most that a step writes: the echo of what was typed, each byte rubbed out again, and a few lines of a guide.
+    private const int MostAStep = 512;
 
     private readonly byte[] _bytes = new byte[Size];
     private readonly byte[] _digits = new byte[20];
@@ -18,10 +22,10 @@ public sealed class TextOutput
     /// <summary>Bytes that were dropped because the ring was full.</summary>
     public int Dropped;
 
-    /// <summary>Gets a value indicating whether a whole line fits.</summary>
-    public bool HasRoomForLine
+    /// <summary>Gets a value indicating whether all that a step may write fits.</summary>
+    public bool HasRoom
     {
-        get { return Size - Count >= LongestLine; }
+        get { return Size - Count >= MostAStep; }
     }
 
     /// <summary>Moves waiting bytes out.</summary>

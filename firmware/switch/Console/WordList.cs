@@ -3,7 +3,7 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>All words of the console, and the way from a typed line to a word or a setting.</summary>
 public sealed class WordList
 {
-    private readonly Word[] _words = new Word[16];
+    private readonly Word[] _words = new Word[21];
     private readonly SetWord _set;
 
     /// <summary>Initializes a new instance of the <see cref="WordList"/> class.</summary>
@@ -19,7 +19,12 @@ public sealed class WordList
         _words[i++] = new SaveWord();
         _words[i++] = new UndoWord();
         _words[i++] = new DefaultsWord();
+        _words[i++] = new TeachWord();
+        _words[i++] = new CalibrateWord();
+        _words[i++] = new TestWord();
         _words[i++] = new WatchWord();
+        _words[i++] = new RecordWord();
+        _words[i++] = new DetailsWord();
         _words[i++] = new EventsWord();
         _words[i++] = new ClearWord();
         _words[i++] = new FilterWord();

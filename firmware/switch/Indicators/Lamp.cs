@@ -7,7 +7,7 @@ public sealed class Lamp
     private const long PlaceMicroseconds = 100000;
 
     private readonly SafeBoard _board;
-    private readonly string[] _patterns = new string[6];
+    private readonly string[] _patterns = new string[7];
     private bool _isOn;
     private bool _isKnown;
 
@@ -22,6 +22,7 @@ public sealed class Lamp
         _patterns[(int)LampPattern.Fault] = "#.#.#.....#.#.#.....#.#.#.....";
         _patterns[(int)LampPattern.OnWithNotice] = "#############################.";
         _patterns[(int)LampPattern.AwakeWithNotice] = "#.#...........................";
+        _patterns[(int)LampPattern.Guide] = "#.#.#.#.#.#.#.#.#.#.#.#.#.#.#.";
     }
 
     /// <summary>Shows a pattern's place for this moment.</summary>

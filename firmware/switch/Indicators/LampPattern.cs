@@ -20,4 +20,7 @@ public enum LampPattern
 
     /// <summary>Two short flashes every three seconds: the vacuum is off and something wants a look.</summary>
     AwakeWithNotice = 5,
+
+    /// <summary>Quick and even: teaching or testing is under way.</summary>
+    Guide = 6,
 }

@@ -2,12 +2,13 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Lamp and button on the box.</summary>
+/// <summary>Lamp, sounder and button on the box.</summary>
 public sealed class Panel
 {
     private readonly Switch _switch;
     private readonly Lamp _lamp;
     private readonly Button _button = new Button();
+    private bool _hadFault;
 
     /// <summary>Initializes a new instance of the <see cref="Panel"/> class.</summary>
     /// <param name="of">The switch.</param>
@@ -15,13 +16,25 @@ public sealed class Panel
     {
         _switch = of;
         _lamp = new Lamp(of.Safe);
+        Sounder = new Sounder(of.Safe);
     }
+
+    /// <summary>Gets the sounder.</summary>
+    public Sounder Sounder { get; }
 
     /// <summary>Looks at the button and shows the state.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        switch (_button.Update(_switch.Safe.IsButtonDown(), now))
+        ButtonPress press = _button.Update(_switch.Safe.IsButtonDown(), now);
+        if (press != ButtonPress.None && _switch.Console.IsGuiding)
+        {
+            // A knock on the button ends a teaching and never does anything else in it.
+            _switch.Console.AbortGuideByButton();
+            press = ButtonPress.None;
+        }
+
+        switch (press)
         {
             case ButtonPress.ShortPress:
                 _switch.Handle(_switch.Core.Vacuum.ShortPress());
@@ -31,6 +44,14 @@ public sealed class Panel
                 break;
         }
 
+        bool hasFault = _switch.Core.Faults.HoldsOff;
+        if (hasFault && !_hadFault)
+        {
+            Sounder.Play(Sounder.Trouble, now);
+        }
+
+        _hadFault = hasFault;
+        Sounder.Update(now);
         _lamp.Show(Pattern(), now);
     }
 
@@ -52,6 +73,11 @@ public sealed class Panel
     {
         DetectionCore core = _switch.Core;
         VacuumState state = core.Vacuum.State;
+        if (_switch.Console.IsGuiding)
+        {
+            return LampPattern.Guide;
+        }
+
         if (state == VacuumState.Held || state == VacuumState.AwaitingStop)
         {
             return LampPattern.Held;

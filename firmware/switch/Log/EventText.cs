@@ -73,6 +73,9 @@ public static class EventText
             case LogKind.FilterDue:
                 output.Text("filter is due after ").Number(entry.Figure).Text(" min of run time");
                 break;
+            case LogKind.Taught:
+                output.Text("a tool was taught, start-at ").Amperes(entry.Figure);
+                break;
             default:
                 output.Text("entry of another version, kind ").Number((int)entry.Kind);
                 break;

@@ -48,6 +48,11 @@ public static class FaultText
     /// <returns>The output.</returns>
     public static TextOutput Seen(TextOutput output, Fault fault, int figure)
     {
+        if (figure == FaultState.FromBefore)
+        {
+            return output.Text("it stood before the restart");
+        }
+
         switch (fault)
         {
             case Fault.SensorAtRail:

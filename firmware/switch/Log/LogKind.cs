@@ -35,4 +35,7 @@ public enum LogKind
 
     /// <summary>The filter is due: figure is the run time since the last look, in minutes.</summary>
     FilterDue = 10,
+
+    /// <summary>A tool was taught: figure is the new start-at in mA.</summary>
+    Taught = 11,
 }

@@ -32,6 +32,11 @@ public static class ValueParser
             return false;
         }
 
+        if (row.Unit == SettingUnit.Count && millionths % Parts != 0)
+        {
+            return false;
+        }
+
         if (millionths > (long.MaxValue - Parts) / unit)
         {
             value = int.MaxValue;

@@ -39,17 +39,20 @@ public sealed class FlashKeeper
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
+        // A hold must outlive a power cut also while the tool runs; a write with the relay open stalls nothing that matters.
+        if (_isBootWaiting && _switch.IsRelayResting)
+        {
+            _isBootWaiting = false;
+            _switch.Boot.Write(BootReason.PowerOn);
+            return;
+        }
+
         if (!_switch.IsQuiet)
         {
             return;
         }
 
-        if (_isBootWaiting)
-        {
-            _isBootWaiting = false;
-            _switch.Boot.Write(BootReason.PowerOn);
-        }
-        else if (IsSaveWaiting)
+        if (IsSaveWaiting)
         {
             IsSaveWaiting = false;
             _switch.Console.Interject(_switch.SaveSettings() ? "Saved." : "The flash failed; nothing was saved.");

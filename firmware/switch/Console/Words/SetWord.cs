@@ -65,7 +65,15 @@ public sealed class SetWord : Word
             return;
         }
 
-        if (!console.Switch.Change(id, value))
+        SettingChange change = console.Switch.Change(id, value);
+        if (change == SettingChange.BeyondSensor)
+        {
+            output.Text("start-at would be more than the sensor can show with its gain and turns: ").Amperes(console.Switch.LargestStartAt())
+                .Text(" at most now; nothing was changed.").End();
+            return;
+        }
+
+        if (change == SettingChange.LevelsWouldCross)
         {
             output.Text("start-at must stay above stop-below (now ");
             ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), console.Switch.Settings[SettingId.StartAt]).Text(" and ");

@@ -80,7 +80,11 @@ public sealed class StatusWord : Word
     private static void Settings(TextOutput output, Switch of)
     {
         int unsaved = of.Settings.Differences(of.SavedSettings);
-        if (unsaved == 0)
+        if (of.Core.Faults[Fault.SettingsLost].IsActive)
+        {
+            output.Text("both saved copies are bad; what is in use is not saved");
+        }
+        else if (unsaved == 0)
         {
             output.Text("saved");
         }

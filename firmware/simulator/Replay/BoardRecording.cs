@@ -1,0 +1,169 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Commands;
+
+namespace NanoDustSwitch.Simulator.Replay;
+
+/// <summary>What a board has sent after <c>record</c>: settings, state, buckets and events. firmware/recording.md describes it.</summary>
+internal sealed class BoardRecording
+{
+    private readonly StateTape _tape = new();
+    private readonly SettingValues _settings = new();
+    private readonly List<string> _data = [];
+    private int _fullScale;
+    private int _microvoltsACount;
+    private long _begin = -1;
+
+    private BoardRecording()
+    {
+    }
+
+    /// <summary>Gets the number of characters that the buckets and events take, line ends included.</summary>
+    public int Characters { get; private set; }
+
+    /// <summary>Reads a recording out of what a console has shown; lines before its header are left out.</summary>
+    /// <param name="lines">The lines.</param>
+    /// <param name="source">Their name, for complaints.</param>
+    /// <returns>The recording.</returns>
+    public static BoardRecording Parse(IEnumerable<string> lines, string source)
+    {
+        BoardRecording recording = new();
+        int number = 0;
+        bool hasEnded = false;
+        foreach (string line in lines)
+        {
+            number++;
+            string text = line.TrimEnd();
+            if (recording._fullScale == 0 && !text.StartsWith("record ", StringComparison.Ordinal))
+            {
+                continue;
+            }
+
+            if (text is "end" or "end, overrun")
+            {
+                hasEnded = true;
+                break;
+            }
+
+            if (!recording.TryTake(text))
+            {
+                throw new UserException($"{source} line {number}: '{text}' is no line of a recording.");
+            }
+        }
+
+        if (recording._begin < 0)
+        {
+            throw new UserException($"{source} holds no recording of a board, or one that breaks off before its buckets.");
+        }
+
+        // Cut off in the middle, the last line may not be whole.
+        if (!hasEnded && recording._data.Count > 0)
+        {
+            recording._data.RemoveAt(recording._data.Count - 1);
+        }
+
+        return recording;
+    }
+
+    /// <summary>Decides again, with the very same core.</summary>
+    /// <param name="look">Called after each bucket, and the events that follow it, with the bucket's end and the core.</param>
+    /// <returns>Number of buckets.</returns>
+    public int Replay(Action<long, DetectionCore> look)
+    {
+        ConverterScale scale = Converters.Of(_fullScale, _microvoltsACount);
+        DetectionCore core = new(scale, _settings.ToCore(), 0);
+        _tape.Read();
+        core.Exchange(_tape);
+        BucketDecoder decoder = new(_begin);
+        Bucket bucket = new();
+        int count = 0;
+        foreach (string line in _data)
+        {
+            decoder.Take(line);
+            while (decoder.HasMore)
+            {
+                if (decoder.IsEvent)
+                {
+                    (RecordedEvent kind, int figure, long time) = decoder.ReadEvent();
+                    Apply(core, kind, figure, time);
+                }
+                else
+                {
+                    if (count++ > 0)
+                    {
+                        look(bucket.EndTime, core);
+                    }
+
+                    decoder.ReadBucket(bucket);
+                    core.Accept(bucket);
+                    while (core.Notices.Take() != null)
+                    {
+                        // Nobody reads them here.
+                    }
+                }
+            }
+        }
+
+        if (count > 0)
+        {
+            look(bucket.EndTime, core);
+        }
+
+        return count;
+    }
+
+    private static void Apply(DetectionCore core, RecordedEvent kind, int figure, long time)
+    {
+        switch (kind)
+        {
+            case RecordedEvent.Vacuum:
+                core.Handle((VacuumEvent)figure, time);
+                break;
+            case RecordedEvent.RelayLost:
+                core.LoseRelay(figure, time);
+                break;
+            default:
+                core.Faults.Clear(time);
+                break;
+        }
+    }
+
+    private bool TryTake(string text)
+    {
+        string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
+        switch (words.Length > 0 && _begin < 0 ? words[0] : "")
+        {
+            case "record":
+                return words.Length == 6 && words[1] == "1" && int.TryParse(words[4], out _fullScale) && int.TryParse(words[5], out _microvoltsACount);
+            case "set":
+                int row = words.Length == 3 ? SettingsTable.Find(words[1]) : -1;
+                if (row < 0 || !int.TryParse(words[2], out int value))
+                {
+                    return false;
+                }
+
+                _settings[(SettingId)row] = value;
+                return true;
+            case "state":
+                return words.Skip(1).All(TryNumber);
+            case "buckets":
+                return words.Length == 2 && long.TryParse(words[1], out _begin);
+            default:
+                Characters += text.Length + 2;
+                _data.Add(text);
+                return _begin >= 0 && BucketDecoder.IsData(text);
+        }
+    }
+
+    private bool TryNumber(string word)
+    {
+        if (_tape.Count == StateTape.Size || !long.TryParse(word, out long number))
+        {
+            return false;
+        }
+
+        _tape[_tape.Count] = number;
+        _tape.Count++;
+        return true;
+    }
+}

@@ -1,0 +1,63 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Sets sensor-gain by a load whose current is known.</summary>
+public sealed class CalibrateWord : Word
+{
+    private const int LeastMilliamperes = 1000;
+
+    private int _gain;
+
+    /// <summary>Initializes a new instance of the <see cref="CalibrateWord"/> class.</summary>
+    public CalibrateWord()
+        : base("calibrate", "calibrate AMPERES", "set sensor-gain by a running load that is known")
+    {
+    }
+
+    /// <inheritdoc/>
+    public override void Run(SerialConsole console, string rest)
+    {
+        Switch of = console.Switch;
+        TextOutput output = console.Output;
+        int known;
+        if (!ValueParser.TryParse(SettingsTable.Row(SettingId.StartAt), rest, out known) || known < LeastMilliamperes || known > 100000)
+        {
+            console.Say("Say what a meter shows, for example 'calibrate 8.3 A': 1 to 100 A, a heater is best.");
+            return;
+        }
+
+        int seen = of.Core.Milliamperes;
+        if (!of.Core.IsToolRunning || seen < LeastMilliamperes)
+        {
+            output.Text("The load must be running; the sensor shows ").Amperes(seen).Text(".").End();
+            return;
+        }
+
+        Setting row = SettingsTable.Row(SettingId.SensorGain);
+        long gain = of.Settings[SettingId.SensorGain] * (long)seen / known;
+        if (gain < row.Least || gain > row.Greatest)
+        {
+            output.Text("The sensor shows ").Amperes(seen).Text("; that cannot be ").Amperes(known).Text(". Look at turns and sensor first.").End();
+            return;
+        }
+
+        _gain = (int)gain;
+        output.Text("The sensor shows ").Amperes(seen).Text(" at ");
+        ValueText.Value(output, row, of.Settings[SettingId.SensorGain]).Text("; for ").Amperes(known).Text(" it has ");
+        ValueText.Value(output, row, _gain).Text(".").End();
+        console.Ask(this, "Set it?");
+    }
+
+    /// <inheritdoc/>
+    public override void Answer(SerialConsole console, bool isYes)
+    {
+        if (!isYes)
+        {
+            console.Say("Nothing was changed.");
+            return;
+        }
+
+        console.Say(console.Switch.Change(SettingId.SensorGain, _gain) == SettingChange.Done
+            ? "Set (not saved yet)."
+            : "Not set: start-at would be more than the sensor can show.");
+    }
+}

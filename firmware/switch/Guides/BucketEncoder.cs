@@ -1,0 +1,199 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Writes buckets as a few printable characters each, into a ring that the serial line empties.</summary>
+/// <remarks>
+/// A character carries six bits: the code is 48 plus their value ('0' to 'o'). Numbers are rows of characters with five bits
+/// each, least first; the sixth says that more follow. Signed numbers are folded: 0, -1, 1, -2 become 0, 1, 2, 3.
+/// </remarks>
+public sealed class BucketEncoder
+{
+    /// <summary>First character of a bucket: its end is not 2.5 ms after the last one; the distance in µs follows.</summary>
+    public const int OtherTime = 1;
+
+    /// <summary>First character of a bucket: readings at a rail and failed reads follow.</summary>
+    public const int HasRails = 2;
+
+    /// <summary>First character of a bucket: where the change of the count begins, three bits.</summary>
+    public const int CountShift = 2;
+
+    /// <summary>Change of the count that stands for: more than three, the change follows.</summary>
+    public const int OtherCount = 7;
+
+    /// <summary>First character of an event instead of a bucket; its number is added.</summary>
+    public const int Event = 32;
+
+    /// <summary>Code of the character for nought.</summary>
+    public const int First = 48;
+
+    private const int Size = 4096;
+    private const int LongestItem = 48;
+
+    private readonly byte[] _ring = new byte[Size];
+    private readonly byte[] _lengths = new byte[Size / 4];
+    private int _ringFirst;
+    private int _ringCount;
+    private int _lengthFirst;
+    private int _lengthCount;
+    private int _itemStart;
+    private long _lastEnd;
+    private int _lastCount;
+    private int _reference;
+
+    /// <summary>Time from which the first bucket's end counts, in microseconds.</summary>
+    public long Begin;
+
+    /// <summary>Whether the line was too slow and buckets were lost.</summary>
+    public bool HasOverrun;
+
+    /// <summary>Begins anew.</summary>
+    /// <param name="begin">End of the last bucket before the first, in microseconds.</param>
+    public void Restart(long begin)
+    {
+        Begin = begin;
+        _lastEnd = begin;
+        _lastCount = 0;
+        _reference = 0;
+        _ringFirst = 0;
+        _ringCount = 0;
+        _lengthFirst = 0;
+        _lengthCount = 0;
+        HasOverrun = false;
+    }
+
+    /// <summary>Adds a bucket.</summary>
+    /// <param name="bucket">The bucket.</param>
+    public void Add(Bucket bucket)
+    {
+        if (!BeginItem())
+        {
+            return;
+        }
+
+        long distance = bucket.EndTime - _lastEnd;
+        int change = bucket.Count - _lastCount;
+        bool isOtherTime = distance != Bucket.Microseconds;
+        bool hasRails = bucket.AtLowRail + bucket.AtHighRail + bucket.Failed != 0;
+        bool isOtherCount = change < -3 || change > 3;
+        Put((isOtherTime ? OtherTime : 0) | (hasRails ? HasRails : 0) | ((isOtherCount ? OtherCount : change + 3) << CountShift));
+        if (isOtherTime)
+        {
+            Signed(distance);
+        }
+
+        if (isOtherCount)
+        {
+            Signed(change);
+        }
+
+        _lastEnd = bucket.EndTime;
+        _lastCount = bucket.Count;
+        if (hasRails)
+        {
+            Number(bucket.AtLowRail);
+            Number(bucket.AtHighRail);
+            Number(bucket.Failed);
+        }
+
+        if (bucket.Count > 0)
+        {
+            // The first bucket's mean is the reference for all: an alternating current swings about it.
+            Signed(bucket.Sum - ((long)_reference * bucket.Count));
+            int mean = bucket.Sum / bucket.Count;
+            if (_reference == 0)
+            {
+                _reference = mean;
+            }
+
+            Number(mean - bucket.Least);
+            Number(bucket.Greatest - mean);
+        }
+
+        EndItem();
+    }
+
+    /// <summary>Adds an event.</summary>
+    /// <param name="kind">Kind of the event.</param>
+    /// <param name="figure">Its figure.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void Add(RecordedEvent kind, int figure, long now)
+    {
+        if (BeginItem())
+        {
+            Put(Event + (int)kind);
+            Signed(figure);
+            Signed(now - _lastEnd);
+            EndItem();
+        }
+    }
+
+    /// <summary>Sends a line of items, if so many are there.</summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="items">Items in a line.</param>
+    public void SendLine(TextOutput output, int items)
+    {
+        if (_lengthCount < items)
+        {
+            return;
+        }
+
+        for (int i = 0; i < items; i++)
+        {
+            int length = _lengths[_lengthFirst];
+            _lengthFirst = _lengthFirst + 1 == _lengths.Length ? 0 : _lengthFirst + 1;
+            _lengthCount--;
+            for (int k = 0; k < length; k++)
+            {
+                output.Byte(_ring[_ringFirst]);
+                _ringFirst = _ringFirst + 1 == Size ? 0 : _ringFirst + 1;
+            }
+
+            _ringCount -= length;
+        }
+
+        output.End();
+    }
+
+    private bool BeginItem()
+    {
+        if (HasOverrun || _ringCount + LongestItem > Size || _lengthCount == _lengths.Length)
+        {
+            HasOverrun = true;
+            return false;
+        }
+
+        _itemStart = _ringCount;
+        return true;
+    }
+
+    private void EndItem()
+    {
+        int at = _lengthFirst + _lengthCount;
+        _lengths[at < _lengths.Length ? at : at - _lengths.Length] = (byte)(_ringCount - _itemStart);
+        _lengthCount++;
+    }
+
+    private void Signed(long value)
+    {
+        Number(value < 0 ? (-(value + 1) << 1) | 1 : value << 1);
+    }
+
+    private void Number(long value)
+    {
+        while (value >= 32)
+        {
+            Put(32 | (int)(value & 31));
+            value >>= 5;
+        }
+
+        Put((int)value);
+    }
+
+    private void Put(int six)
+    {
+        int at = _ringFirst + _ringCount;
+        _ring[at < Size ? at : at - Size] = (byte)(First + six);
+        _ringCount++;
+    }
+}

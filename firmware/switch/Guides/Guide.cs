@@ -1,0 +1,68 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Something that goes on for a while at the console and asks the person for this and that. A typed line ends it.</summary>
+public abstract class Guide
+{
+    /// <summary>Longest wait for an answer, in microseconds.</summary>
+    protected const long AnswerMicroseconds = 120L * 1000000;
+
+    private long _askedAt;
+
+    /// <summary>Initializes a new instance of the <see cref="Guide"/> class.</summary>
+    /// <param name="console">The console.</param>
+    protected Guide(SerialConsole console)
+    {
+        Console = console;
+    }
+
+    /// <summary>Gets a value indicating whether the guide waits for the button, so that a press does not end it.</summary>
+    public virtual bool UsesButton
+    {
+        get { return false; }
+    }
+
+    /// <summary>Gets the console.</summary>
+    protected SerialConsole Console { get; }
+
+    /// <summary>Gets the switch.</summary>
+    protected Switch Switch
+    {
+        get { return Console.Switch; }
+    }
+
+    /// <summary>Goes on; called at every step while the console has room for a line.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Update(long now)
+    {
+        if (!Console.IsAsking)
+        {
+            Continue(now);
+        }
+        else if (now - _askedAt > AnswerMicroseconds)
+        {
+            Console.Forget();
+            Abort("No answer in two minutes");
+        }
+    }
+
+    /// <summary>Takes an answer.</summary>
+    /// <param name="isYes">Whether it was yes.</param>
+    public abstract void Answer(bool isYes);
+
+    /// <summary>Ends it before its time, with nothing changed.</summary>
+    /// <param name="reason">Why, as the beginning of a sentence.</param>
+    public abstract void Abort(string reason);
+
+    /// <summary>Goes on with the step.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    protected abstract void Continue(long now);
+
+    /// <summary>Asks a question.</summary>
+    /// <param name="word">The word that hands the answer back.</param>
+    /// <param name="question">The question.</param>
+    protected void Ask(Word word, string question)
+    {
+        _askedAt = Switch.Now;
+        Console.Ask(word, question);
+    }
+}

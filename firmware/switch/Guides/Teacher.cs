@@ -1,0 +1,297 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>
+/// Teaches the switch a tool: measures the quiet line, the tool and, if wanted, what the vacuum alone puts on the tool's line;
+/// says what it would set, and sets and saves it after a yes. The vacuum is held off all the while but in its own step.
+/// </summary>
+public sealed class Teacher : Guide
+{
+    private const long Second = 1000000;
+    private const long IdleTime = 5 * Second;
+    private const long StartTime = 30 * Second;
+    private const long ToolTime = 5 * Second;
+    private const long LeastToolTime = 2 * Second;
+    private const long StopTime = 30 * Second;
+    private const long VacuumTime = 5 * Second;
+    private const long Surge = 1500000;
+
+    private readonly Word _word;
+    private readonly SwingMeter _meter = new SwingMeter();
+    private TeachStage _stage;
+    private long _since;
+    private bool _wasHeld;
+    private bool _hasBeeped;
+    private int _idle;
+    private int _tool;
+    private int _vacuum;
+
+    /// <summary>Initializes a new instance of the <see cref="Teacher"/> class.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="word">The word that starts it.</param>
+    public Teacher(SerialConsole console, Word word)
+        : base(console)
+    {
+        _word = word;
+    }
+
+    /// <summary>Begins with the first question.</summary>
+    public void Start()
+    {
+        _stage = TeachStage.Ready;
+        _idle = 0;
+        _tool = 0;
+        _vacuum = 0;
+        Console.Say("Teaching takes a minute. The vacuum stays off; a typed line or the button ends it.");
+        Console.Say("Plug everything in as usual, all tools switched off.");
+        Ask(_word, "Is the tool off?");
+    }
+
+    /// <inheritdoc/>
+    public override void Answer(bool isYes)
+    {
+        switch (_stage)
+        {
+            case TeachStage.Ready:
+                if (!isYes)
+                {
+                    Abort("Not begun");
+                    return;
+                }
+
+                _wasHeld = Switch.Core.Vacuum.State == VacuumState.Held;
+                Switch.Core.Handle(VacuumEvent.Hold, Switch.Now);
+                Console.Say("1. Measuring the quiet line for 5 s ...");
+                Enter(TeachStage.Idle, Sounder.Begin);
+                break;
+            case TeachStage.AskVacuum:
+                if (isYes)
+                {
+                    Console.Say("3. The vacuum runs for 5 s ...");
+                    Switch.Core.Handle(VacuumEvent.Auto, Switch.Now);
+                    Switch.Core.Handle(VacuumEvent.HandOn, Switch.Now);
+                    Enter(TeachStage.Vacuum, Sounder.Begin);
+                }
+                else
+                {
+                    Propose();
+                }
+
+                break;
+            default:
+                if (isYes)
+                {
+                    Store();
+                }
+                else
+                {
+                    Abort("Not stored");
+                }
+
+                break;
+        }
+    }
+
+    /// <inheritdoc/>
+    public override void Abort(string reason)
+    {
+        Console.Output.Text(reason).Text(": nothing was changed.").End();
+        Release(Sounder.Trouble);
+    }
+
+    /// <inheritdoc/>
+    protected override void Continue(long now)
+    {
+        if (Switch.Core.Faults.HoldsOff)
+        {
+            Abort("A fault came up, see 'why'");
+            return;
+        }
+
+        if (Switch.Core.IsWindowValid)
+        {
+            _meter.Accept(Switch.Core.Swing);
+        }
+
+        switch (_stage)
+        {
+            case TeachStage.Idle:
+                MeasureIdle(now);
+                break;
+            case TeachStage.WaitForTool:
+                WaitForTool(now);
+                break;
+            case TeachStage.Tool:
+                MeasureTool(now);
+                break;
+            case TeachStage.Vacuum:
+                MeasureVacuum(now);
+                break;
+        }
+    }
+
+    private void MeasureIdle(long now)
+    {
+        if (now - _since < IdleTime)
+        {
+            return;
+        }
+
+        _idle = _meter.Greatest;
+        Console.Output.Text("   The quiet line shows up to ").Amperes(Milliamperes(_idle)).Text(".").End();
+        Console.Say("2. Two beeps: you have 30 s. Start the tool, run it for 5 s, stop it.");
+        Enter(TeachStage.WaitForTool, Sounder.StartTool);
+    }
+
+    private void WaitForTool(long now)
+    {
+        // A quarter of a second well above the quiet line; a lone spike is not.
+        if (_meter.BucketsAbove(_idle + (_idle / 4)) >= Bucket.ASecond / 4)
+        {
+            Console.Say("   There it is ...");
+            Enter(TeachStage.Tool, null);
+            _hasBeeped = false;
+        }
+        else if (now - _since > StartTime)
+        {
+            Console.Output.Text("Nothing above the quiet line's ").Amperes(Milliamperes(_idle)).Text(" was seen in 30 s.").End();
+            Abort("The tool cannot be told from the quiet line");
+        }
+    }
+
+    private void MeasureTool(long now)
+    {
+        long ran = now - _since;
+        if (ran < Surge)
+        {
+            _meter.Restart();
+            return;
+        }
+
+        // A quarter of the way from the quiet line to the tool: a tool whose load comes and goes is not taken as stopped.
+        int low = ((3 * _idle) + _meter.Greatest) / 4;
+        if (_meter.BucketsBelow(low) >= Bucket.ASecond / 10)
+        {
+            ToolStopped(ran);
+        }
+        else if (ran > ToolTime && !_hasBeeped)
+        {
+            _hasBeeped = true;
+            Console.Say("   Three beeps: stop the tool.");
+            Switch.Panel.Sounder.Play(Sounder.StopTool, now);
+        }
+        else if (ran > ToolTime + StopTime)
+        {
+            Abort("The tool was not stopped");
+        }
+    }
+
+    private void ToolStopped(long ran)
+    {
+        if (ran < LeastToolTime || !_meter.HasLeastMean)
+        {
+            Abort("The tool ran for less than 2 s");
+            return;
+        }
+
+        _tool = _meter.LeastMean;
+        Console.Output.Text("   The tool shows at least ").Amperes(Milliamperes(_tool)).Text(".").End();
+        _stage = TeachStage.AskVacuum;
+        Ask(_word, "Run the vacuum alone for 5 s, to see what it puts on the tool's line?");
+    }
+
+    private void MeasureVacuum(long now)
+    {
+        // The first second is the vacuum's own start.
+        if (now - _since < Second)
+        {
+            _meter.Restart();
+        }
+        else if (now - _since > VacuumTime)
+        {
+            _vacuum = _meter.Greatest;
+            Switch.Core.Handle(VacuumEvent.Hold, now);
+            Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum)).Text(" on the tool's line.").End();
+            Propose();
+        }
+    }
+
+    private void Propose()
+    {
+        TaughtLevels levels = Levels();
+        if (!levels.IsPossible)
+        {
+            Console.Output.Text("The tool shows ").Amperes(Milliamperes(_tool)).Text(", the line without it up to ")
+                .Amperes(Milliamperes(_idle > _vacuum ? _idle : _vacuum)).Text("; twice that is needed.").End();
+            Abort("Too close to be told apart");
+            return;
+        }
+
+        Console.Output.Text("Would set start-at ").Amperes(levels.StartAt).Text(", stop-below ").Amperes(levels.StopBelow)
+            .Text(", noise ").Amperes(levels.Noise).Text(".").End();
+        _stage = TeachStage.AskStore;
+        Ask(_word, "Set and save these?");
+    }
+
+    private void Store()
+    {
+        TaughtLevels levels = Levels();
+        SettingValues settings = Switch.Settings;
+        settings[SettingId.StartAt] = levels.StartAt;
+        settings[SettingId.StopBelow] = levels.StopBelow;
+        settings[SettingId.Noise] = levels.Noise;
+        Switch.UseSettings();
+        Switch.Note(LogKind.Taught, 0, 0, levels.StartAt);
+        bool isQuiet = Switch.IsQuiet;
+        Console.Say(!isQuiet ? "Set; will be saved as soon as tool and vacuum are off."
+            : Switch.SaveSettings() ? "Set and saved." : "Set, but the flash failed: not saved.");
+        if (!isQuiet)
+        {
+            Switch.SaveWhenQuiet();
+        }
+
+        Release(Sounder.Done);
+    }
+
+    private void Release(string sound)
+    {
+        if (_stage != TeachStage.Ready && !_wasHeld)
+        {
+            Switch.Core.Handle(VacuumEvent.Hold, Switch.Now);
+            Switch.Core.Handle(VacuumEvent.Auto, Switch.Now);
+        }
+        else if (_stage != TeachStage.Ready)
+        {
+            Switch.Core.Handle(VacuumEvent.Hold, Switch.Now);
+        }
+
+        Switch.Panel.Sounder.Play(sound, Switch.Now);
+        Console.EndGuide();
+    }
+
+    private TaughtLevels Levels()
+    {
+        return new TaughtLevels(
+            Milliamperes(_idle > _vacuum ? _idle : _vacuum),
+            Milliamperes(_tool),
+            Switch.Settings[SettingId.StartAt],
+            Switch.Settings[SettingId.StopBelow]);
+    }
+
+    private int Milliamperes(int swing)
+    {
+        return Switch.Core.Scale.FromSwing(swing);
+    }
+
+    private void Enter(TeachStage stage, string sound)
+    {
+        _stage = stage;
+        _since = Switch.Now;
+        _meter.Restart();
+        if (sound != null)
+        {
+            Switch.Panel.Sounder.Play(sound, Switch.Now);
+        }
+    }
+}

@@ -1,0 +1,59 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Simulator.Board;
+using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Replay;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.SystemTests;
+
+/// <summary>What the board sends after <c>record</c> is enough to decide as it did, bucket for bucket, and short.</summary>
+[TestClass]
+public sealed class RecordTests
+{
+    private const double MostCharactersABucket = 10;
+
+    public TestContext TestContext { get; set; } = null!;
+
+    [TestMethod]
+    [DataRow(0.0)]
+    [DataRow(9.0)]
+    [DataRow(20.5)]
+    public void Replayed_decisions_are_those_of_the_board(double recordFrom)
+    {
+        Day day = ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 8), 40, [], 2, 8, 10, 18, 24, 30);
+        day.Steps = [.. day.Steps.Append(new DayStep(21_000_000, DayAct.Press, Value: 0.2)).Append(new DayStep(26_000_000, DayAct.SensorOut)).Append(new DayStep(27_000_000, DayAct.SensorIn)).OrderBy(step => step.At)];
+        VirtualShop shop = ShopBuilder.Build(day, 3);
+        Person person = new(day, 3, shop, []);
+        Rig rig = new(new PcBoard(new ShopLine(shop, person), day.Pace.Clock(3), FlashImage.Blank()));
+        rig.RunUntil((long)(recordFrom * 1e6));
+        rig.Board.Serial.TakeShown();
+        rig.Board.Serial.Type("record\r");
+        rig.Step();
+        Assert.IsTrue(rig.Switch.Console.Recorder.IsOn);
+
+        List<(long, bool, bool, VacuumState, int)> board = [];
+        while (rig.Board.ShopTime < 40_000_000)
+        {
+            rig.Board.IsButtonDown = person.IsPressing(rig.Board.ShopTime);
+            rig.Step();
+            board.Add(Decision(rig.Switch.BucketEnd, rig.Switch.Core));
+        }
+
+        rig.Board.Serial.Type(" ");
+        rig.RunUntilAnswered();
+        string[] lines = rig.Board.Serial.TakeShown().Split('\n');
+        BoardRecording recording = BoardRecording.Parse(lines, "test");
+        List<(long, bool, bool, VacuumState, int)> replayed = [];
+        int count = recording.Replay((end, core) => replayed.Add(Decision(end, core)));
+
+        TestContext.WriteLine($"{count} buckets, {(double)recording.Characters / count:0.00} characters each");
+        Assert.IsGreaterThan(board.Count - 100, count);
+        CollectionAssert.AreEqual(board.GetRange(0, count - 1), replayed.GetRange(0, count - 1));
+        Assert.IsTrue(replayed.Exists(decision => decision.Item4 == VacuumState.Following), "the vacuum was on in it");
+        Assert.IsTrue(replayed.Exists(decision => decision.Item4 == VacuumState.Faulted), "and a fault");
+        Assert.IsLessThan(MostCharactersABucket, (double)recording.Characters / count);
+    }
+
+    private static (long End, bool Runs, bool Closed, VacuumState State, int Swing) Decision(long end, DetectionCore core) =>
+        (end, core.IsToolRunning, core.IsRelayClosed, core.Vacuum.State, core.Swing);
+}
