@@ -16,6 +16,8 @@ public sealed class SwingWindow
     private int _lastSum;
     private int _lastCount;
     private bool _hasLast;
+    private int _least;
+    private int _greatest;
 
     /// <summary>Swing in sixteenths of a count, 0 or more; holds its last value while the window is void.</summary>
     public int Swing;
@@ -48,6 +50,7 @@ public sealed class SwingWindow
         int mean = total * SensorScale.PartsACount / readings;
         int[] means = _means;
         int next = _next;
+        int leaving = means[next];
         means[next] = mean;
         next++;
         _next = next == Length ? 0 : next;
@@ -58,25 +61,25 @@ public sealed class SwingWindow
             {
                 return;
             }
-        }
 
-        int least = mean;
-        int greatest = mean;
-        for (int i = 0; i < Length; i++)
+            IsValid = true;
+            LookThrough(mean);
+        }
+        else if (leaving == _least || leaving == _greatest)
         {
-            int one = means[i];
-            if (one < least)
-            {
-                least = one;
-            }
-            else if (one > greatest)
-            {
-                greatest = one;
-            }
+            LookThrough(mean);
+        }
+        else if (mean < _least)
+        {
+            // As long as neither end of the swing leaves the window, the new mean alone decides.
+            _least = mean;
+        }
+        else if (mean > _greatest)
+        {
+            _greatest = mean;
         }
 
-        Swing = greatest - least;
-        IsValid = true;
+        Swing = _greatest - _least;
     }
 
     /// <summary>Forgets what the window holds: what came before a gap says nothing about what comes after it.</summary>
@@ -100,7 +103,31 @@ public sealed class SwingWindow
         _lastSum = tape.Number(_lastSum);
         _lastCount = tape.Number(_lastCount);
         _hasLast = tape.Flag(_hasLast);
+        _least = tape.Number(_least);
+        _greatest = tape.Number(_greatest);
         Swing = tape.Number(Swing);
         IsValid = tape.Flag(IsValid);
+    }
+
+    private void LookThrough(int mean)
+    {
+        int[] means = _means;
+        int least = mean;
+        int greatest = mean;
+        for (int i = 0; i < Length; i++)
+        {
+            int one = means[i];
+            if (one < least)
+            {
+                least = one;
+            }
+            else if (one > greatest)
+            {
+                greatest = one;
+            }
+        }
+
+        _least = least;
+        _greatest = greatest;
     }
 }

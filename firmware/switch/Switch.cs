@@ -23,6 +23,7 @@ public sealed class Switch
     private readonly FlashKeeper _flash;
     private long _lastEnd;
     private int _looksAtOneTime;
+    private int _turn;
 
     /// <summary>Initializes a new instance of the <see cref="Switch"/> class: the boot.</summary>
     /// <param name="board">The board.</param>
@@ -317,11 +318,41 @@ public sealed class Switch
         }
 
         Readings.Accept(_bucket);
-        Hours.Update(Core.IsRelayClosed, Now);
-        TakeNotices();
-        Panel.Update(Now);
-        _flash.Update(Now);
-        Console.Serve(Now);
+        if (Console.IsGuiding && Core.IsWindowValid)
+        {
+            Console.Measure(Core.Swing);
+        }
+
+        if (Core.Notices.Count > 0)
+        {
+            TakeNotices();
+        }
+
+        ServeTheRest();
+    }
+
+    // No readings are taken meanwhile, so a step serves one of these and not all: the hole in every bucket stays short.
+    private void ServeTheRest()
+    {
+        _turn = (_turn + 1) & 3;
+        switch (_turn)
+        {
+            case 0:
+                Panel.Update(Now);
+                break;
+            case 1:
+                Hours.Update(Core.IsRelayClosed, Now);
+                ForgiveRestarts();
+                _flash.Update(Now);
+                break;
+            default:
+                Console.Serve(Now);
+                break;
+        }
+    }
+
+    private void ForgiveRestarts()
+    {
         if (Boot.Restarts != 0 && Now > HealthyAfter && !Core.Faults[Fault.RestartLoop].IsActive)
         {
             Boot.Restarts = 0;

@@ -181,6 +181,16 @@ public sealed class SerialConsole
         }
     }
 
+    /// <summary>Shows a guide the swing of a bucket.</summary>
+    /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
+    public void Measure(int swing)
+    {
+        if (_guide != null)
+        {
+            _guide.Meter.Accept(swing);
+        }
+    }
+
     /// <summary>Serves the console for a moment: sends what the line carries, writes at most a row, takes at most a line.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Serve(long now)

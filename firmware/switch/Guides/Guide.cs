@@ -15,6 +15,9 @@ public abstract class Guide
         Console = console;
     }
 
+    /// <summary>Gets what the swing did; it is shown every bucket.</summary>
+    public SwingMeter Meter { get; } = new SwingMeter();
+
     /// <summary>Gets a value indicating whether the guide waits for the button, so that a press does not end it.</summary>
     public virtual bool UsesButton
     {
@@ -30,7 +33,7 @@ public abstract class Guide
         get { return Console.Switch; }
     }
 
-    /// <summary>Goes on; called at every step while the console has room for a line.</summary>
+    /// <summary>Goes on; called every now and then while the console has room.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {

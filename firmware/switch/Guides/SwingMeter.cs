@@ -12,9 +12,18 @@ public sealed class SwingMeter
     private int _beforeLast;
     private int _sum;
     private int _count;
-    private int _swing;
-    private int _above;
-    private int _below;
+
+    /// <summary>Level that <see cref="Above"/> counts by; outlives <see cref="Restart"/>.</summary>
+    public int High;
+
+    /// <summary>Level that <see cref="Below"/> counts by; outlives <see cref="Restart"/>.</summary>
+    public int Low;
+
+    /// <summary>Buckets in a row with a swing above <see cref="High"/>.</summary>
+    public int Above;
+
+    /// <summary>Buckets in a row with a swing below <see cref="Low"/>.</summary>
+    public int Below;
 
     /// <summary>Greatest swing, in sixteenths of a count.</summary>
     public int Greatest;
@@ -32,8 +41,8 @@ public sealed class SwingMeter
         _beforeLast = -1;
         _sum = 0;
         _count = 0;
-        _above = 0;
-        _below = 0;
+        Above = 0;
+        Below = 0;
         Greatest = 0;
         LeastMean = int.MaxValue;
         HasLeastMean = false;
@@ -43,7 +52,8 @@ public sealed class SwingMeter
     /// <param name="swing">Swing in sixteenths of a count.</param>
     public void Accept(int swing)
     {
-        _swing = swing;
+        Above = swing > High ? Above + 1 : 0;
+        Below = swing < Low ? Below + 1 : 0;
         if (swing > Greatest)
         {
             Greatest = swing;
@@ -68,23 +78,5 @@ public sealed class SwingMeter
         _last = _sum / MeanBuckets;
         _sum = 0;
         _count = 0;
-    }
-
-    /// <summary>Counts how long the swing has been above a level; to be asked once a bucket.</summary>
-    /// <param name="level">The level.</param>
-    /// <returns>Buckets in a row.</returns>
-    public int BucketsAbove(int level)
-    {
-        _above = _swing > level ? _above + 1 : 0;
-        return _above;
-    }
-
-    /// <summary>Counts how long the swing has been below a level; to be asked once a bucket.</summary>
-    /// <param name="level">The level.</param>
-    /// <returns>Buckets in a row.</returns>
-    public int BucketsBelow(int level)
-    {
-        _below = _swing < level ? _below + 1 : 0;
-        return _below;
     }
 }

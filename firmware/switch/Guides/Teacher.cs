@@ -18,7 +18,6 @@ public sealed class Teacher : Guide
     private const long Surge = 1500000;
 
     private readonly Word _word;
-    private readonly SwingMeter _meter = new SwingMeter();
     private TeachStage _stage;
     private long _since;
     private bool _wasHeld;
@@ -109,11 +108,6 @@ public sealed class Teacher : Guide
             return;
         }
 
-        if (Switch.Core.IsWindowValid)
-        {
-            _meter.Accept(Switch.Core.Swing);
-        }
-
         switch (_stage)
         {
             case TeachStage.Idle:
@@ -138,7 +132,8 @@ public sealed class Teacher : Guide
             return;
         }
 
-        _idle = _meter.Greatest;
+        _idle = Meter.Greatest;
+        Meter.High = _idle + (_idle / 4);
         Console.Output.Text("   The quiet line shows up to ").Amperes(Milliamperes(_idle)).Text(".").End();
         Console.Say("2. Two beeps: you have 30 s. Start the tool, run it for 5 s, stop it.");
         Enter(TeachStage.WaitForTool, Sounder.StartTool);
@@ -147,7 +142,7 @@ public sealed class Teacher : Guide
     private void WaitForTool(long now)
     {
         // A quarter of a second well above the quiet line; a lone spike is not.
-        if (_meter.BucketsAbove(_idle + (_idle / 4)) >= Bucket.ASecond / 4)
+        if (Meter.Above >= Bucket.ASecond / 4)
         {
             Console.Say("   There it is ...");
             Enter(TeachStage.Tool, null);
@@ -165,13 +160,13 @@ public sealed class Teacher : Guide
         long ran = now - _since;
         if (ran < Surge)
         {
-            _meter.Restart();
+            Meter.Restart();
             return;
         }
 
         // A quarter of the way from the quiet line to the tool: a tool whose load comes and goes is not taken as stopped.
-        int low = ((3 * _idle) + _meter.Greatest) / 4;
-        if (_meter.BucketsBelow(low) >= Bucket.ASecond / 10)
+        Meter.Low = ((3 * _idle) + Meter.Greatest) / 4;
+        if (Meter.Below >= Bucket.ASecond / 10)
         {
             ToolStopped(ran);
         }
@@ -189,13 +184,13 @@ public sealed class Teacher : Guide
 
     private void ToolStopped(long ran)
     {
-        if (ran < LeastToolTime || !_meter.HasLeastMean)
+        if (ran < LeastToolTime || !Meter.HasLeastMean)
         {
             Abort("The tool ran for less than 2 s");
             return;
         }
 
-        _tool = _meter.LeastMean;
+        _tool = Meter.LeastMean;
         Console.Output.Text("   The tool shows at least ").Amperes(Milliamperes(_tool)).Text(".").End();
         _stage = TeachStage.AskVacuum;
         Ask(_word, "Run the vacuum alone for 5 s, to see what it puts on the tool's line?");
@@ -206,11 +201,11 @@ public sealed class Teacher : Guide
         // The first second is the vacuum's own start.
         if (now - _since < Second)
         {
-            _meter.Restart();
+            Meter.Restart();
         }
         else if (now - _since > VacuumTime)
         {
-            _vacuum = _meter.Greatest;
+            _vacuum = Meter.Greatest;
             Switch.Core.Handle(VacuumEvent.Hold, now);
             Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum)).Text(" on the tool's line.").End();
             Propose();
@@ -288,7 +283,7 @@ public sealed class Teacher : Guide
     {
         _stage = stage;
         _since = Switch.Now;
-        _meter.Restart();
+        Meter.Restart();
         if (sound != null)
         {
             Switch.Panel.Sounder.Play(sound, Switch.Now);

@@ -12,7 +12,6 @@ public sealed class Tester : Guide
     private const long RelayTime = 2 * Second;
 
     private readonly Word _word;
-    private readonly SwingMeter _meter = new SwingMeter();
     private TestStage _stage;
     private long _since;
 
@@ -122,11 +121,6 @@ public sealed class Tester : Guide
     // A row each time there is room for one; the first when the measuring is over.
     private void Measure(long now)
     {
-        if (Switch.Core.IsWindowValid)
-        {
-            _meter.Accept(Switch.Core.Swing);
-        }
-
         if (now - _since < MeasureTime)
         {
             return;
@@ -134,7 +128,7 @@ public sealed class Tester : Guide
 
         DetectionCore core = Switch.Core;
         ReadingStatistics readings = Switch.Readings;
-        int noise = core.Scale.FromSwing(_meter.Greatest);
+        int noise = core.Scale.FromSwing(Meter.Greatest);
         Row("readings").Number(readings.ASecond).Text(" a second, worst gap ").Fixed((readings.WorstGap + 50) / 100, 1).Text(" ms").End();
         Row("noise").Amperes(noise).Text(" at most in 3 s, ").Amperes(core.Milliamperes).Text(" rms").End();
         Row("resting point").Fixed(core.MeanMillivolts, 3).Text(" V").End();
@@ -161,6 +155,6 @@ public sealed class Tester : Guide
     {
         _stage = stage;
         _since = Switch.Now;
-        _meter.Restart();
+        Meter.Restart();
     }
 }

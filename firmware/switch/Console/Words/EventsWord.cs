@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Lists the last events.</summary>
@@ -24,8 +26,14 @@ public sealed class EventsWord : Word
             return false;
         }
 
-        EventText.Write(console.Output, log.At(row));
+        LogEntry entry = log.At(row);
+        EventText.Write(console.Output, entry);
         console.Output.End();
+        if (entry.Kind == LogKind.FaultRaised)
+        {
+            console.Output.Text("    do: ").Text(FaultText.ToDo((Fault)entry.First)).End();
+        }
+
         return true;
     }
 }

@@ -83,6 +83,6 @@ public sealed class SetWord : Word
 
         output.Text(row.Name).Text(" ");
         ValueText.Value(output, row, value)
-            .Text(console.Switch.Settings.Differences(console.Switch.SavedSettings) > 0 ? " (not saved yet)" : " (as saved)").End();
+            .Text(value != console.Switch.SavedSettings[id] ? " (not saved yet)" : " (as saved)").End();
     }
 }
