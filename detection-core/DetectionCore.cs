@@ -272,13 +272,13 @@ public sealed class DetectionCore
 
     private void JudgeMeasurement(long now)
     {
-        _faults.JudgeMidpoint(_scale.ToMillivolts(_meter.Mean), _converter.LeastRestMillivolts, _converter.GreatestRestMillivolts, now);
-
-        // The first window after a stop may still hold some of the tool's current.
+        // While a tool runs the mean says nothing: a half-wave tool's current has one of its own. The first measuring after a stop
+        // may still hold some of it.
         if (!_detector.IsRunning)
         {
             if (_idleMeasured)
             {
+                _faults.JudgeMidpoint(_scale.ToMillivolts(_meter.Mean), _converter.LeastRestMillivolts, _converter.GreatestRestMillivolts, now);
                 _midpoint.Accept(_meter.Mean);
             }
 

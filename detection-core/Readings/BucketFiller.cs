@@ -2,19 +2,27 @@ namespace NanoDustSwitch.Detection;
 
 /// <summary>Turns a burst of raw readings into a bucket.</summary>
 /// <remarks>
-/// A single reading at a rail whose neighbours are not there is a converter's drop-out and is left out. Other wild
+/// A single reading at a rail whose neighbours are nowhere near it is a converter's drop-out and is left out. Other wild
 /// readings are kept: a median of readings would also remove the 1.5 ms pulses of a rectifier.
 /// </remarks>
 public sealed class BucketFiller
 {
     private readonly int _fullScale;
-    private bool _lastAtRail;
+    private readonly int _nearLow;
+    private readonly int _nearHigh;
+    private int _last;
 
     /// <summary>Initializes a new instance of the <see cref="BucketFiller"/> class.</summary>
     /// <param name="fullScale">Greatest count the converter gives, for example 4095.</param>
     public BucketFiller(int fullScale)
     {
         _fullScale = fullScale;
+
+        // Sensors rest at about two fifths of full scale. Nearer to a rail than half of the way from there, a reading is on its way
+        // to it, and the one beyond is the peak of a large current.
+        _nearLow = fullScale / 4;
+        _nearHigh = fullScale / 3 * 2;
+        _last = fullScale / 2;
     }
 
     /// <summary>Fills a bucket from a burst.</summary>
@@ -54,7 +62,7 @@ public sealed class BucketFiller
             bucket.Failed = 0;
             if (count > 0)
             {
-                _lastAtRail = false;
+                _last = readings[count - 1];
             }
 
             return;
@@ -82,11 +90,11 @@ public sealed class BucketFiller
                 continue;
             }
 
-            bool atRail = reading == 0 || reading == _fullScale;
-            bool nextAtRail = i + 1 < count && (readings[i + 1] == 0 || readings[i + 1] == _fullScale);
-            bool isolated = atRail && !_lastAtRail && !nextAtRail;
-            _lastAtRail = atRail;
-            if (isolated)
+            int before = _last;
+            int after = i + 1 < count ? readings[i + 1] : before;
+            _last = reading;
+            if ((reading == 0 && before > _nearLow && after > _nearLow)
+                || (reading == _fullScale && before < _nearHigh && after < _nearHigh))
             {
                 continue;
             }

@@ -1,19 +1,18 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Tells when a tool's start surge is over: when its one-cycle swing has fallen less than 5 % in 100 ms.</summary>
+/// <summary>Tells when a tool's start surge is over: when its one-cycle swing hardly falls any more.</summary>
 public sealed class SurgeWatch
 {
-    /// <summary>Buckets between the two swings that are compared: 100 ms.</summary>
-    public const int Distance = 40;
+    /// <summary>Buckets that are looked at, from the first cycle to the last: 100 ms.</summary>
+    public const int Length = 40;
 
-    // The greatest swing of a cycle on either side: the swing ripples with the place of the buckets on the cycle, and in the first
+    // The greatest swing of a cycle at either end: the swing ripples with the place of the buckets on the cycle, and in the first
     // cycle after the tool is seen its window is still filling.
     private const int Cycle = SwingWindow.Length;
-    private const int Length = Distance + Cycle;
 
-    // The surge's share that counts as fallen. A twentieth would be 5 %; the greatest of a cycle and the window look back by about
-    // 30 ms, in which a surge that is nearly over falls by the rest.
-    private const int Share = 16;
+    // The surge's share that counts as fallen: a twelfth in the 80 ms between the two ends. 5 % in 100 ms would be half of that, but
+    // near 50 Hz the ripple comes and goes so slowly that it looks like a fall of 5 % by itself.
+    private const int Share = 12;
 
     /// <summary>Greatest swing of the last cycle, in sixteenths of a count; of the latest look while there is no more.</summary>
     public int Level;
@@ -33,7 +32,7 @@ public sealed class SurgeWatch
     /// <summary>Takes the swing of a bucket with a valid window.</summary>
     /// <param name="swing">Swing in sixteenths of a count.</param>
     /// <param name="noise">Floor of the noise in the same unit: a fall within it is no fall.</param>
-    /// <returns>True when the last 100 ms showed no more fall than 5 %.</returns>
+    /// <returns>True when the last 100 ms showed no fall worth the name.</returns>
     public bool Accept(int swing, int noise)
     {
         _swings[_next] = swing;
@@ -51,19 +50,24 @@ public sealed class SurgeWatch
         // With a full ring the next place holds the oldest swing.
         int then = 0;
         int now = 0;
+        int least = int.MaxValue;
         int oldest = _next;
         int newest = _next == 0 ? Length - 1 : _next - 1;
         for (int i = 0; i < Cycle; i++)
         {
             then = _swings[oldest] > then ? _swings[oldest] : then;
             now = _swings[newest] > now ? _swings[newest] : now;
+            least = _swings[newest] < least ? _swings[newest] : least;
             oldest = oldest + 1 == Length ? 0 : oldest + 1;
             newest = newest == 0 ? Length - 1 : newest - 1;
         }
 
         Level = now;
         int fallen = then - now;
-        return fallen <= noise || fallen * Share < then;
+
+        // Narrow pulses fall into and out of the holes between the readings, and the swing ripples by far more than that: a fall
+        // within the ripple of the last cycle is no fall either.
+        return fallen <= noise || fallen * Share < then || fallen <= now - least;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>

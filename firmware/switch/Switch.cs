@@ -9,16 +9,13 @@ public sealed class Switch
     /// <summary>Version of the firmware.</summary>
     public const string Version = "0.1.0";
 
-    // More than fit into 2.5 ms at the converter's fastest (40 µs): if the array fills, the clock stands still.
-    private const int MostReadings = 64;
-
     private const long HealthyAfter = 60L * 1000000;
 
     private readonly IBoard _board;
     private readonly Heartbeat _heartbeat;
     private readonly BucketFiller _filler;
     private readonly Bucket _bucket = new Bucket();
-    private readonly int[] _readings = new int[MostReadings];
+    private readonly BurstReader _burst;
     private readonly SettingsStore _store;
     private readonly FlashKeeper _flash;
     private long _lastEnd;
@@ -46,6 +43,7 @@ public sealed class Switch
         _lastEnd = board.Now;
         Now = _lastEnd;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), _lastEnd);
+        _burst = new BurstReader(board);
         _filler = new BucketFiller(board.FullScale);
         Panel = new Panel(this);
         _flash = new FlashKeeper(this);
@@ -365,22 +363,7 @@ public sealed class Switch
     {
         // Buckets end on a fixed grid, so that they are alike whatever the steps between them cost.
         long end = ((_lastEnd / Bucket.Microseconds) + 1) * Bucket.Microseconds;
-        int count;
-        try
-        {
-            count = _board.ReadBurst(_readings, end);
-        }
-        catch (Exception)
-        {
-            // A converter that throws is a read that failed; the fault monitor knows when it is one too many.
-            _readings[0] = -1;
-            count = 1;
-        }
-
-        if (count < 0 || count > MostReadings)
-        {
-            count = 0;
-        }
+        _burst.Read(end);
 
         // A burst that ended early (its array was full, or it threw) ends its bucket early; one that came back late leaves
         // a gap behind it, which the core sees in the next bucket's time.
@@ -390,8 +373,8 @@ public sealed class Switch
         if (bucketEnd <= BucketEnd && now <= _lastEnd)
         {
             // A read that failed at once is no bucket; so many looks at one time, or a clock that runs back, is a fault.
-            _looksAtOneTime += count > 0 ? count : 1;
-            if (_looksAtOneTime >= MostReadings || now < _lastEnd)
+            _looksAtOneTime += _burst.Count > 0 ? _burst.Count : 1;
+            if (_looksAtOneTime >= BurstReader.Most || now < _lastEnd)
             {
                 Core.Faults.See(Fault.ClockStands, _looksAtOneTime, _lastEnd);
                 RestartBecause(BootReason.ClockStood);
@@ -401,7 +384,12 @@ public sealed class Switch
         }
 
         _looksAtOneTime = 0;
-        _filler.Fill(_readings, count, bucketEnd, _bucket);
+        if (now < end + Bucket.Microseconds && bucketEnd == end)
+        {
+            _burst.ReadAhead(end);
+        }
+
+        _filler.Fill(_burst.Readings, _burst.Count, bucketEnd, _bucket);
         _lastEnd = now > bucketEnd ? now : bucketEnd;
         return true;
     }

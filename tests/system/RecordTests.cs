@@ -26,7 +26,7 @@ public sealed class RecordTests
         Person person = new(day, 3, shop, []);
         Rig rig = new(new PcBoard(new ShopLine(shop, person), day.Pace.Clock(3), FlashImage.Blank()));
         rig.RunUntil((long)(recordFrom * 1e6));
-        rig.Board.Serial.TakeShown();
+        rig.Board.Serial.TakeSent();
         rig.Board.Serial.Type("record\r");
         rig.Step();
         Assert.IsTrue(rig.Switch.Console.Recorder.IsOn);
@@ -41,7 +41,7 @@ public sealed class RecordTests
 
         rig.Board.Serial.Type(" ");
         rig.RunUntilAnswered();
-        string[] lines = rig.Board.Serial.TakeShown().Split('\n');
+        string[] lines = System.Text.Encoding.ASCII.GetString(rig.Board.Serial.TakeSent()).Split((char)10);
         BoardRecording recording = BoardRecording.Parse(lines, "test");
         List<(long, bool, bool, VacuumState, int)> replayed = [];
         int count = recording.Replay((end, core) => replayed.Add(Decision(end, core)));

@@ -21,9 +21,10 @@ public interface IBoard
 
     /// <summary>Reads the tool's line again and again until a time, or until the array is full.</summary>
     /// <param name="readings">Where the counts go; a negative number stands for a failed read.</param>
+    /// <param name="from">Place of the first.</param>
     /// <param name="until">Time to stop at, in microseconds.</param>
-    /// <returns>Number of readings.</returns>
-    int ReadBurst(int[] readings, long until);
+    /// <returns>Number of readings in the array, those before <paramref name="from"/> among them.</returns>
+    int ReadBurst(int[] readings, int from, long until);
 
     /// <summary>Drives the relay line. The relay holds only while the line toggles.</summary>
     /// <param name="high">The level.</param>

@@ -85,7 +85,7 @@ internal sealed class FakeBoard : IBoard
         return new string(letters);
     }
 
-    public int ReadBurst(int[] readings, long until)
+    public int ReadBurst(int[] readings, int from, long until)
     {
         Time += Stall;
         Stall = 0;
@@ -96,7 +96,7 @@ internal sealed class FakeBoard : IBoard
             throw new InvalidOperationException("converter");
         }
 
-        int count = 0;
+        int count = from;
         while (Time < until && count < readings.Length)
         {
             readings[count++] = Line.At(Time);
