@@ -1,0 +1,3 @@
+namespace NanoDustSwitch.ConformanceTests.Cost;
+
+internal sealed record Block(int Instructions, Deeds Deeds);

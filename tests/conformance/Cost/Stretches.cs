@@ -1,0 +1,79 @@
+namespace NanoDustSwitch.ConformanceTests.Cost;
+
+/// <summary>The stretches of time that are metered, 2,000 buckets long or more.</summary>
+internal static class Stretches
+{
+    private const int Buckets = 2000;
+    private const double Saw = 6;
+    private const double OverRange = 60;
+
+    public static StepCosts Quiet(DeviceCode code, int readingsASecond) =>
+        Metered("no tool", new MeteredSwitch(code, readingsASecond), rig => rig.Run(Buckets));
+
+    public static StepCosts Running(DeviceCode code, int readingsASecond) =>
+        Metered("a saw runs", Started(code, readingsASecond), rig => rig.Run(Buckets));
+
+    /// <summary>Three short cuts, each with the run-on after it.</summary>
+    public static StepCosts Cuts(DeviceCode code, int readingsASecond) => Metered(
+        "three cuts",
+        new MeteredSwitch(code, readingsASecond),
+        rig => [.. Cut(rig), .. Cut(rig), .. Cut(rig)]);
+
+    /// <summary>A current so large that readings stand at the rails.</summary>
+    public static StepCosts Clipped(DeviceCode code, int readingsASecond)
+    {
+        var rig = Started(code, readingsASecond);
+        rig.Tool(OverRange);
+        return Metered("readings at the rails", rig, rig => rig.Run(Buckets));
+    }
+
+    /// <summary>The sensor comes off and is put back, and the fault ends.</summary>
+    public static StepCosts SensorOff(DeviceCode code, int readingsASecond) =>
+        Metered("the sensor off and on", new MeteredSwitch(code, readingsASecond), rig =>
+        {
+            rig.Stand(0);
+            var off = rig.Run(Buckets);
+            Assert.IsTrue(rig.IsFaulted, "No fault came up.");
+            rig.Tool(0);
+            return [.. off, .. rig.Run(3 * Buckets)];
+        });
+
+    /// <summary>A stream of lines flows while a saw runs.</summary>
+    public static StepCosts Streaming(DeviceCode code, int readingsASecond, string word)
+    {
+        var rig = Started(code, readingsASecond);
+        rig.Type(word + "\r");
+        rig.Run(Buckets);
+        rig.TakeSent();
+        var costs = Metered($"a saw runs, and {word}", rig, rig => rig.Run(Buckets));
+        Assert.Contains("\r\n", rig.TakeSent(), StringComparison.Ordinal, $"'{word}' writes nothing.");
+        return costs;
+    }
+
+    private static StepCosts Metered(string name, MeteredSwitch rig, Func<MeteredSwitch, IReadOnlyList<StepCost>> run)
+    {
+        Meter.Begin(rig.Code.Methods);
+        var steps = run(rig);
+        return new StepCosts(name, steps, Meter.Methods);
+    }
+
+    private static MeteredSwitch Started(DeviceCode code, int readingsASecond)
+    {
+        var rig = new MeteredSwitch(code, readingsASecond);
+        rig.Tool(Saw);
+        rig.Run(Buckets);
+        Assert.IsTrue(rig.IsVacuumOn, "The saw did not start the vacuum.");
+        return rig;
+    }
+
+    private static StepCost[] Cut(MeteredSwitch rig)
+    {
+        rig.Tool(Saw);
+        var run = rig.Run(Buckets / 2);
+        Assert.IsTrue(rig.IsVacuumOn, "The saw did not start the vacuum.");
+        rig.Tool(0);
+        StepCost[] all = [.. run, .. rig.Run(2 * Buckets)];
+        Assert.IsFalse(rig.IsVacuumOn, "The vacuum did not stop.");
+        return all;
+    }
+}
