@@ -15,18 +15,24 @@ public sealed class DetectionCore
     private const int StartOverFloorPercent = 160;
     private const int StopOverFloorPercent = 125;
 
-    private readonly NoticeQueue _notices = new NoticeQueue();
     private readonly SwingWindow _window = new SwingWindow();
     private readonly RunDetector _detector = new RunDetector();
     private readonly NoiseFloor _floor = new NoiseFloor();
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
     private readonly RelayGate _gate = new RelayGate();
-    private readonly VacuumControl _vacuum;
-    private readonly FaultMonitor _faults;
     private readonly ConverterScale _converter;
     private CoreSettings _settings;
     private SensorScale _scale;
+    /// <summary>The notices that wait to be read.</summary>
+    public readonly NoticeQueue Notices = new NoticeQueue();
+
+    /// <summary>The vacuum control.</summary>
+    public readonly VacuumControl Vacuum;
+
+    /// <summary>The faults.</summary>
+    public readonly FaultMonitor Faults;
+
     private int _startLevel;
     private int _stopLevel;
     private long _lastEnd;
@@ -40,31 +46,13 @@ public sealed class DetectionCore
     public DetectionCore(ConverterScale converter, CoreSettings settings, long now)
     {
         _converter = converter;
-        _vacuum = new VacuumControl(settings, _notices);
-        _faults = new FaultMonitor(_notices, now);
+        Vacuum = new VacuumControl(settings, Notices);
+        Faults = new FaultMonitor(Notices, now);
         _lastEnd = now;
         Use(settings);
 
         // After a boot the rest counts from zero, whatever the relay did before.
         _gate.Restart(now, settings.RestartGapMilliseconds * 1000L);
-    }
-
-    /// <summary>Gets the notices that wait to be read.</summary>
-    public NoticeQueue Notices
-    {
-        get { return _notices; }
-    }
-
-    /// <summary>Gets the vacuum control.</summary>
-    public VacuumControl Vacuum
-    {
-        get { return _vacuum; }
-    }
-
-    /// <summary>Gets the faults.</summary>
-    public FaultMonitor Faults
-    {
-        get { return _faults; }
     }
 
     /// <summary>Gets the scale between amperes and the core's units.</summary>
@@ -154,21 +142,22 @@ public sealed class DetectionCore
             _scale.ToSwing(settings.StartAtMilliamperes));
         SetLevels();
         _gate.SetRest(settings.RestartGapMilliseconds * 1000L);
-        _vacuum.Use(settings);
+        Vacuum.Use(settings);
     }
 
     /// <summary>Takes the next bucket and decides.</summary>
     /// <param name="bucket">The bucket; missing ones are seen from the time between two.</param>
-    public void Accept(Bucket bucket)
+    /// <returns>False when its time is not after the last one's: the clock cannot be trusted, and the vacuum goes off.</returns>
+    public bool Accept(Bucket bucket)
     {
         long now = bucket.EndTime;
         long step = now - _lastEnd;
         if (step <= 0)
         {
-            _faults.See(Fault.ClockStands, 0, _lastEnd);
-            _vacuum.Update(_detector.IsRunning, true, _lastEnd);
+            Faults.See(Fault.ClockStands, 0, _lastEnd);
+            Vacuum.Update(_detector.IsRunning, true, _lastEnd);
             _gate.Update(false, true, _lastEnd);
-            return;
+            return false;
         }
 
         _lastEnd = now;
@@ -189,8 +178,9 @@ public sealed class DetectionCore
             JudgeMeasurement(now);
         }
 
-        _faults.Accept(bucket, _window.IsValid, IsPastSurge(now));
+        Faults.Accept(bucket, _window.IsValid, IsPastSurge(now));
         Decide(now);
+        return true;
     }
 
     /// <summary>Handles what a person asks for.</summary>
@@ -198,8 +188,8 @@ public sealed class DetectionCore
     /// <param name="now">Time in microseconds.</param>
     public void Handle(VacuumEvent happened, long now)
     {
-        _vacuum.Handle(happened, now);
-        _gate.Update(_vacuum.WantsVacuum, _faults.HoldsOff, now);
+        Vacuum.Handle(happened, now);
+        _gate.Update(Vacuum.WantsVacuum, Faults.HoldsOff, now);
     }
 
     /// <summary>Notes that the relay has dropped because its heartbeat stopped for too long; it rests before it closes again.</summary>
@@ -207,7 +197,7 @@ public sealed class DetectionCore
     /// <param name="now">Time in microseconds.</param>
     public void LoseRelay(int gapMilliseconds, long now)
     {
-        _notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
+        Notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
         _gate.Lose(now);
     }
 
@@ -220,8 +210,8 @@ public sealed class DetectionCore
         _floor.Exchange(tape);
         _meter.Exchange(tape);
         _midpoint.Exchange(tape);
-        _vacuum.Exchange(tape);
-        _faults.Exchange(tape);
+        Vacuum.Exchange(tape);
+        Faults.Exchange(tape);
         _gate.Exchange(tape);
         _lastEnd = tape.Number(_lastEnd);
         _idleMeasured = tape.Flag(_idleMeasured);
@@ -239,7 +229,7 @@ public sealed class DetectionCore
         {
             if (isRunning)
             {
-                if (_vacuum.IsBriefSurge(swing, _floor.Floor, _startLevel, now))
+                if (Vacuum.IsBriefSurge(swing, _floor.Floor, _startLevel, now))
                 {
                     _detector.Drop();
                     isRunning = false;
@@ -249,25 +239,32 @@ public sealed class DetectionCore
             {
                 // Above the level it is a tool that is not confirmed yet, or a burst; as noise it counts up to the level.
                 SetLevels();
-                _faults.Set(Fault.Noisy, _floor.IsAtCap, StartMilliamperes, now);
+                if (_floor.IsAtCap)
+                {
+                    Faults.See(Fault.Noisy, StartMilliamperes, now);
+                }
+                else if (Faults[Fault.Noisy].IsActive)
+                {
+                    Faults.End(Fault.Noisy, now);
+                }
             }
         }
 
-        if (isRunning != _vacuum.IsToolRunning)
+        if (isRunning != Vacuum.IsToolRunning)
         {
             _floor.Restart();
             _idleMeasured = false;
         }
 
-        _vacuum.Update(isRunning, _faults.HoldsOff, now);
-        if (_vacuum.State != _judgedState)
+        Vacuum.Update(isRunning, Faults.HoldsOff, now);
+        if (Vacuum.State != _judgedState)
         {
-            _judgedState = _vacuum.State;
-            _faults.Set(Fault.ShortCycling, _vacuum.State == VacuumState.RunningOn && _vacuum.IsStretched, _settings.StartsAMinute, now);
-            _faults.Set(Fault.RanTooLong, _vacuum.State == VacuumState.AwaitingStop && _vacuum.RanTooLong, _settings.LongestRunMilliseconds / 60000, now);
+            _judgedState = Vacuum.State;
+            Faults.Set(Fault.ShortCycling, Vacuum.State == VacuumState.RunningOn && Vacuum.IsStretched, _settings.StartsAMinute, now);
+            Faults.Set(Fault.RanTooLong, Vacuum.State == VacuumState.AwaitingStop && Vacuum.RanTooLong, _settings.LongestRunMilliseconds / 60000, now);
         }
 
-        _gate.Update(_vacuum.WantsVacuum, _faults.HoldsOff, now);
+        _gate.Update(Vacuum.WantsVacuum, Faults.HoldsOff, now);
     }
 
     private void JudgeMeasurement(long now)
@@ -278,7 +275,7 @@ public sealed class DetectionCore
         {
             if (_idleMeasured)
             {
-                _faults.JudgeMidpoint(_scale.ToMillivolts(_meter.Mean), _converter.LeastRestMillivolts, _converter.GreatestRestMillivolts, now);
+                Faults.JudgeMidpoint(_scale.ToMillivolts(_meter.Mean), _converter.LeastRestMillivolts, _converter.GreatestRestMillivolts, now);
                 _midpoint.Accept(_meter.Mean);
             }
 
@@ -289,7 +286,7 @@ public sealed class DetectionCore
     // A tool's start may clip at a rail; that is a surge and no fault.
     private bool IsPastSurge(long now)
     {
-        return _detector.IsRunning && now - _vacuum.ToolSince > CoreSettings.LongestSurgeMilliseconds * 1000L;
+        return _detector.IsRunning && now - Vacuum.ToolSince > CoreSettings.LongestSurgeMilliseconds * 1000L;
     }
 
     private int AboveFloor(int milliamperes, int percent)

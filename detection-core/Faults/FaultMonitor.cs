@@ -23,6 +23,8 @@ public sealed class FaultMonitor
     // Where the counts of a run stop; far above all that is asked of them.
     private const int LongestRun = 1000000;
 
+    private const int LookBuckets = Bucket.ASecond / 10;
+
     private readonly FaultState[] _states = new FaultState[Count];
     private readonly NoticeQueue _notices;
     private int _railRun;
@@ -30,6 +32,8 @@ public sealed class FaultMonitor
     private int _frozenAt = -1;
     private int _failedRun;
     private int _active;
+    private int _looks;
+    private bool _wasInvalid;
     private long _lastValid;
 
     /// <summary>Whether a fault keeps the vacuum off.</summary>
@@ -118,7 +122,7 @@ public sealed class FaultMonitor
 
         if (_active != 0)
         {
-            EndWhatIsOver(isWindowValid, now);
+            LookForEnds(isWindowValid, now);
         }
     }
 
@@ -277,7 +281,19 @@ public sealed class FaultMonitor
         return run < LongestRun ? run + more : run;
     }
 
-    private void EndWhatIsOver(bool isWindowValid, long now)
+    // Ten seconds of good readings are measured to a tenth.
+    private void LookForEnds(bool isWindowValid, long now)
+    {
+        _wasInvalid = _wasInvalid || !isWindowValid;
+        if (++_looks >= LookBuckets)
+        {
+            EndWhatIsOver(!_wasInvalid, now);
+            _looks = 0;
+            _wasInvalid = false;
+        }
+    }
+
+    private void EndWhatIsOver(bool wasValid, long now)
     {
         for (int i = 0; i <= (int)Fault.OverRange; i++)
         {
@@ -288,7 +304,7 @@ public sealed class FaultMonitor
                 continue;
             }
 
-            if (!isWindowValid)
+            if (!wasValid)
             {
                 // No readings are no good readings.
                 state.LastSeen = now;
@@ -328,6 +344,8 @@ public sealed class FaultMonitor
         _frozenAt = tape.Number(_frozenAt);
         _failedRun = tape.Number(_failedRun);
         _lastValid = tape.Number(_lastValid);
+        _looks = tape.Number(_looks);
+        _wasInvalid = tape.Flag(_wasInvalid);
         Recount();
     }
 }

@@ -12,12 +12,13 @@ public sealed class SwingWindow
 
     private readonly int[] _means = new int[Length];
     private int _next;
-    private int _filled;
+    private int _filled = -1;
     private int _lastSum;
     private int _lastCount;
-    private bool _hasLast;
     private int _least;
     private int _greatest;
+    private int _leastAt;
+    private int _greatestAt;
 
     /// <summary>Swing in sixteenths of a count, 0 or more; holds its last value while the window is void.</summary>
     public int Swing;
@@ -32,32 +33,31 @@ public sealed class SwingWindow
     {
         int readings = _lastCount + count;
         int total = _lastSum + sum;
-        bool hadLast = _hasLast;
         _lastSum = sum;
         _lastCount = count;
-        _hasLast = true;
-        if (!hadLast)
-        {
-            return;
-        }
-
         if (readings == 0)
         {
             Void();
             return;
         }
 
+        int filled = _filled;
+        if (filled < 0)
+        {
+            // The first bucket after a gap has no other to make a quarter cycle with.
+            _filled = 0;
+            return;
+        }
+
         int mean = total * SensorScale.PartsACount / readings;
         int[] means = _means;
         int next = _next;
-        int leaving = means[next];
         means[next] = mean;
-        next++;
-        _next = next == Length ? 0 : next;
-        if (_filled < Length)
+        _next = next + 1 == Length ? 0 : next + 1;
+        if (filled < Length)
         {
-            _filled++;
-            if (_filled < Length)
+            _filled = filled + 1;
+            if (filled + 1 < Length)
             {
                 return;
             }
@@ -65,18 +65,28 @@ public sealed class SwingWindow
             IsValid = true;
             LookThrough(mean);
         }
-        else if (leaving == _least || leaving == _greatest)
+        else if (mean <= _least)
         {
-            LookThrough(mean);
-        }
-        else if (mean < _least)
-        {
-            // As long as neither end of the swing leaves the window, the new mean alone decides.
             _least = mean;
+            _leastAt = next;
+            if (next == _greatestAt)
+            {
+                LookThrough(mean);
+            }
         }
-        else if (mean > _greatest)
+        else if (mean >= _greatest)
         {
             _greatest = mean;
+            _greatestAt = next;
+            if (next == _leastAt)
+            {
+                LookThrough(mean);
+            }
+        }
+        else if (next == _leastAt || next == _greatestAt)
+        {
+            // Only when an end of the swing leaves the window do the others have to be looked at.
+            LookThrough(mean);
         }
 
         Swing = _greatest - _least;
@@ -85,9 +95,8 @@ public sealed class SwingWindow
     /// <summary>Forgets what the window holds: what came before a gap says nothing about what comes after it.</summary>
     public void Void()
     {
-        _filled = 0;
+        _filled = -1;
         _next = 0;
-        _hasLast = false;
         _lastSum = 0;
         _lastCount = 0;
         IsValid = false;
@@ -102,9 +111,10 @@ public sealed class SwingWindow
         _filled = tape.Number(_filled);
         _lastSum = tape.Number(_lastSum);
         _lastCount = tape.Number(_lastCount);
-        _hasLast = tape.Flag(_hasLast);
         _least = tape.Number(_least);
         _greatest = tape.Number(_greatest);
+        _leastAt = tape.Number(_leastAt);
+        _greatestAt = tape.Number(_greatestAt);
         Swing = tape.Number(Swing);
         IsValid = tape.Flag(IsValid);
     }
@@ -114,20 +124,26 @@ public sealed class SwingWindow
         int[] means = _means;
         int least = mean;
         int greatest = mean;
+        int leastAt = _next == 0 ? Length - 1 : _next - 1;
+        int greatestAt = leastAt;
         for (int i = 0; i < Length; i++)
         {
             int one = means[i];
             if (one < least)
             {
                 least = one;
+                leastAt = i;
             }
             else if (one > greatest)
             {
                 greatest = one;
+                greatestAt = i;
             }
         }
 
         _least = least;
         _greatest = greatest;
+        _leastAt = leastAt;
+        _greatestAt = greatestAt;
     }
 }

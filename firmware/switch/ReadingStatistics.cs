@@ -8,6 +8,8 @@ public sealed class ReadingStatistics
     private int _readings;
     private long _second;
     private long _lastEnd;
+    private int _buckets;
+    private bool _notesSpread;
     private int _moved;
     private int _lastLeast = -1;
 
@@ -45,40 +47,65 @@ public sealed class ReadingStatistics
         Greatest = int.MinValue;
         _moved = 0;
         _lastLeast = -1;
+        _notesSpread = true;
+    }
+
+    /// <summary>Ends it.</summary>
+    public void EndSpread()
+    {
+        _notesSpread = false;
     }
 
     /// <summary>Takes a bucket.</summary>
     /// <param name="bucket">The bucket.</param>
     public void Accept(Bucket bucket)
     {
-        if (bucket.Count > 0)
-        {
-            // Least and greatest are readings themselves, so their bits are the converter's.
-            _moved |= bucket.Least ^ bucket.Greatest;
-            if (_lastLeast >= 0)
-            {
-                _moved |= bucket.Least ^ _lastLeast;
-            }
-
-            _lastLeast = bucket.Least;
-            Least = bucket.Least < Least ? bucket.Least : Least;
-            Greatest = bucket.Greatest > Greatest ? bucket.Greatest : Greatest;
-        }
-
         long now = bucket.EndTime;
-        long gap = now - _lastEnd - Bucket.Microseconds;
-        if (_lastEnd != 0 && gap > WorstGap)
+        if (now - _lastEnd != Bucket.Microseconds)
         {
-            WorstGap = gap > int.MaxValue ? int.MaxValue : (int)gap;
+            NoteGap(now - _lastEnd - Bucket.Microseconds);
         }
 
         _lastEnd = now;
         _readings += bucket.Count;
-        if (now - _second >= 1000000)
+        if (++_buckets == Bucket.ASecond)
         {
             ASecond = (int)(_readings * 1000000L / (now - _second));
             _second = now;
             _readings = 0;
+            _buckets = 0;
         }
+
+        if (_notesSpread)
+        {
+            NoteSpread(bucket);
+        }
+    }
+
+    private void NoteGap(long gap)
+    {
+        if (_lastEnd != 0 && gap > WorstGap)
+        {
+            WorstGap = gap > int.MaxValue ? int.MaxValue : (int)gap;
+        }
+    }
+
+    private void NoteSpread(Bucket bucket)
+    {
+        if (bucket.Count == 0)
+        {
+            return;
+        }
+
+        // Least and greatest are readings themselves, so their bits are the converter's.
+        _moved |= bucket.Least ^ bucket.Greatest;
+        if (_lastLeast >= 0)
+        {
+            _moved |= bucket.Least ^ _lastLeast;
+        }
+
+        _lastLeast = bucket.Least;
+        Least = bucket.Least < Least ? bucket.Least : Least;
+        Greatest = bucket.Greatest > Greatest ? bucket.Greatest : Greatest;
     }
 }

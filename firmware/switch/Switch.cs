@@ -18,7 +18,7 @@ public sealed class Switch
     private readonly BurstReader _burst;
     private readonly SettingsStore _store;
     private readonly FlashKeeper _flash;
-    private long _lastEnd;
+    private long _nextEnd;
     private int _looksAtOneTime;
     private int _turn;
 
@@ -40,9 +40,9 @@ public sealed class Switch
         _store = new SettingsStore(Safe);
         _store.Load(SavedSettings);
         Settings.CopyFrom(SavedSettings);
-        _lastEnd = board.Now;
-        Now = _lastEnd;
-        Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), _lastEnd);
+        Now = board.Now;
+        _nextEnd = ((Now / Bucket.Microseconds) + 1) * Bucket.Microseconds;
+        Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
         _burst = new BurstReader(board);
         _filler = new BucketFiller(board.FullScale);
         Panel = new Panel(this);
@@ -52,35 +52,35 @@ public sealed class Switch
         Console.Greet();
     }
 
-    /// <summary>Gets the core.</summary>
-    public DetectionCore Core { get; }
+    /// <summary>The core.</summary>
+    public readonly DetectionCore Core;
 
-    /// <summary>Gets the settings in use.</summary>
-    public SettingValues Settings { get; } = new SettingValues();
+    /// <summary>The settings in use.</summary>
+    public readonly SettingValues Settings = new SettingValues();
 
-    /// <summary>Gets the settings in flash.</summary>
-    public SettingValues SavedSettings { get; } = new SettingValues();
+    /// <summary>The settings in flash.</summary>
+    public readonly SettingValues SavedSettings = new SettingValues();
 
-    /// <summary>Gets the event log.</summary>
-    public EventLog Log { get; }
+    /// <summary>The event log.</summary>
+    public readonly EventLog Log;
 
-    /// <summary>Gets the record of this boot.</summary>
-    public BootRecord Boot { get; }
+    /// <summary>The record of this boot.</summary>
+    public readonly BootRecord Boot;
 
-    /// <summary>Gets the vacuum's run hours.</summary>
-    public RunHours Hours { get; }
+    /// <summary>The vacuum's run hours.</summary>
+    public readonly RunHours Hours;
 
-    /// <summary>Gets the rate and the gaps of the readings.</summary>
-    public ReadingStatistics Readings { get; } = new ReadingStatistics();
+    /// <summary>The rate and the gaps of the readings.</summary>
+    public readonly ReadingStatistics Readings = new ReadingStatistics();
 
-    /// <summary>Gets the parts of the board that must not matter, with the count of what they threw.</summary>
-    public SafeBoard Safe { get; }
+    /// <summary>The parts of the board that must not matter, with the count of what they threw.</summary>
+    public readonly SafeBoard Safe;
 
-    /// <summary>Gets the console.</summary>
-    public SerialConsole Console { get; }
+    /// <summary>The console.</summary>
+    public readonly SerialConsole Console;
 
-    /// <summary>Gets lamp, sounder and button.</summary>
-    public Panel Panel { get; }
+    /// <summary>Lamp, sounder and button.</summary>
+    public readonly Panel Panel;
 
     /// <summary>Gets the greatest count of the converter.</summary>
     public int FullScale
@@ -100,8 +100,8 @@ public sealed class Switch
         get { return _bucket.EndTime; }
     }
 
-    /// <summary>Gets the time of the last step in microseconds.</summary>
-    public long Now { get; private set; }
+    /// <summary>The time of the last step in microseconds.</summary>
+    public long Now;
 
     /// <summary>Gets a value indicating whether the board has been told to restart; a step then does nothing.</summary>
     public bool IsRestarting { get; private set; }
@@ -300,28 +300,27 @@ public sealed class Switch
             return;
         }
 
-        Core.Accept(_bucket);
-        Console.Recorder.Accept(_bucket);
-        if (Core.Faults[Fault.ClockStands].IsActive)
+        DetectionCore core = Core;
+        SerialConsole console = Console;
+        if (!core.Accept(_bucket))
         {
             RestartBecause(BootReason.ClockStood);
             return;
         }
 
-        int lost = _heartbeat.Update(Core, Now);
+        int lost = _heartbeat.Update(core, Now);
         if (lost > 0)
         {
-            Core.LoseRelay(lost, Now);
-            Console.Recorder.Accept(RecordedEvent.RelayLost, lost, Now);
+            core.LoseRelay(lost, Now);
         }
 
         Readings.Accept(_bucket);
-        if (Console.IsGuiding && Core.IsWindowValid)
+        if (console.WantsBuckets)
         {
-            Console.Measure(Core.Swing);
+            console.Accept(_bucket, lost);
         }
 
-        if (Core.Notices.Count > 0)
+        if (core.Notices.Count > 0)
         {
             TakeNotices();
         }
@@ -329,23 +328,29 @@ public sealed class Switch
         ServeTheRest();
     }
 
-    // No readings are taken meanwhile, so a step serves one of these and not all: the hole in every bucket stays short.
+    // No readings are taken meanwhile, so every second step serves one of these and not all: the holes stay short.
     private void ServeTheRest()
     {
-        _turn = (_turn + 1) & 3;
-        switch (_turn)
+        int turn = (_turn + 1) & 7;
+        _turn = turn;
+        if ((turn & 1) == 0)
         {
-            case 0:
-                Panel.Update(Now);
-                break;
-            case 1:
-                Hours.Update(Core.IsRelayClosed, Now);
-                ForgiveRestarts();
-                _flash.Update(Now);
-                break;
-            default:
-                Console.Serve(Now);
-                break;
+            return;
+        }
+
+        if (turn == 1 || turn == 5)
+        {
+            Console.Serve(Now);
+        }
+        else if (turn == 3)
+        {
+            Panel.Update(Now);
+        }
+        else
+        {
+            Hours.Update(Core.IsRelayClosed, Now);
+            ForgiveRestarts();
+            _flash.Update(Now);
         }
     }
 
@@ -362,36 +367,50 @@ public sealed class Switch
     private bool ReadBucket()
     {
         // Buckets end on a fixed grid, so that they are alike whatever the steps between them cost.
-        long end = ((_lastEnd / Bucket.Microseconds) + 1) * Bucket.Microseconds;
+        long end = _nextEnd;
         _burst.Read(end);
-
-        // A burst that ended early (its array was full, or it threw) ends its bucket early; one that came back late leaves
-        // a gap behind it, which the core sees in the next bucket's time.
         long now = _board.Now;
-        Now = now;
-        long bucketEnd = now < end ? now : end;
-        if (bucketEnd <= BucketEnd && now <= _lastEnd)
+        if (now < end)
         {
-            // A read that failed at once is no bucket; so many looks at one time, or a clock that runs back, is a fault.
-            _looksAtOneTime += _burst.Count > 0 ? _burst.Count : 1;
-            if (_looksAtOneTime >= BurstReader.Most || now < _lastEnd)
-            {
-                Core.Faults.See(Fault.ClockStands, _looksAtOneTime, _lastEnd);
-                RestartBecause(BootReason.ClockStood);
-            }
-
-            return false;
+            return EndEarly(now);
         }
 
-        _looksAtOneTime = 0;
-        if (now < end + Bucket.Microseconds && bucketEnd == end)
+        Now = now;
+        if (now < end + Bucket.Microseconds)
         {
+            _nextEnd = end + Bucket.Microseconds;
             _burst.ReadAhead(end);
         }
+        else
+        {
+            // The board was busy elsewhere; the core sees the gap in the next bucket's time.
+            _nextEnd = ((now / Bucket.Microseconds) + 1) * Bucket.Microseconds;
+        }
 
-        _filler.Fill(_burst.Readings, _burst.Count, bucketEnd, _bucket);
-        _lastEnd = now > bucketEnd ? now : bucketEnd;
+        _filler.Fill(_burst.Readings, _burst.Count, end, _bucket);
         return true;
+    }
+
+    // A burst ends early when it throws, or when its array is full.
+    private bool EndEarly(long now)
+    {
+        if (now > Now && now > BucketEnd)
+        {
+            Now = now;
+            _looksAtOneTime = 0;
+            _filler.Fill(_burst.Readings, _burst.Count, now, _bucket);
+            return true;
+        }
+
+        // A read that failed at once is no bucket; so many looks at one time, or a clock that runs back, is a fault.
+        _looksAtOneTime += _burst.Count > 0 ? _burst.Count : 1;
+        if (_looksAtOneTime >= BurstReader.Most || now < Now)
+        {
+            Core.Faults.See(Fault.ClockStands, _looksAtOneTime, Now);
+            RestartBecause(BootReason.ClockStood);
+        }
+
+        return false;
     }
 
     private void TakeNotices()

@@ -102,10 +102,10 @@ public class TextOutputTests
     }
 
     [TestMethod]
-    public void RoomForAStepIsHalfTheRing()
+    public void RoomForAStepIsFiveHundredAndTwelveBytes()
     {
         TextOutput output = new TextOutput();
-        output.Blanks(TextOutput.Size / 2);
+        output.Blanks(TextOutput.Size - 512);
         Assert.IsTrue(output.HasRoom);
         output.Blanks(1);
         Assert.IsFalse(output.HasRoom);

@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>The console on the serial line: takes lines, runs words, and sends answers no faster than the line carries.</summary>
@@ -25,6 +27,9 @@ public sealed class SerialConsole
     private Guide _guide;
     private bool _wantsPrompt;
 
+    /// <summary>Whether a guide or a recording is under way, which wants to see every bucket.</summary>
+    public bool WantsBuckets;
+
     /// <summary>What waits to be sent.</summary>
     public readonly TextOutput Output = new TextOutput();
 
@@ -40,8 +45,8 @@ public sealed class SerialConsole
         Recorder = new Recorder(this);
     }
 
-    /// <summary>Gets the switch.</summary>
-    public Switch Switch { get; }
+    /// <summary>The switch.</summary>
+    public readonly Switch Switch;
 
     /// <summary>Gets the words.</summary>
     public WordList Words
@@ -49,8 +54,8 @@ public sealed class SerialConsole
         get { return _words; }
     }
 
-    /// <summary>Gets the stream of lines that 'watch' turns on.</summary>
-    public Watch Watch { get; }
+    /// <summary>The stream of lines that 'watch' turns on.</summary>
+    public readonly Watch Watch;
 
     /// <summary>
     /// Gets a value indicating whether everything that came was answered and everything that was said is sent; a guide, a watch
@@ -84,8 +89,8 @@ public sealed class SerialConsole
         get { return _guide != null; }
     }
 
-    /// <summary>Gets the stream of buckets that 'record' turns on.</summary>
-    public Recorder Recorder { get; }
+    /// <summary>The stream of buckets that 'record' turns on.</summary>
+    public readonly Recorder Recorder;
 
     /// <summary>Says a whole line.</summary>
     /// <param name="text">The line.</param>
@@ -135,12 +140,14 @@ public sealed class SerialConsole
     public void StartGuide(Guide guide)
     {
         _guide = guide;
+        WantsBuckets = true;
     }
 
     /// <summary>Ends the guide that is under way and shows the prompt.</summary>
     public void EndGuide()
     {
         _guide = null;
+        WantsBuckets = false;
         _wantsPrompt = true;
     }
 
@@ -181,13 +188,22 @@ public sealed class SerialConsole
         }
     }
 
-    /// <summary>Shows a guide the swing of a bucket.</summary>
-    /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
-    public void Measure(int swing)
+    /// <summary>Shows a bucket to the guide or the recording that is under way.</summary>
+    /// <param name="bucket">The bucket.</param>
+    /// <param name="lost">0, or the length in ms of a gap in the relay's heartbeat after it.</param>
+    public void Accept(Bucket bucket, int lost)
     {
-        if (_guide != null)
+        if (Recorder.IsOn)
         {
-            _guide.Meter.Accept(swing);
+            Recorder.Accept(bucket);
+            if (lost > 0)
+            {
+                Recorder.Accept(RecordedEvent.RelayLost, lost, Switch.Now);
+            }
+        }
+        else if (_guide != null && Switch.Core.IsWindowValid)
+        {
+            _guide.Meter.Accept(Switch.Core.Swing);
         }
     }
 
@@ -258,6 +274,10 @@ public sealed class SerialConsole
         {
             _receivedCount = _board.ReadSerial(_received);
             _receivedAt = 0;
+            if (_receivedCount == 0)
+            {
+                return;
+            }
         }
 
         while (_receivedAt < _receivedCount)
@@ -281,7 +301,11 @@ public sealed class SerialConsole
 
     private void EndStream()
     {
-        Watch.IsOn = false;
+        if (Watch.IsOn)
+        {
+            Watch.Stop();
+        }
+
         if (Recorder.IsOn)
         {
             Recorder.Stop();

@@ -5,29 +5,28 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>One short word for each state, for lines that a program reads.</summary>
 public static class StateText
 {
+    // Made once: on the device every text that is named in the code is made anew each time it is come by.
+    private static readonly string[] s_names = Build();
+
     /// <summary>Gives the word.</summary>
     /// <param name="state">The state.</param>
     /// <returns>The word.</returns>
     public static string Name(VacuumState state)
     {
-        switch (state)
-        {
-            case VacuumState.Idle:
-                return "idle";
-            case VacuumState.Starting:
-                return "starting";
-            case VacuumState.Following:
-                return "on";
-            case VacuumState.RunningOn:
-                return "run-on";
-            case VacuumState.ByHand:
-                return "by-hand";
-            case VacuumState.AwaitingStop:
-                return "until-stop";
-            case VacuumState.Held:
-                return "held";
-            default:
-                return "fault";
-        }
+        return s_names[(int)state];
+    }
+
+    private static string[] Build()
+    {
+        string[] names = new string[VacuumTable.States];
+        names[(int)VacuumState.Idle] = "idle";
+        names[(int)VacuumState.Starting] = "starting";
+        names[(int)VacuumState.Following] = "on";
+        names[(int)VacuumState.RunningOn] = "run-on";
+        names[(int)VacuumState.ByHand] = "by-hand";
+        names[(int)VacuumState.AwaitingStop] = "until-stop";
+        names[(int)VacuumState.Held] = "held";
+        names[(int)VacuumState.Faulted] = "fault";
+        return names;
     }
 }

@@ -4,7 +4,7 @@ namespace NanoDustSwitch.Firmware;
 public sealed class TextOutput
 {
     /// <summary>Bytes that fit.</summary>
-    public const int Size = 1024;
+    public const int Size = 2048;
 
     /// <summary>Most bytes of a line, its end included.</summary>
     public const int LongestLine = 160;
@@ -21,6 +21,12 @@ public sealed class TextOutput
 
     /// <summary>Bytes that were dropped because the ring was full.</summary>
     public int Dropped;
+
+    /// <summary>Gets the number of bytes that still fit.</summary>
+    public int Room
+    {
+        get { return Size - Count; }
+    }
 
     /// <summary>Gets a value indicating whether all that a step may write fits.</summary>
     public bool HasRoom
@@ -65,11 +71,26 @@ public sealed class TextOutput
     /// <returns>This output.</returns>
     public TextOutput Text(string text)
     {
-        for (int i = 0; i < text.Length; i++)
+        int length = text.Length;
+        if (length > Size - Count)
         {
-            Byte((byte)text[i]);
+            Dropped += length - (Size - Count);
+            length = Size - Count;
         }
 
+        // Written out here: a call for every character would be most of the cost of an answer.
+        int at = _first + Count;
+        for (int i = 0; i < length; i++)
+        {
+            if (at >= Size)
+            {
+                at -= Size;
+            }
+
+            _bytes[at++] = (byte)text[i];
+        }
+
+        Count += length;
         return this;
     }
 

@@ -7,8 +7,14 @@ public sealed class Watch
 {
     private const long Period = 100000;
 
+    // Bytes and not texts: on the device every text that is named in the code is made anew each time.
+    private const byte Comma = (byte)',';
+    private const byte Nought = (byte)'0';
+    private const byte One = (byte)'1';
+
     private readonly SerialConsole _console;
     private long _next;
+    private int _part;
 
     /// <summary>Whether lines are written.</summary>
     public bool IsOn;
@@ -26,29 +32,61 @@ public sealed class Watch
     {
         IsOn = true;
         _next = now;
+        _part = 0;
         _console.Say("seconds,amperes,swing,start_at,stop_below,tool,vacuum,state");
     }
 
-    /// <summary>Writes a line when it is time.</summary>
+    /// <summary>Ends it, with a whole line.</summary>
+    public void Stop()
+    {
+        while (_part != 0)
+        {
+            Update(_next);
+        }
+
+        IsOn = false;
+    }
+
+    /// <summary>Writes a part of a line when it is time: a whole line in one step would leave a hole in the readings.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        if (now < _next)
-        {
-            return;
-        }
-
-        // After a stall the missed lines are left out, not made up for.
-        _next = now - _next > Period ? now + Period : _next + Period;
         DetectionCore core = _console.Switch.Core;
         TextOutput output = _console.Output;
-        output.Fixed(now / 10000, 2).Text(",");
-        output.Fixed(core.Milliamperes, 3).Text(",");
-        output.Fixed(core.SwingMilliamperes, 3).Text(",");
-        output.Fixed(core.StartMilliamperes, 3).Text(",");
-        output.Fixed(core.StopMilliamperes, 3).Text(",");
-        output.Number(core.IsToolRunning ? 1 : 0).Text(",");
-        output.Number(core.IsRelayClosed ? 1 : 0).Text(",");
-        output.Text(StateText.Name(core.Vacuum.State)).End();
+        switch (_part)
+        {
+            case 0:
+                if (now < _next)
+                {
+                    return;
+                }
+
+                // After a stall the missed lines are left out, not made up for.
+                _next = now - _next > Period ? now + Period : _next + Period;
+                output.Fixed(now / 10000, 2).Byte(Comma);
+                break;
+            case 1:
+                output.Fixed(core.Milliamperes, 3).Byte(Comma);
+                break;
+            case 2:
+                output.Fixed(core.SwingMilliamperes, 3).Byte(Comma);
+                break;
+            case 3:
+                output.Fixed(core.StartMilliamperes, 3).Byte(Comma);
+                break;
+            case 4:
+                output.Fixed(core.StopMilliamperes, 3).Byte(Comma);
+                break;
+            default:
+                output.Byte(core.IsToolRunning ? One : Nought);
+                output.Byte(Comma);
+                output.Byte(core.IsRelayClosed ? One : Nought);
+                output.Byte(Comma);
+                output.Text(StateText.Name(core.Vacuum.State)).End();
+                _part = -1;
+                break;
+        }
+
+        _part++;
     }
 }

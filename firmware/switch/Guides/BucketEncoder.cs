@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Writes buckets as a few printable characters each, into a ring that the serial line empties.</summary>
+/// <summary>Writes buckets as a few printable characters each, straight into what waits to be sent.</summary>
 /// <remarks>
 /// A character carries six bits: the code is 48 plus their value ('0' to 'o'). Numbers are rows of characters with five bits
 /// each, least first; the sixth says that more follow. Signed numbers are folded: 0, -1, 1, -2 become 0, 1, 2, 3.
@@ -27,16 +27,11 @@ public sealed class BucketEncoder
     /// <summary>Code of the character for nought.</summary>
     public const int First = 48;
 
-    private const int Size = 4096;
+    private const int ItemsALine = 8;
     private const int LongestItem = 48;
 
-    private readonly byte[] _ring = new byte[Size];
-    private readonly byte[] _lengths = new byte[Size / 4];
-    private int _ringFirst;
-    private int _ringCount;
-    private int _lengthFirst;
-    private int _lengthCount;
-    private int _itemStart;
+    private readonly TextOutput _output;
+    private int _items;
     private long _lastEnd;
     private int _lastCount;
     private int _reference;
@@ -47,6 +42,19 @@ public sealed class BucketEncoder
     /// <summary>Whether the line was too slow and buckets were lost.</summary>
     public bool HasOverrun;
 
+    /// <summary>Initializes a new instance of the <see cref="BucketEncoder"/> class.</summary>
+    /// <param name="output">Where to write.</param>
+    public BucketEncoder(TextOutput output)
+    {
+        _output = output;
+    }
+
+    /// <summary>Gets a value indicating whether the last line is whole, so that something else may be written.</summary>
+    public bool IsAtLineStart
+    {
+        get { return _items == 0; }
+    }
+
     /// <summary>Begins anew.</summary>
     /// <param name="begin">End of the last bucket before the first, in microseconds.</param>
     public void Restart(long begin)
@@ -55,10 +63,7 @@ public sealed class BucketEncoder
         _lastEnd = begin;
         _lastCount = 0;
         _reference = 0;
-        _ringFirst = 0;
-        _ringCount = 0;
-        _lengthFirst = 0;
-        _lengthCount = 0;
+        _items = 0;
         HasOverrun = false;
     }
 
@@ -128,50 +133,19 @@ public sealed class BucketEncoder
         }
     }
 
-    /// <summary>Sends a line of items, if so many are there.</summary>
-    /// <param name="output">Where to.</param>
-    /// <param name="items">Items in a line.</param>
-    public void SendLine(TextOutput output, int items)
-    {
-        if (_lengthCount < items)
-        {
-            return;
-        }
-
-        for (int i = 0; i < items; i++)
-        {
-            int length = _lengths[_lengthFirst];
-            _lengthFirst = _lengthFirst + 1 == _lengths.Length ? 0 : _lengthFirst + 1;
-            _lengthCount--;
-            for (int k = 0; k < length; k++)
-            {
-                output.Byte(_ring[_ringFirst]);
-                _ringFirst = _ringFirst + 1 == Size ? 0 : _ringFirst + 1;
-            }
-
-            _ringCount -= length;
-        }
-
-        output.End();
-    }
-
     private bool BeginItem()
     {
-        if (HasOverrun || _ringCount + LongestItem > Size || _lengthCount == _lengths.Length)
-        {
-            HasOverrun = true;
-            return false;
-        }
-
-        _itemStart = _ringCount;
-        return true;
+        HasOverrun = HasOverrun || _output.Room < LongestItem;
+        return !HasOverrun;
     }
 
     private void EndItem()
     {
-        int at = _lengthFirst + _lengthCount;
-        _lengths[at < _lengths.Length ? at : at - _lengths.Length] = (byte)(_ringCount - _itemStart);
-        _lengthCount++;
+        if (++_items == ItemsALine)
+        {
+            _items = 0;
+            _output.End();
+        }
     }
 
     private void Signed(long value)
@@ -192,8 +166,6 @@ public sealed class BucketEncoder
 
     private void Put(int six)
     {
-        int at = _ringFirst + _ringCount;
-        _ring[at < Size ? at : at - Size] = (byte)(First + six);
-        _ringCount++;
+        _output.Byte((byte)(First + six));
     }
 }

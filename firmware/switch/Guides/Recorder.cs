@@ -11,13 +11,13 @@ public sealed class Recorder
     /// <summary>Version of the format.</summary>
     public const int Version = 1;
 
-    private const int BucketsALine = 8;
-    private const int NumbersALine = 12;
+    private const int NumbersALine = 6;
 
     private readonly SerialConsole _console;
     private readonly StateTape _tape = new StateTape();
-    private readonly BucketEncoder _encoder = new BucketEncoder();
+    private readonly BucketEncoder _encoder;
     private int _row;
+    private bool _isRecording;
 
     /// <summary>Whether buckets are recorded.</summary>
     public bool IsOn;
@@ -27,23 +27,28 @@ public sealed class Recorder
     public Recorder(SerialConsole console)
     {
         _console = console;
+        _encoder = new BucketEncoder(console.Output);
     }
 
-    /// <summary>Takes the snapshot; the next bucket is the first that is recorded.</summary>
+    /// <summary>Begins with the header; the snapshot is taken when the settings are sent, and the next bucket is the first.</summary>
     public void Start()
     {
         IsOn = true;
         _row = 0;
-        _tape.Write();
-        _console.Switch.Core.Exchange(_tape);
-        _encoder.Restart(_console.Switch.BucketEnd);
+        _isRecording = false;
+        _console.WantsBuckets = true;
     }
 
     /// <summary>Ends it.</summary>
     public void Stop()
     {
         IsOn = false;
-        _console.Output.End();
+        _console.WantsBuckets = false;
+        if (!_encoder.IsAtLineStart)
+        {
+            _console.Output.End();
+        }
+
         _console.Say(_encoder.HasOverrun ? "end, overrun" : "end");
     }
 
@@ -51,7 +56,7 @@ public sealed class Recorder
     /// <param name="bucket">The bucket.</param>
     public void Accept(Bucket bucket)
     {
-        if (IsOn)
+        if (_isRecording)
         {
             _encoder.Add(bucket);
         }
@@ -63,58 +68,64 @@ public sealed class Recorder
     /// <param name="now">Time in microseconds.</param>
     public void Accept(RecordedEvent kind, int figure, long now)
     {
-        if (IsOn)
+        if (IsOn && _isRecording)
         {
             _encoder.Add(kind, figure, now);
         }
     }
 
-    /// <summary>Sends a line, when there is one; called while a line fits.</summary>
+    /// <summary>Sends a line of the snapshot, between two lines of buckets; called while a line fits.</summary>
     public void Send()
     {
-        if (_row >= 0)
+        if (_encoder.HasOverrun && _isRecording)
         {
-            SendSnapshot(_row++);
+            Stop();
+            _console.WantPrompt();
         }
-        else
+        else if (_row >= 0 && (!_isRecording || _encoder.IsAtLineStart))
         {
-            _encoder.SendLine(_console.Output, BucketsALine);
-            if (_encoder.HasOverrun)
-            {
-                Stop();
-                _console.WantPrompt();
-            }
+            SendRow(_row++);
         }
     }
 
-    private void SendSnapshot(int row)
+    private void SendRow(int row)
     {
         TextOutput output = _console.Output;
-        int stateRow = row - 1 - SettingsTable.Count;
+        Switch of = _console.Switch;
+        int stateRow = row - 2 - SettingsTable.Count;
         if (row == 0)
         {
             output.Text("record ").Number(Version).Text(" nanoDustSwitch ").Text(Switch.Version)
-                .Text(" ").Number(_console.Switch.FullScale).Text(" ").Number(_console.Switch.MicrovoltsACount).End();
+                .Text(" ").Number(of.FullScale).Text(" ").Number(of.MicrovoltsACount).End();
+        }
+        else if (row <= SettingsTable.Count)
+        {
+            SettingId id = (SettingId)(row - 1);
+            output.Text("set ").Text(SettingsTable.Row(id).Name).Text(" ").Number(of.Settings[id]).End();
         }
         else if (stateRow < 0)
         {
-            SettingId id = (SettingId)(row - 1);
-            output.Text("set ").Text(SettingsTable.Row(id).Name).Text(" ").Number(_console.Switch.Settings[id]).End();
+            // From here on every bucket is recorded; the state of this moment follows line by line between them.
+            _tape.Write();
+            of.Core.Exchange(_tape);
+            _encoder.Restart(of.BucketEnd);
+            _isRecording = true;
+            output.Text("buckets ").Number(_encoder.Begin).End();
         }
-        else if (stateRow * NumbersALine < _tape.Count)
+        else
         {
+            int first = stateRow * NumbersALine;
             output.Text("state");
-            for (int i = stateRow * NumbersALine; i < _tape.Count && i < (stateRow + 1) * NumbersALine; i++)
+            for (int i = first; i < _tape.Count && i < first + NumbersALine; i++)
             {
                 output.Text(" ").Number(_tape[i]);
             }
 
             output.End();
-        }
-        else
-        {
-            output.Text("buckets ").Number(_encoder.Begin).End();
-            _row = -1;
+            if (first + NumbersALine >= _tape.Count)
+            {
+                _row = -1;
+            }
         }
     }
 }

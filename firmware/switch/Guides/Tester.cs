@@ -64,6 +64,7 @@ public sealed class Tester : Guide
     public override void Abort(string reason)
     {
         Output.Text(reason).Text(": the sheet ends here.").End();
+        Switch.Readings.EndSpread();
         if (_stage == TestStage.Relay)
         {
             Switch.Handle(VacuumEvent.HandOff);
@@ -128,6 +129,7 @@ public sealed class Tester : Guide
 
         DetectionCore core = Switch.Core;
         ReadingStatistics readings = Switch.Readings;
+        readings.EndSpread();
         int noise = core.Scale.FromSwing(Meter.Greatest);
         Row("readings").Number(readings.ASecond).Text(" a second, worst gap ").Fixed((readings.WorstGap + 50) / 100, 1).Text(" ms").End();
         Row("noise").Amperes(noise).Text(" at most in 3 s, ").Amperes(core.Milliamperes).Text(" rms").End();

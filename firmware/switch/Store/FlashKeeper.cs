@@ -47,7 +47,9 @@ public sealed class FlashKeeper
             return;
         }
 
-        if (!_switch.IsQuiet)
+        bool isLogWaiting = _switch.Log.IsDirty && now >= _nextLog;
+        bool areHoursWaiting = _areHoursWaiting || _switch.Hours.IsWorthWriting;
+        if ((!IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_switch.IsQuiet)
         {
             return;
         }
@@ -57,7 +59,7 @@ public sealed class FlashKeeper
             IsSaveWaiting = false;
             _switch.Console.Interject(_switch.SaveSettings() ? "Saved." : "The flash failed; nothing was saved.");
         }
-        else if (_areHoursWaiting || _switch.Hours.IsWorthWriting)
+        else if (areHoursWaiting)
         {
             _areHoursWaiting = false;
             _switch.Hours.Save();
@@ -67,7 +69,7 @@ public sealed class FlashKeeper
                 _switch.Note(LogKind.FilterDue, 0, 0, _switch.Hours.FilterSeconds / 60);
             }
         }
-        else if (_switch.Log.IsDirty && now >= _nextLog)
+        else
         {
             _nextLog = now + LogPeriod;
             _switch.Log.Save();
