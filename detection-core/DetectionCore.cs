@@ -178,7 +178,7 @@ public sealed class DetectionCore
             JudgeMeasurement(now);
         }
 
-        Faults.Accept(bucket, _window.IsValid, IsPastSurge(now));
+        Faults.Accept(bucket, _window.IsValid, _detector.IsRunning);
         Decide(now);
         return true;
     }
@@ -281,12 +281,6 @@ public sealed class DetectionCore
 
             _idleMeasured = true;
         }
-    }
-
-    // A tool's start may clip at a rail; that is a surge and no fault.
-    private bool IsPastSurge(long now)
-    {
-        return _detector.IsRunning && now - Vacuum.ToolSince > CoreSettings.LongestSurgeMilliseconds * 1000L;
     }
 
     private int AboveFloor(int milliamperes, int percent)

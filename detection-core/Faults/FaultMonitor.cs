@@ -23,6 +23,9 @@ public sealed class FaultMonitor
     // Where the counts of a run stop; far above all that is asked of them.
     private const int LongestRun = 1000000;
 
+    // A current that clips does so in every cycle; half a second without is an end.
+    private const long ClipPauseMicroseconds = 500000;
+
     private const int LookBuckets = Bucket.ASecond / 10;
 
     private readonly FaultState[] _states = new FaultState[Count];
@@ -34,6 +37,8 @@ public sealed class FaultMonitor
     private int _active;
     private int _looks;
     private bool _wasInvalid;
+    private long _firstClip;
+    private long _lastClip = long.MinValue / 2;
     private long _lastValid;
 
     /// <summary>Whether a fault keeps the vacuum off.</summary>
@@ -71,8 +76,8 @@ public sealed class FaultMonitor
     /// <summary>Judges a bucket.</summary>
     /// <param name="bucket">The bucket.</param>
     /// <param name="isWindowValid">Whether the swing's window is valid after it.</param>
-    /// <param name="isPastSurge">Whether the tool runs and its start surge is certainly over.</param>
-    public void Accept(Bucket bucket, bool isWindowValid, bool isPastSurge)
+    /// <param name="isToolRunning">Whether the tool was running before it.</param>
+    public void Accept(Bucket bucket, bool isWindowValid, bool isToolRunning)
     {
         long now = bucket.EndTime;
         if (bucket.Failed != 0)
@@ -98,7 +103,7 @@ public sealed class FaultMonitor
 
             if (bucket.AtLowRail + bucket.AtHighRail != 0)
             {
-                JudgeRail(bucket, isPastSurge, now);
+                JudgeRail(bucket, isToolRunning, now);
             }
             else
             {
@@ -256,7 +261,7 @@ public sealed class FaultMonitor
         }
     }
 
-    private void JudgeRail(Bucket bucket, bool isPastSurge, long now)
+    private void JudgeRail(Bucket bucket, bool isToolRunning, long now)
     {
         if (bucket.AtLowRail == bucket.Count || bucket.AtHighRail == bucket.Count)
         {
@@ -269,10 +274,25 @@ public sealed class FaultMonitor
         else
         {
             _railRun = 0;
-            if (isPastSurge)
+            if (isToolRunning)
             {
-                See(Fault.OverRange, bucket.AtLowRail + bucket.AtHighRail, now);
+                JudgeClipping(bucket.AtLowRail + bucket.AtHighRail, now);
             }
+        }
+    }
+
+    // A start may clip, the first tool's or a second one's; what goes on for longer than any start surge is over range.
+    private void JudgeClipping(int readings, long now)
+    {
+        if (now - _lastClip > ClipPauseMicroseconds)
+        {
+            _firstClip = now;
+        }
+
+        _lastClip = now;
+        if (now - _firstClip > CoreSettings.LongestSurgeMilliseconds * 1000L)
+        {
+            See(Fault.OverRange, readings, now);
         }
     }
 
@@ -346,6 +366,8 @@ public sealed class FaultMonitor
         _lastValid = tape.Number(_lastValid);
         _looks = tape.Number(_looks);
         _wasInvalid = tape.Flag(_wasInvalid);
+        _firstClip = tape.Number(_firstClip);
+        _lastClip = tape.Number(_lastClip);
         Recount();
     }
 }

@@ -1,82 +1,99 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>Tells when a tool's start surge is over: when its one-cycle swing hardly falls any more.</summary>
+/// <remarks>
+/// The greatest swings of the last five stretches of 20 ms are compared: as long as each is below the one before, and the last a
+/// twelfth below the first, it is a surge. 5 % in 100 ms, the plan's figure, is about half of that; but near 50 Hz the swing
+/// ripples so slowly that it looks like a fall of 5 % by itself, and narrow pulses fall into and out of the holes between the
+/// readings. A ripple comes back; a surge falls and falls.
+/// </remarks>
 public sealed class SurgeWatch
 {
-    /// <summary>Buckets that are looked at, from the first cycle to the last: 100 ms.</summary>
-    public const int Length = 40;
+    /// <summary>Buckets that are looked at: 100 ms.</summary>
+    public const int Length = Stretches * SwingWindow.Length;
 
-    // The greatest swing of a cycle at either end: the swing ripples with the place of the buckets on the cycle, and in the first
-    // cycle after the tool is seen its window is still filling.
-    private const int Cycle = SwingWindow.Length;
-
-    // The surge's share that counts as fallen: a twelfth in the 80 ms between the two ends. 5 % in 100 ms would be half of that, but
-    // near 50 Hz the ripple comes and goes so slowly that it looks like a fall of 5 % by itself.
+    private const int Stretches = 5;
     private const int Share = 12;
 
-    /// <summary>Greatest swing of the last cycle, in sixteenths of a count; of the latest look while there is no more.</summary>
+    /// <summary>Greatest swing of the last stretch, in sixteenths of a count; of the latest look while there is none.</summary>
     public int Level;
 
-    private readonly int[] _swings = new int[Length];
-    private int _next;
-    private int _seen;
+    private readonly int[] _greatest = new int[Stretches];
+    private int _filled;
+    private int _buckets;
+    private int _stretch;
 
     /// <summary>Begins watching, at the moment the tool is seen.</summary>
     public void Restart()
     {
-        _next = 0;
-        _seen = 0;
+        _filled = 0;
+        _buckets = 0;
+        _stretch = 0;
         Level = 0;
     }
 
     /// <summary>Takes the swing of a bucket with a valid window.</summary>
     /// <param name="swing">Swing in sixteenths of a count.</param>
     /// <param name="noise">Floor of the noise in the same unit: a fall within it is no fall.</param>
-    /// <returns>True when the last 100 ms showed no fall worth the name.</returns>
+    /// <returns>True when the last 100 ms showed no fall worth the name; an answer every 20 ms.</returns>
     public bool Accept(int swing, int noise)
     {
-        _swings[_next] = swing;
-        _next = _next + 1 == Length ? 0 : _next + 1;
-        if (_seen < Length)
+        if (_filled == 0)
         {
-            _seen++;
-            if (_seen < Length)
-            {
-                Level = swing;
-                return false;
-            }
+            Level = swing;
         }
 
-        // With a full ring the next place holds the oldest swing.
-        int then = 0;
-        int now = 0;
-        int least = int.MaxValue;
-        int oldest = _next;
-        int newest = _next == 0 ? Length - 1 : _next - 1;
-        for (int i = 0; i < Cycle; i++)
+        _stretch = swing > _stretch ? swing : _stretch;
+        if (++_buckets < SwingWindow.Length)
         {
-            then = _swings[oldest] > then ? _swings[oldest] : then;
-            now = _swings[newest] > now ? _swings[newest] : now;
-            least = _swings[newest] < least ? _swings[newest] : least;
-            oldest = oldest + 1 == Length ? 0 : oldest + 1;
-            newest = newest == 0 ? Length - 1 : newest - 1;
+            return false;
         }
 
-        Level = now;
-        int fallen = then - now;
+        for (int i = 1; i < Stretches; i++)
+        {
+            _greatest[i - 1] = _greatest[i];
+        }
 
-        // Narrow pulses fall into and out of the holes between the readings, and the swing ripples by far more than that: a fall
-        // within the ripple of the last cycle is no fall either.
-        return fallen <= noise || fallen * Share < then || fallen <= now - least;
+        _greatest[Stretches - 1] = _stretch;
+        Level = _stretch;
+        _stretch = 0;
+        _buckets = 0;
+        if (_filled < Stretches)
+        {
+            _filled++;
+        }
+
+        return _filled == Stretches && !IsFalling(noise);
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        tape.Numbers(_swings);
-        _next = tape.Number(_next);
-        _seen = tape.Number(_seen);
+        tape.Numbers(_greatest);
+        _filled = tape.Number(_filled);
+        _buckets = tape.Number(_buckets);
+        _stretch = tape.Number(_stretch);
         Level = tape.Number(Level);
+    }
+
+    private bool IsFalling(int noise)
+    {
+        int first = _greatest[0];
+        int fallen = first - _greatest[Stretches - 1];
+        if (fallen <= noise || fallen * Share < first)
+        {
+            return false;
+        }
+
+        for (int i = 1; i < Stretches; i++)
+        {
+            if (_greatest[i] >= _greatest[i - 1])
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 }

@@ -227,7 +227,7 @@ public class ConsoleTests
         SwitchBench bench = new SwitchBench();
         bench.Board.TakeSent();
         bench.Board.Type("watch\r");
-        bench.Run(1000);
+        bench.Run(950);
         bench.Board.Type("x");
         bench.Run(500);
         string sent = bench.Board.TakeSent();

@@ -45,7 +45,7 @@ public class SurgeWatchTests
         {
             SurgeWatch watch = new SurgeWatch();
             bool isOver = false;
-            for (int i = 0; i < 60; i++)
+            for (int i = 0; i < SurgeWatch.Length; i++)
             {
                 isOver = watch.Accept((i + phase) % 4 == 0 ? 1000 : 900, 0);
             }
