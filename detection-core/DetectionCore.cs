@@ -179,7 +179,7 @@ public sealed class DetectionCore
         }
 
         Faults.Accept(bucket, _window.IsValid, _detector.IsRunning);
-        Decide(now);
+        Decide(bucket, now);
         return true;
     }
 
@@ -219,7 +219,7 @@ public sealed class DetectionCore
         SetLevels();
     }
 
-    private void Decide(long now)
+    private void Decide(Bucket bucket, long now)
     {
         int swing = _window.Swing;
         bool isValid = _window.IsValid;
@@ -229,7 +229,7 @@ public sealed class DetectionCore
         {
             if (isRunning)
             {
-                if (Vacuum.IsBriefSurge(swing, _floor.Floor, _startLevel, now))
+                if (Vacuum.IsBriefSurge(bucket, swing, _floor.Floor, _startLevel))
                 {
                     _detector.Drop();
                     isRunning = false;

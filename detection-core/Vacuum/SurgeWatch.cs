@@ -5,45 +5,68 @@ namespace NanoDustSwitch.Detection;
 /// The greatest swings of the last five stretches of 20 ms are compared: as long as each is below the one before, and the last a
 /// twelfth below the first, it is a surge. 5 % in 100 ms, the plan's figure, is about half of that; but near 50 Hz the swing
 /// ripples so slowly that it looks like a fall of 5 % by itself, and narrow pulses fall into and out of the holes between the
-/// readings. A ripple comes back; a surge falls and falls.
+/// readings: a fall within the ripple of one stretch is none. A ripple comes back; a surge falls and falls. A surge that clips at a rail shows the same swing until it is small
+/// enough; there the share of the readings that clip is added to it, which falls as the surge does.
 /// </remarks>
 public sealed class SurgeWatch
 {
-    /// <summary>Buckets that are looked at: 100 ms.</summary>
-    public const int Length = Stretches * SwingWindow.Length;
+    /// <summary>Buckets until the first answer: 105 ms.</summary>
+    public const int Length = (Stretches * SwingWindow.Length) - LeftOut;
 
     private const int Stretches = 5;
     private const int Share = 12;
+    private const int LeastToRise = 3;
+    private const int Climb = 16;
+
+    // The tool's first cycle may be half a one, and the window is still filling: what it shows is no measure of the surge.
+    private const int LeftOut = -SwingWindow.Length / 4;
 
     /// <summary>Greatest swing of the last stretch, in sixteenths of a count; of the latest look while there is none.</summary>
     public int Level;
 
     private readonly int[] _greatest = new int[Stretches];
+    private readonly int[] _ripple = new int[Stretches];
     private int _filled;
-    private int _buckets;
+    private int _buckets = LeftOut;
     private int _stretch;
+    private int _least = int.MaxValue;
+    private int _readings;
+    private int _clipped;
 
     /// <summary>Begins watching, at the moment the tool is seen.</summary>
     public void Restart()
     {
         _filled = 0;
-        _buckets = 0;
+        _buckets = LeftOut;
         _stretch = 0;
+        _least = int.MaxValue;
+        _readings = 0;
+        _clipped = 0;
         Level = 0;
     }
 
     /// <summary>Takes the swing of a bucket with a valid window.</summary>
+    /// <param name="bucket">The bucket.</param>
     /// <param name="swing">Swing in sixteenths of a count.</param>
     /// <param name="noise">Floor of the noise in the same unit: a fall within it is no fall.</param>
     /// <returns>True when the last 100 ms showed no fall worth the name; an answer every 20 ms.</returns>
-    public bool Accept(int swing, int noise)
+    public bool Accept(Bucket bucket, int swing, int noise)
     {
         if (_filled == 0)
         {
             Level = swing;
         }
 
+        if (_buckets < 0)
+        {
+            _buckets++;
+            return false;
+        }
+
         _stretch = swing > _stretch ? swing : _stretch;
+        _least = swing < _least ? swing : _least;
+        _readings += bucket.Count;
+        _clipped += bucket.AtLowRail + bucket.AtHighRail;
         if (++_buckets < SwingWindow.Length)
         {
             return false;
@@ -52,18 +75,23 @@ public sealed class SurgeWatch
         for (int i = 1; i < Stretches; i++)
         {
             _greatest[i - 1] = _greatest[i];
+            _ripple[i - 1] = _ripple[i];
         }
 
-        _greatest[Stretches - 1] = _stretch;
         Level = _stretch;
+        _ripple[Stretches - 1] = _stretch - _least;
+        _greatest[Stretches - 1] = _clipped == 0 ? _stretch : _stretch + (_stretch * _clipped / _readings);
         _stretch = 0;
+        _least = int.MaxValue;
+        _readings = 0;
+        _clipped = 0;
         _buckets = 0;
         if (_filled < Stretches)
         {
             _filled++;
         }
 
-        return _filled == Stretches && !IsFalling(noise);
+        return _filled == Stretches ? !IsFalling(noise) : IsRising();
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -71,10 +99,21 @@ public sealed class SurgeWatch
     public void Exchange(StateTape tape)
     {
         tape.Numbers(_greatest);
+        tape.Numbers(_ripple);
         _filled = tape.Number(_filled);
         _buckets = tape.Number(_buckets);
         _stretch = tape.Number(_stretch);
+        _least = tape.Number(_least);
+        _readings = tape.Number(_readings);
+        _clipped = tape.Number(_clipped);
         Level = tape.Number(Level);
+    }
+
+    // A soft start climbs; there is no surge to wait for.
+    private bool IsRising()
+    {
+        int first = _greatest[Stretches - _filled];
+        return _filled >= LeastToRise && _greatest[Stretches - 1] - first > first / Climb;
     }
 
     private bool IsFalling(int noise)
@@ -88,7 +127,7 @@ public sealed class SurgeWatch
 
         for (int i = 1; i < Stretches; i++)
         {
-            if (_greatest[i] >= _greatest[i - 1])
+            if (_greatest[i] >= _greatest[i - 1] || fallen <= _ripple[i])
             {
                 return false;
             }

@@ -115,14 +115,15 @@ public sealed class VacuumControl
     }
 
     /// <summary>While the vacuum waits for the end of the start surge: looks whether it is over, and what is left of it.</summary>
+    /// <param name="bucket">The bucket.</param>
     /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
     /// <param name="noise">Noise floor in the same unit.</param>
     /// <param name="start">Start level in the same unit.</param>
-    /// <param name="now">Time in microseconds.</param>
     /// <returns>True when the surge was all there was: a lamp's, a spark; what is left of it is no running tool.</returns>
-    public bool IsBriefSurge(int swing, int noise, int start, long now)
+    public bool IsBriefSurge(Bucket bucket, int swing, int noise, int start)
     {
-        if (!IsWaitingForSurge || (!_surge.Accept(swing, noise) && now < _deadline))
+        long now = bucket.EndTime;
+        if (!IsWaitingForSurge || (!_surge.Accept(bucket, swing, noise) && now < _deadline))
         {
             return false;
         }

@@ -27,7 +27,7 @@ public sealed class MotorTableTests
             day.Shop.Hertz = volts == 230 ? 50 : 60;
 
             // The table is about the current; no breaker of the shop shall cut it short.
-            day.Shop.CircuitAmperes = 200;
+            day.Shop.Circuits = [new CircuitSpecification { Amperes = 200 }];
             DayRun run = new DayRun(day, 1, isTraced: false).Run();
             TestContext.WriteLine($"{current} A at {volts} V: vacuum after {run.Judge.Delays.FirstOrDefault():0} ms");
             Assert.AreEqual(1, run.Judge.Starts, $"{current} A at {volts} V");

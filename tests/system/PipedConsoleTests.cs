@@ -35,7 +35,7 @@ public sealed class PipedConsoleTests
         StringAssert.Contains(shown, ", starts at 0.60 A");
         StringAssert.Contains(shown, "on: 1");
         StringAssert.Contains(shown, "on: the tool has stopped, runs on for");
-        StringAssert.Contains(shown, "vacuum on: tool at 1");
+        StringAssert.Contains(shown, "vacuum on: tool at ");
         StringAssert.Contains(shown, "vacuum off: run-on over");
     }
 

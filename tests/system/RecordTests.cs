@@ -47,8 +47,11 @@ public sealed class RecordTests
         int count = recording.Replay((end, core) => replayed.Add(Decision(end, core)));
 
         TestContext.WriteLine($"{count} buckets, {(double)recording.Characters / count:0.00} characters each");
-        Assert.IsGreaterThan(board.Count - 100, count);
-        CollectionAssert.AreEqual(board.GetRange(0, count - 1), replayed.GetRange(0, count - 1));
+        // The recording begins once its settings are sent; the last line of it may still be under way when the key ends it.
+        Assert.IsGreaterThan(board.Count - 200, count);
+        int first = board.FindIndex(decision => decision.Item1 == replayed[0].Item1);
+        int common = Math.Min(count, board.Count - first);
+        CollectionAssert.AreEqual(board.GetRange(first, common), replayed.GetRange(0, common));
         Assert.IsTrue(replayed.Exists(decision => decision.Item4 == VacuumState.Following), "the vacuum was on in it");
         Assert.IsTrue(replayed.Exists(decision => decision.Item4 == VacuumState.Faulted), "and a fault");
         Assert.IsLessThan(MostCharactersABucket, (double)recording.Characters / count);

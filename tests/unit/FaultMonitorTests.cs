@@ -147,7 +147,11 @@ public class FaultMonitorTests
     public void AClippingCurrentIsToldAndFollowed()
     {
         CoreBench bench = On();
-        bench.Run(60000, 2000);
+        bench.Run(60000, 1900);
+
+        // So long it may be a start surge, the first tool's or a second one's.
+        Assert.IsFalse(bench.IsFaulted(Fault.OverRange));
+        bench.Run(60000, 200);
         Assert.IsTrue(bench.IsFaulted(Fault.OverRange));
         Assert.IsFalse(bench.Core.Faults.HoldsOff);
         Assert.IsTrue(bench.Core.IsRelayClosed);

@@ -9,6 +9,9 @@ internal abstract class Line
     /// <summary>Gets the size of a count in µV.</summary>
     public abstract int MicrovoltsACount { get; }
 
+    /// <summary>Gets a value indicating whether the board has its power.</summary>
+    public virtual bool IsPowered => true;
+
     /// <summary>Takes one reading.</summary>
     /// <param name="now">Virtual time in microseconds, never less than before.</param>
     /// <returns>Counts; negative when it failed.</returns>

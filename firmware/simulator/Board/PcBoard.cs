@@ -1,15 +1,24 @@
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Board;
 
-/// <summary>The PC as a board, in lockstep virtual time: time passes only while the firmware reads its line.</summary>
+/// <summary>
+/// The PC as a board, in lockstep virtual time: time passes only while the firmware reads its line and, with a time of its
+/// own, while it works.
+/// </summary>
 /// <param name="line">What hangs on it.</param>
-/// <param name="clock">When readings are taken.</param>
+/// <param name="clock">When readings are taken; not used with a time of its own.</param>
 /// <param name="flash">Its flash.</param>
-internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash) : IBoard
+/// <param name="time">The board's own time; null for a board whose work takes none.</param>
+internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, BoardTime? time = null) : IBoard
 {
+    private const long BootMicroseconds = 1_000_000;
+    private const byte EndOfLine = (byte)'\r';
+
     private long _bootedAt;
+    private bool _isClosing;
 
     /// <summary>Gets the serial line.</summary>
     public SerialLink Serial { get; } = new();
@@ -29,6 +38,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash) :
     /// <summary>Gets a value indicating whether the firmware has asked for a restart.</summary>
     public bool WantsRestart { get; private set; }
 
+    /// <summary>Gets a value indicating whether the board has its power.</summary>
+    public bool IsPowered => line.IsPowered;
+
     /// <inheritdoc/>
     public long Now => ShopTime - _bootedAt;
 
@@ -38,25 +50,52 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash) :
     /// <inheritdoc/>
     public int MicrovoltsACount => line.MicrovoltsACount;
 
-    /// <summary>Comes up again: the clock counts from nought, pins rest, the flash is as it was.</summary>
-    public void Boot()
+    /// <summary>Gets the time of the board's own start in microseconds.</summary>
+    public long BootTime => time?.Boot ?? BootMicroseconds;
+
+    /// <summary>Without power, or before the firmware's first line: a moment passes, and nothing drives the relay.</summary>
+    public void Wait()
     {
-        // A second for the board's own start; nothing drives the relay meanwhile.
         line.SetRelayLine(ShopTime, false);
-        ShopTime += 1_000_000;
-        line.Advance(ShopTime);
-        clock.SkipTo(ShopTime);
-        _bootedAt = ShopTime;
         IsLampOn = false;
         IsSounderOn = false;
         WantsRestart = false;
+        Pass(Bucket.Microseconds);
+    }
+
+    /// <summary>The firmware begins: the clock counts from nought, the flash is as it was.</summary>
+    public void Boot()
+    {
+        clock.SkipTo(ShopTime);
+        _bootedAt = ShopTime;
+    }
+
+    /// <summary>The firmware has done a step: what it did beside reading and closing the bucket took its time.</summary>
+    public void EndStep()
+    {
+        if (time is not null)
+        {
+            Work(time, time.Idle);
+        }
     }
 
     /// <inheritdoc/>
-    public int ReadBurst(int[] readings, long until)
+    public int ReadBurst(int[] readings, int from, long until)
     {
         long end = until + _bootedAt;
-        int count = 0;
+        int count = from;
+        if (time is not null)
+        {
+            while (ShopTime < end && count < readings.Length)
+            {
+                readings[count++] = line.Read(ShopTime);
+                ShopTime += time.Reading;
+            }
+
+            _isClosing = true;
+            return count;
+        }
+
         while (clock.Due < end && count < readings.Length)
         {
             readings[count++] = line.Read(clock.Due);
@@ -68,7 +107,15 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash) :
     }
 
     /// <inheritdoc/>
-    public void SetRelayLine(bool high) => line.SetRelayLine(ShopTime, high);
+    public void SetRelayLine(bool high)
+    {
+        if (time is not null)
+        {
+            Work(time, 0);
+        }
+
+        line.SetRelayLine(ShopTime, high);
+    }
 
     /// <inheritdoc/>
     public void SetLamp(bool on) => IsLampOn = on;
@@ -77,17 +124,55 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash) :
     public void SetSounder(bool on) => IsSounderOn = on;
 
     /// <inheritdoc/>
-    public int ReadSerial(byte[] buffer) => Serial.Read(buffer);
+    public int ReadSerial(byte[] buffer)
+    {
+        int count = Serial.Read(buffer);
+        if (time is not null && count > 0)
+        {
+            bool isLine = buffer.AsSpan(0, count).Contains(EndOfLine);
+            Work(time, time.Bytes(count) + (isLine ? time.Collection() : 0));
+        }
+
+        return count;
+    }
 
     /// <inheritdoc/>
-    public void WriteSerial(byte[] buffer, int offset, int count) => Serial.Write(buffer.AsSpan(offset, count));
+    public void WriteSerial(byte[] buffer, int offset, int count)
+    {
+        Serial.Write(buffer.AsSpan(offset, count));
+        if (time is not null)
+        {
+            Work(time, time.Bytes(count));
+        }
+    }
 
     /// <inheritdoc/>
     public int ReadSlot(int slot, byte[] buffer) => flash.Read(slot, buffer);
 
     /// <inheritdoc/>
-    public void WriteSlot(int slot, byte[] buffer, int count) => flash.Write(slot, buffer.AsSpan(0, count));
+    public void WriteSlot(int slot, byte[] buffer, int count)
+    {
+        flash.Write(slot, buffer.AsSpan(0, count));
+        if (time is not null)
+        {
+            Work(time, time.FlashWrite());
+        }
+    }
 
     /// <inheritdoc/>
     public void Restart() => WantsRestart = true;
+
+    // Whatever comes first after the readings comes after the closing of their bucket.
+    private void Work(BoardTime own, long microseconds)
+    {
+        Pass(microseconds + (_isClosing ? own.Closing : 0));
+        _isClosing = false;
+    }
+
+    // The shop goes on while the board is busy.
+    private void Pass(long microseconds)
+    {
+        ShopTime += microseconds;
+        line.Advance(ShopTime);
+    }
 }

@@ -2,9 +2,11 @@ using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.Simulator.Board;
 
-/// <summary>A board with the firmware on it, which comes up again when it restarts itself.</summary>
+/// <summary>A board with the firmware on it, which comes up again when it restarts itself or when power comes back.</summary>
 internal sealed class Rig
 {
+    private long _upAt;
+
     /// <summary>Initializes a new instance of the <see cref="Rig"/> class: power on.</summary>
     /// <param name="board">The board.</param>
     public Rig(PcBoard board)
@@ -19,13 +21,26 @@ internal sealed class Rig
     /// <summary>Gets the firmware.</summary>
     public Switch Switch { get; private set; }
 
-    /// <summary>Does one step of the firmware.</summary>
+    /// <summary>Gets a value indicating whether the board is without power or not up again yet; its firmware is the old one then.</summary>
+    public bool IsDark { get; private set; }
+
+    /// <summary>Gets how often the firmware has come up again.</summary>
+    public int Boots { get; private set; }
+
+    /// <summary>Does one step of the firmware; without power, lets as much time pass.</summary>
     public void Step()
     {
-        Switch.Step();
-        if (Board.WantsRestart)
+        if (IsDark)
         {
-            PowerCycle();
+            WaitInTheDark();
+            return;
+        }
+
+        Switch.Step();
+        Board.EndStep();
+        if (Board.WantsRestart || !Board.IsPowered)
+        {
+            GoDark();
         }
     }
 
@@ -46,7 +61,7 @@ internal sealed class Rig
     {
         Board.Serial.Type(line + "\r");
         RunUntilAnswered();
-        return Board.Serial.TakeShown();
+        return SentText.Of(Board.Serial.TakeSent());
     }
 
     /// <summary>Lets the firmware run until the console has nothing more to say.</summary>
@@ -64,7 +79,32 @@ internal sealed class Rig
     /// <summary>Takes the power away for a moment.</summary>
     public void PowerCycle()
     {
-        Board.Boot();
-        Switch = new Switch(Board);
+        GoDark();
+        while (IsDark && Board.IsPowered)
+        {
+            WaitInTheDark();
+        }
+    }
+
+    private void GoDark()
+    {
+        IsDark = true;
+        _upAt = Board.ShopTime + Board.BootTime;
+    }
+
+    private void WaitInTheDark()
+    {
+        Board.Wait();
+        if (!Board.IsPowered)
+        {
+            _upAt = Board.ShopTime + Board.BootTime;
+        }
+        else if (Board.ShopTime >= _upAt)
+        {
+            Board.Boot();
+            Switch = new Switch(Board);
+            IsDark = false;
+            Boots++;
+        }
     }
 }

@@ -6,28 +6,32 @@ namespace NanoDustSwitch.Simulator.Board;
 internal sealed class SerialLink
 {
     private readonly Queue<byte> _typed = new();
-    private readonly StringBuilder _shown = new();
+    private readonly List<byte> _sent = [];
 
     /// <summary>Gets the number of bytes that the board has not taken yet.</summary>
     public int Waiting => _typed.Count;
 
-    /// <summary>Types bytes at the board.</summary>
+    /// <summary>Types at the board.</summary>
     /// <param name="text">Text; only its ASCII characters arrive as they are.</param>
-    public void Type(string text)
+    public void Type(string text) => Type(Encoding.UTF8.GetBytes(text));
+
+    /// <summary>Types bytes at the board.</summary>
+    /// <param name="bytes">The bytes.</param>
+    public void Type(ReadOnlySpan<byte> bytes)
     {
-        foreach (byte value in Encoding.UTF8.GetBytes(text))
+        foreach (byte value in bytes)
         {
             _typed.Enqueue(value);
         }
     }
 
     /// <summary>Takes what the board has sent since the last call.</summary>
-    /// <returns>Text, with line feeds alone as line ends.</returns>
-    public string TakeShown()
+    /// <returns>The bytes as they went over the line.</returns>
+    public byte[] TakeSent()
     {
-        string text = _shown.ToString();
-        _shown.Clear();
-        return text;
+        byte[] bytes = [.. _sent];
+        _sent.Clear();
+        return bytes;
     }
 
     /// <summary>The board takes what was typed.</summary>
@@ -46,14 +50,5 @@ internal sealed class SerialLink
 
     /// <summary>The board sends.</summary>
     /// <param name="bytes">What it sends.</param>
-    public void Write(ReadOnlySpan<byte> bytes)
-    {
-        foreach (byte value in bytes)
-        {
-            if (value != '\r')
-            {
-                _shown.Append((char)value);
-            }
-        }
-    }
+    public void Write(ReadOnlySpan<byte> bytes) => _sent.AddRange(bytes);
 }

@@ -16,6 +16,7 @@ internal static class CommandLine
         DayCommand.AddDemo(root);
         root.Subcommands.Add(DayCommand.Create());
         root.Subcommands.Add(LiveCommand.Create());
+        root.Subcommands.Add(ServeCommand.Create());
         root.Subcommands.Add(ReplayCommand.Create());
 
         ParseResult parsed = root.Parse(args);

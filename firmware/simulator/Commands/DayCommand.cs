@@ -33,6 +33,13 @@ internal static class DayCommand
 
     private static int Run(Day day, ParseResult parsed, Options options, string? defaultChart)
     {
+        day.Pace = parsed.GetValue(options.Pace) switch
+        {
+            null => day.Pace,
+            "esp32" => Pace.Esp32(),
+            "ideal" => day.Pace.Costs is null ? day.Pace : Pace.Ideal(day.Pace.Rate),
+            { } other => throw new UserException($"--pace {other} is not known: ideal or esp32."),
+        };
         long seed = parsed.GetValue(options.Seed) ?? day.Shop.Seed;
         int seeds = parsed.GetValue(options.Seeds);
         if (seeds < 1)
@@ -72,8 +79,14 @@ internal static class DayCommand
 
         public Option<string?> Csv { get; } = new("--csv") { Description = "Write twenty looks a second to this CSV file." };
 
+        public Option<string?> Pace { get; } = new("--pace")
+        {
+            Description = "ideal (work takes no time) or esp32 (readings, work and flash writes take the board's time); the day's own without it.",
+        };
+
         public void AddTo(Command command)
         {
+            command.Options.Add(Pace);
             command.Options.Add(Seed);
             command.Options.Add(Seeds);
             command.Options.Add(Chart);

@@ -1,6 +1,7 @@
 using System.CommandLine;
-using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Live;
+using NanoDustSwitch.Simulator.Live.Picture;
+using Spectre.Console;
 
 namespace NanoDustSwitch.Simulator.Commands;
 
@@ -13,26 +14,43 @@ internal static class LiveCommand
     {
         Command command = new(
             "live",
-            "The board's console on this terminal, in real time; lines that begin with / work the shop around it. "
-            + "When the input is no terminal, in virtual time to the end of the input.");
-        Option<string?> settings = new("--settings") { Description = "File that stands for the board's flash; without it everything is forgotten." };
+            "The board's console on this terminal, in real time, below a picture of shop and switch where there is room for one "
+            + "(80 by 24); lines that begin with / work the shop. When the input is no terminal, in virtual time to the end of the input.");
+        Option<string?> settings = SettingsOption.Create();
         command.Options.Add(settings);
-        command.SetAction(parsed => Run(parsed.GetValue(settings)));
+        command.SetAction(parsed => Run(SettingsOption.Shop(parsed.GetValue(settings))));
         return command;
     }
 
-    private static int Run(string? settings)
+    private static int Run(LiveShop live)
     {
-        LiveShop live = new(settings is null ? FlashImage.Blank() : FlashImage.Open(settings));
         if (Console.IsInputRedirected)
         {
             PipedSession.Run(live, Console.In, Console.Out);
+            return ExitCode.Good;
         }
-        else
+
+        try
         {
-            TerminalSession.Run(live);
+            RunAtTerminal(live);
+        }
+        catch (IOException)
+        {
+            // The terminal was closed, and with it the only one who would read more about it.
         }
 
         return ExitCode.Good;
+    }
+
+    private static void RunAtTerminal(LiveShop live)
+    {
+        if (!Console.IsOutputRedirected && PictureSession.Fits(AnsiConsole.Console))
+        {
+            PictureSession.Run(live, AnsiConsole.Console);
+        }
+        else
+        {
+            TerminalSession.Run(live, isColoured: !Console.IsOutputRedirected && AnsiConsole.Profile.Capabilities.Ansi);
+        }
     }
 }

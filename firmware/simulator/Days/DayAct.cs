@@ -27,6 +27,54 @@ internal enum DayAct
     /// <summary>The mains voltage changes, as a part of nominal.</summary>
     Mains,
 
+    /// <summary>The mains fails.</summary>
+    PowerCut,
+
+    /// <summary>The mains is as it should be again.</summary>
+    PowerBack,
+
+    /// <summary>A circuit's breaker is closed again.</summary>
+    BreakerResets,
+
+    /// <summary>The vacuum's own switch is switched off.</summary>
+    VacuumSwitchOff,
+
+    /// <summary>The vacuum's own switch is switched on.</summary>
+    VacuumSwitchOn,
+
+    /// <summary>The vacuum's thermal cut-out opens.</summary>
+    CutOutOpens,
+
+    /// <summary>The vacuum's thermal cut-out closes.</summary>
+    CutOutCloses,
+
+    /// <summary>The relay's contact welds.</summary>
+    RelayWelds,
+
+    /// <summary>The relay's contact does not close any more.</summary>
+    RelaySticksOpen,
+
+    /// <summary>The relay is in order again.</summary>
+    RelayMends,
+
+    /// <summary>The converter gives the same reading over and over.</summary>
+    ConverterFreezes,
+
+    /// <summary>The converter's readings fail.</summary>
+    ConverterFails,
+
+    /// <summary>The converter is in order again.</summary>
+    ConverterMends,
+
+    /// <summary>The sensor's noise changes, A rms.</summary>
+    Noise,
+
+    /// <summary>Sparks near the sensor's lead.</summary>
+    Arc,
+
+    /// <summary>The sparks end.</summary>
+    ArcEnds,
+
     /// <summary>The sensor's plug comes out.</summary>
     SensorOut,
 

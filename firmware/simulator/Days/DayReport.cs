@@ -17,6 +17,7 @@ internal static class DayReport
             string style = entry.Who switch
             {
                 Who.Person => "default",
+                Who.Shop => "yellow",
                 Who.Switch => "blue",
                 _ => "bold red",
             };
@@ -36,6 +37,7 @@ internal static class DayReport
         sums.AddRow("false", $"{run.Judge.False}");
         sums.AddRow("vacuum ran", $"{run.VacuumMinutes:0.0} min");
         sums.AddRow("faults", $"{run.Faults}");
+        sums.AddRow("breaker trips", $"{run.Trips}");
         AnsiConsole.Write(sums);
     }
 
@@ -63,6 +65,7 @@ internal static class DayReport
     private static string Name(Who who) => who switch
     {
         Who.Person => "person",
+        Who.Shop => "shop",
         Who.Switch => "switch",
         _ => "judge",
     };

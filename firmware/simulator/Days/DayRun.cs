@@ -11,15 +11,16 @@ internal sealed class DayRun
     // Twenty looks a second are enough for a chart and a file.
     private const long TracePeriod = 50_000;
 
-    // The board comes up and learns the line before the day begins.
-    private const long WarmUp = 2_000_000;
-
     private readonly Day _day;
+    private readonly long _begin;
     private readonly Person _person;
     private readonly VirtualShop _shop;
     private readonly Storyteller _storyteller;
+    private readonly BreakerWatch _breakers;
     private readonly bool _isTraced;
     private long _nextTrace;
+    private bool _wasDark;
+    private int _boots;
 
     /// <summary>Initializes a new instance of the <see cref="DayRun"/> class: the board comes up and the settings are typed.</summary>
     /// <param name="day">The day.</param>
@@ -27,21 +28,29 @@ internal sealed class DayRun
     /// <param name="isTraced">Whether a trace is kept.</param>
     public DayRun(Day day, long seed, bool isTraced)
     {
-        _day = Shifted(day, WarmUp);
+        _begin = day.Pace.WarmUp;
+        _day = Shifted(day, _begin);
         _isTraced = isTraced;
         Seed = seed;
         _shop = ShopBuilder.Build(day, seed);
         _person = new Person(_day, seed, _shop, Timeline);
         _storyteller = new Storyteller(Timeline);
-        PcBoard board = new(new ShopLine(_shop, _person), day.Pace.Clock(seed), FlashImage.Blank());
+        _breakers = new BreakerWatch(_shop.Wiring, Timeline);
+        PcBoard board = new(new ShopLine(_shop, _person), day.Pace.Clock(seed), FlashImage.Blank(), day.Pace.Time(seed));
         Rig = new Rig(board);
         foreach (string line in day.Settings)
         {
             TypeSetting(line);
         }
 
-        Rig.RunUntil(WarmUp);
-        board.Serial.TakeShown();
+        if (day.Settings.Count > 0)
+        {
+            // The day's settings are those of a box in use: they outlive its power.
+            Rig.Switch.SaveSettings();
+        }
+
+        Rig.RunUntil(_begin);
+        board.Serial.TakeSent();
         Judge = new Judge(_shop, _person, Rig.Switch.Settings, Timeline);
     }
 
@@ -63,6 +72,9 @@ internal sealed class DayRun
     /// <summary>Gets the number of faults that came up.</summary>
     public int Faults => _storyteller.Faults;
 
+    /// <summary>Gets the number of breaker trips.</summary>
+    public int Trips => _breakers.Trips;
+
     /// <summary>Gets the vacuum's run time in minutes.</summary>
     public double VacuumMinutes => _shop.Vacuum.RunMinutes;
 
@@ -73,20 +85,20 @@ internal sealed class DayRun
     /// <returns>This run.</returns>
     public DayRun Run()
     {
-        long end = WarmUp + (long)(_day.Seconds * 1e6);
+        long end = _begin + (long)(_day.Seconds * 1e6);
         PcBoard board = Rig.Board;
         while (board.ShopTime < end)
         {
             board.IsButtonDown = _person.IsPressing(board.ShopTime);
-            while (_person.Lines.TryDequeue(out string? line))
+            while (_person.Lines.TryDequeue(out string? line) && !Rig.IsDark)
             {
                 board.Serial.Type(line + "\r");
             }
 
             Rig.Step();
             long now = board.ShopTime;
-            Judge.Look(now, Rig.Switch.Core);
-            _storyteller.Look(now, Rig.Switch);
+            LookAtSwitch(now);
+            _breakers.Look();
             if (_isTraced && now >= _nextTrace)
             {
                 _nextTrace = now + TracePeriod;
@@ -96,7 +108,7 @@ internal sealed class DayRun
 
         for (int i = 0; i < Timeline.Count; i++)
         {
-            Timeline[i] = Timeline[i] with { Time = Timeline[i].Time - WarmUp };
+            Timeline[i] = Timeline[i] with { Time = Timeline[i].Time - _begin };
         }
 
         return this;
@@ -119,18 +131,44 @@ internal sealed class DayRun
         }
     }
 
+    private void LookAtSwitch(long now)
+    {
+        if (Rig.IsDark)
+        {
+            Judge.Restart(now);
+            if (!_wasDark)
+            {
+                _storyteller.Restart(now, Rig.Board.IsPowered ? "restarts" : "is without power");
+            }
+        }
+        else
+        {
+            if (Rig.Boots != _boots)
+            {
+                _boots = Rig.Boots;
+                Judge.Restart(now);
+                _storyteller.Restart(now, "comes up");
+            }
+
+            Judge.Look(now, Rig.Switch.Core);
+            _storyteller.Look(now, Rig.Switch);
+        }
+
+        _wasDark = Rig.IsDark;
+    }
+
     private void Look(long now)
     {
         DetectionCore core = Rig.Switch.Core;
         Trace.Add(new TracePoint(
-            (now - WarmUp) / 1e6,
+            (now - _begin) / 1e6,
             _shop.ToolLine.Rms,
             _shop.Vacuum.RmsAmperes(now),
             core.SwingMilliamperes / 1000.0,
             core.StartMilliamperes / 1000.0,
             core.StopMilliamperes / 1000.0,
-            core.Vacuum.State,
-            core.IsRelayClosed,
+            Rig.IsDark ? VacuumState.Idle : core.Vacuum.State,
+            !Rig.IsDark && core.IsRelayClosed,
             _shop.RelayClosed));
     }
 }

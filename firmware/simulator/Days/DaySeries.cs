@@ -1,3 +1,4 @@
+using System.Runtime.ExceptionServices;
 using NanoDustSwitch.Simulator.Commands;
 using Spectre.Console;
 
@@ -13,18 +14,46 @@ internal static class DaySeries
     /// <returns>The exit code.</returns>
     public static int Run(Day day, long firstSeed, int seeds)
     {
-        SeriesSums sums = new(day);
-        AnsiConsole.Progress().AutoClear(true).Start(context =>
+        SeriesSums sums = AnsiConsole.Progress().AutoClear(true).Start(context =>
         {
             ProgressTask task = context.AddTask($"{seeds} seeds of {Markup.Escape(day.Name)}", maxValue: seeds);
-            for (int i = 0; i < seeds; i++)
-            {
-                sums.Add(new DayRun(day, firstSeed + i, isTraced: false).Run());
-                task.Increment(1);
-            }
+            return Sum(day, firstSeed, seeds, () => task.Increment(1));
         });
         AnsiConsole.MarkupLineInterpolated($"[bold]{day.Name}[/], seeds {firstSeed} to {firstSeed + seeds - 1}");
         Console.WriteLine(sums.ToString());
         return sums.Missed + sums.False == 0 ? ExitCode.Good : ExitCode.Bad;
+    }
+
+    /// <summary>Runs the seeds on all cores; the sums are the same in whatever order they end.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="firstSeed">The first seed; the others follow it.</param>
+    /// <param name="seeds">How many.</param>
+    /// <param name="onRun">Called after each run, from any thread.</param>
+    /// <returns>The sums.</returns>
+    public static SeriesSums Sum(Day day, long firstSeed, int seeds, Action onRun)
+    {
+        SeriesSums[] single = new SeriesSums[seeds];
+        try
+        {
+            Parallel.For(0, seeds, i =>
+            {
+                // Only the sums are kept: thousands of shops would not fit.
+                single[i] = new SeriesSums(day);
+                single[i].Add(new DayRun(day, firstSeed + i, isTraced: false).Run());
+                onRun();
+            });
+        }
+        catch (AggregateException exception)
+        {
+            ExceptionDispatchInfo.Throw(exception.InnerExceptions[0]);
+        }
+
+        SeriesSums all = new(day);
+        foreach (SeriesSums one in single)
+        {
+            all.Add(one);
+        }
+
+        return all;
     }
 }

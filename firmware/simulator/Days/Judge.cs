@@ -8,14 +8,14 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <remarks>
 /// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay
 /// and two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of
-/// the surge, by its rule on the true current, is the delay. False: a command without such current; as the detector's
-/// levels are good to 7 %, currents from 90 % of start-at on are no false start.
+/// the surge, by its rule on the true current, is the delay. False: a command without such current. The detector's levels are good to 8 %, and hum and noise
+/// add to what it sees, so a current from three quarters of start-at on is no false start.
 /// </remarks>
 internal sealed class Judge
 {
-    private const int HistoryLength = SurgeWatch.Distance;
+    private const long SurgeDistance = 100_000;
     private const double FallAllowed = 0.95;
-    private const double FalseBelow = 0.9;
+    private const double FalseBelow = 0.75;
 
     private readonly VirtualShop _shop;
     private readonly Person _person;
@@ -24,8 +24,7 @@ internal sealed class Judge
     private readonly int _startDelay;
     private readonly long _restartGap;
     private readonly double _cycle;
-    private readonly double[] _history = new double[HistoryLength];
-    private long _looks;
+    private readonly SwingHistory _history = new();
     private bool _isIn;
     private bool _isServed;
     private bool _isDecided;
@@ -35,6 +34,7 @@ internal sealed class Judge
     private long _commandedAt;
     private long _openedAt = long.MinValue / 2;
     private long _lastAbove = long.MinValue / 2;
+    private long _upSince;
     private bool _wasCommanded;
 
     /// <summary>Initializes a new instance of the <see cref="Judge"/> class.</summary>
@@ -79,7 +79,20 @@ internal sealed class Judge
 
         LookAtCommand(now, core);
         LookAtCurrent(now, rms, swing, core);
-        _history[_looks++ % HistoryLength] = swing;
+        _history.Add(now, swing);
+    }
+
+    /// <summary>
+    /// The box has no power, or its firmware has just come up and knows nothing of what was before: nothing is asked of it, and
+    /// its restart gap begins.
+    /// </summary>
+    /// <param name="now">Shop time in microseconds.</param>
+    public void Restart(long now)
+    {
+        _upSince = now;
+        _openedAt = now;
+        _wasCommanded = false;
+        _isIn = false;
     }
 
     private void LookAtCommand(long now, DetectionCore core)
@@ -116,7 +129,7 @@ internal sealed class Judge
             return;
         }
 
-        _wasExcused = _wasExcused || _person.HasSensorOut || core.Vacuum.State is VacuumState.Held or VacuumState.AwaitingStop or VacuumState.Faulted;
+        _wasExcused = _wasExcused || _person.HasSwitchBlind || core.Vacuum.State is VacuumState.Held or VacuumState.AwaitingStop or VacuumState.Faulted;
         if (_delayEnd == 0 && IsSurgeOver(now, swing))
         {
             _delayEnd = now;
@@ -150,7 +163,7 @@ internal sealed class Judge
         _wasExcused = false;
 
         // The meter looks back over a cycle, so the current began with the person's last act, if that was just now.
-        _onset = now - _person.LastToolChange <= 3 * _cycle ? _person.LastToolChange : now;
+        _onset = Math.Max(_upSince, Math.Max(_person.LastToolChange, now - (long)_cycle));
         _delayEnd = _startDelay == CoreSettings.AfterSurge ? 0 : _onset + (_startDelay * 1000L);
     }
 
@@ -163,20 +176,19 @@ internal sealed class Judge
         }
 
         // The swing of 100 ms ago must itself be of a whole cycle of this current.
-        return since >= _cycle + (SurgeWatch.Distance * Bucket.Microseconds)
-            && swing >= FallAllowed * _history[_looks % HistoryLength];
+        return since >= _cycle + SurgeDistance && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
 
     private void Decide(long now)
     {
         double longest = _startDelay == CoreSettings.AfterSurge ? Math.Max(_onset + (15 * _cycle), _delayEnd + (3 * _cycle)) : _delayEnd + (3 * _cycle);
-        if (now < longest)
+        double latest = Math.Max(_delayEnd, _openedAt <= _onset ? _openedAt + _restartGap : 0) + (2 * _cycle);
+        if (now < Math.Max(longest, latest + _cycle))
         {
             return;
         }
 
         _isDecided = true;
-        double latest = Math.Max(_delayEnd, _openedAt <= _onset ? _openedAt + _restartGap : 0) + (2 * _cycle);
         if (_isServed && _commandedAt <= latest)
         {
             Starts++;

@@ -3,15 +3,17 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Days;
 
-/// <summary>Does the steps of a day at their times, to the microsecond.</summary>
+/// <summary>Does the steps of a day at their times, to the microsecond, and lets happen what nobody does.</summary>
 internal sealed class Person
 {
     // No hand is exact: every step comes up to so much later than written, so that each seed meets the mains elsewhere.
     private const double LatestMicroseconds = 100_000;
     private const int HandStream = 6;
+    private const int MishapStream = 8;
 
     private readonly VirtualShop _shop;
-    private readonly List<DayStep> _steps = [];
+    private readonly Mishaps _mishaps;
+    private readonly DayStep[] _steps;
     private readonly Dictionary<string, Tool> _tools = new(StringComparer.Ordinal);
     private readonly List<Entry> _timeline;
     private int _next;
@@ -25,15 +27,23 @@ internal sealed class Person
     public Person(Day day, long seed, VirtualShop shop, List<Entry> timeline)
     {
         _shop = shop;
+        _mishaps = new Mishaps(shop, new ShopRandom(seed, MishapStream));
         _timeline = timeline;
         ShopRandom random = new(seed, HandStream);
+        List<DayStep> steps = [];
         long earliest = 0;
         foreach (DayStep step in day.Steps)
         {
             earliest = Math.Max(earliest, step.At + (long)(random.NextDouble() * LatestMicroseconds));
-            _steps.Add(step with { At = earliest });
+            steps.Add(step with { At = earliest });
+            if (step.Seconds > 0)
+            {
+                DayAct end = step.Act == DayAct.Arc ? DayAct.ArcEnds : DayAct.PowerBack;
+                steps.Add(new DayStep(earliest + (long)(step.Seconds * 1e6), end));
+            }
         }
 
+        _steps = [.. steps.OrderBy(step => step.At)];
         foreach (Tool tool in shop.Wiring.Tools)
         {
             _tools[tool.Name] = tool;
@@ -43,13 +53,13 @@ internal sealed class Person
     }
 
     /// <summary>Gets the time of the next step, in microseconds.</summary>
-    public long Due => _next < _steps.Count ? _steps[_next].At : long.MaxValue;
+    public long Due => _next < _steps.Length ? _steps[_next].At : long.MaxValue;
 
-    /// <summary>Gets the time at which a tool was last switched, plugged or loaded, or -1.</summary>
+    /// <summary>Gets the time at which a tool last began or ceased to draw its current by what the person did, or -1.</summary>
     public long LastToolChange { get; private set; }
 
-    /// <summary>Gets a value indicating whether the person has taken the sensor's plug out.</summary>
-    public bool HasSensorOut { get; private set; }
+    /// <summary>Gets a value indicating whether the switch cannot see: its sensor's plug is out, or its converter is at fault.</summary>
+    public bool HasSwitchBlind => _shop.Sensor.State != SensorState.Healthy || _shop.Converter.Frozen || _shop.Converter.Failing;
 
     /// <summary>Gets the lines to be typed; the owner of the board types them.</summary>
     public Queue<string> Lines { get; } = new();
@@ -97,19 +107,26 @@ internal sealed class Person
                 _buttonUntil = now + (long)(step.Value * 1e6);
                 Tell(now, $"presses the button for {step.Value:0.0} s");
                 break;
-            case DayAct.Mains:
-                _shop.Mains.VoltageFactor = step.Value;
-                Tell(now, $"sees the mains at {step.Value * 100:0} %");
-                break;
             case DayAct.SensorOut:
                 _shop.Sensor.State = SensorState.Unplugged;
-                HasSensorOut = true;
                 Tell(now, "takes the sensor's plug out");
                 break;
             case DayAct.SensorIn:
                 _shop.Sensor.State = SensorState.Healthy;
-                HasSensorOut = false;
                 Tell(now, "puts the sensor's plug in");
+                break;
+            case DayAct.BreakerResets:
+                _shop.ResetBreaker(now, step.Text ?? "");
+                LastToolChange = now;
+                Tell(now, $"resets the breaker of circuit '{step.Text}'");
+                break;
+            case DayAct.VacuumSwitchOff:
+            case DayAct.VacuumSwitchOn:
+                _shop.Vacuum.SwitchOn = step.Act == DayAct.VacuumSwitchOn;
+                Tell(now, $"switches the vacuum {(_shop.Vacuum.SwitchOn ? "on" : "off")} at its own switch");
+                break;
+            default:
+                _timeline.Add(new Entry(now, Who.Shop, _mishaps.Do(step, now)));
                 break;
         }
     }

@@ -7,6 +7,8 @@ internal sealed class SeriesSums(Day day)
     // The rule of three: with none in N, the rate is below 3/N with 95 % confidence. Textbook.
     private const double RuleOfThree = 3;
 
+    private const int MostSeeds = 20;
+
     private readonly List<double> _delays = [];
     private readonly List<long> _bad = [];
     private int _runs;
@@ -23,6 +25,9 @@ internal sealed class SeriesSums(Day day)
     /// <summary>Gets the faults.</summary>
     public int Faults { get; private set; }
 
+    /// <summary>Gets the breaker trips.</summary>
+    public int Trips { get; private set; }
+
     /// <summary>Gets the hours of shop time.</summary>
     public double Hours => _runs * day.Seconds / 3600;
 
@@ -35,6 +40,7 @@ internal sealed class SeriesSums(Day day)
         Missed += run.Judge.Missed;
         False += run.Judge.False;
         Faults += run.Faults;
+        Trips += run.Trips;
         _delays.AddRange(run.Judge.Delays);
         if (!run.IsGood)
         {
@@ -42,10 +48,24 @@ internal sealed class SeriesSums(Day day)
         }
     }
 
+    /// <summary>Adds other sums over the same day.</summary>
+    /// <param name="other">The sums.</param>
+    public void Add(SeriesSums other)
+    {
+        _runs += other._runs;
+        Starts += other.Starts;
+        Missed += other.Missed;
+        False += other.False;
+        Faults += other.Faults;
+        Trips += other.Trips;
+        _delays.AddRange(other._delays);
+        _bad.AddRange(other._bad);
+    }
+
     /// <inheritdoc/>
     public override string ToString()
     {
-        string text = $"{_runs} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, {Faults} faults; "
+        string text = $"{_runs} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, {Faults} faults, {Trips} breaker trips; "
             + $"delay median {DayReport.Milliseconds(DayReport.Median(_delays))}, "
             + $"worst {DayReport.Milliseconds(_delays.DefaultIfEmpty(double.NaN).Max())}";
         if (Missed == 0 && Starts > 0)
@@ -60,7 +80,8 @@ internal sealed class SeriesSums(Day day)
 
         if (_bad.Count > 0)
         {
-            text += $"{Environment.NewLine}seeds with missed or false starts: {string.Join(", ", _bad)}";
+            string more = _bad.Count > MostSeeds ? ", …" : "";
+            text += $"{Environment.NewLine}{_bad.Count} seeds with missed or false starts: {string.Join(", ", _bad.Take(MostSeeds))}{more}";
         }
 
         return text;

@@ -41,6 +41,17 @@ internal sealed class Storyteller(List<Entry> timeline)
         LookAtFaults(now, core);
     }
 
+    /// <summary>The box has lost its power, or its firmware has come up again.</summary>
+    /// <param name="now">Shop time in microseconds.</param>
+    /// <param name="text">What the timeline says.</param>
+    public void Restart(long now, string text)
+    {
+        _state = VacuumState.Idle;
+        _wasRunning = false;
+        _active = 0;
+        Tell(now, text);
+    }
+
     private string? Reason(VacuumState from, VacuumState to, Switch of, long now) => (from, to) switch
     {
         (VacuumState.Starting, VacuumState.Following) => of.Settings[SettingId.StartDelay] == CoreSettings.AfterSurge

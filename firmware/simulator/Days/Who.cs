@@ -6,6 +6,9 @@ internal enum Who
     /// <summary>The person in the shop.</summary>
     Person,
 
+    /// <summary>Nobody's: it befalls the shop.</summary>
+    Shop,
+
     /// <summary>The switch.</summary>
     Switch,
 

@@ -27,4 +27,23 @@ internal sealed class LiveShop
 
     /// <summary>Gets the words for the shop.</summary>
     public ShopWords Words { get; }
+
+    /// <summary>Lets the board answer what was typed, if it has power.</summary>
+    public void RunUntilAnswered()
+    {
+        if (!Rig.IsDark)
+        {
+            Rig.RunUntilAnswered();
+        }
+    }
+
+    /// <summary>Types bytes at the board; without power they are lost.</summary>
+    /// <param name="bytes">The bytes.</param>
+    public void Type(ReadOnlySpan<byte> bytes)
+    {
+        if (!Rig.IsDark)
+        {
+            Rig.Board.Serial.Type(bytes);
+        }
+    }
 }

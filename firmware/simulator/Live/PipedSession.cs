@@ -1,3 +1,5 @@
+using NanoDustSwitch.Simulator.Board;
+
 namespace NanoDustSwitch.Simulator.Live;
 
 /// <summary>A session whose lines come from a file or another program: in virtual time, each answer in full before the next line.</summary>
@@ -28,7 +30,7 @@ internal static class PipedSession
                     output.WriteLine($"  shop: {one}");
                 }
 
-                output.Write(live.Rig.Switch.Console.Watch.IsOn ? "" : "> ");
+                output.Write(live.Rig.Switch.Console.IsAtPrompt ? "> " : "");
             }
             else
             {
@@ -40,6 +42,6 @@ internal static class PipedSession
         Show();
         output.WriteLine();
 
-        void Show() => output.Write(live.Rig.Board.Serial.TakeShown());
+        void Show() => output.Write(SentText.Of(live.Rig.Board.Serial.TakeSent()));
     }
 }

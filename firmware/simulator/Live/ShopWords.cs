@@ -24,13 +24,22 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         "/unplug NAME        pull its plug",
         "/button SECONDS     press the button on the box",
         "/sensor out|in      pull the sensor's plug, or put it in",
+        "/breaker            put tripped breakers back",
         "/power              take the power away from the box for a moment",
-        "/wait SECONDS       let shop time pass, as fast as this PC can",
+        "/wait SECONDS       let shop time pass",
         "/quit               leave",
     ];
 
     /// <summary>Gets a value indicating whether somebody has typed /quit.</summary>
     public bool HasQuit { get; private set; }
+
+    /// <summary>
+    /// Gets or sets how the session lets time pass in which somebody does something: at once, unless it keeps pace with the clock.
+    /// </summary>
+    public Action<long> Hold { get; set; } = microseconds => rig.RunUntil(rig.Board.ShopTime + microseconds);
+
+    /// <summary>Gets or sets how the session lets time pass in which nobody does anything.</summary>
+    public Action<long> LetPass { get; set; } = microseconds => rig.RunUntil(rig.Board.ShopTime + microseconds);
 
     /// <summary>Runs a line.</summary>
     /// <param name="line">The line, with its slash.</param>
@@ -55,6 +64,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
                 "load" => Load(parts),
                 "button" => Press(rest),
                 "sensor" => Sensor(rest),
+                "breaker" => Breaker(now),
                 "power" => Power(),
                 "wait" => Wait(rest),
                 "quit" => Quit(),
@@ -67,6 +77,12 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         }
     }
 
+    /// <summary>Tells how a tool stands.</summary>
+    /// <param name="tool">The tool.</param>
+    /// <returns>A word or two.</returns>
+    public static string State(Tool tool) =>
+        tool.Running ? "running" : tool.PluggedIn ? tool.SwitchedOn ? "no voltage" : "off" : "unplugged";
+
     private static double Number(string text, double least, double greatest, string what) =>
         double.TryParse(text, out double value) && value >= least && value <= greatest
             ? value
@@ -78,8 +94,6 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
             $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws {tool.RmsAmperes(now):0.00} A"),
         $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.RelayClosed ? "fed" : "not fed"),-12} draws {shop.Vacuum.RmsAmperes(now):0.00} A",
     ];
-
-    private static string State(Tool tool) => tool.Running ? "running" : tool.PluggedIn ? tool.SwitchedOn ? "no voltage" : "off" : "unplugged";
 
     private string[] With(string name, Action<Tool> act, string text)
     {
@@ -103,9 +117,9 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     {
         double seconds = Number(text, 0.05, 60, "time in seconds");
         rig.Board.IsButtonDown = true;
-        rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));
+        Hold((long)(seconds * 1e6));
         rig.Board.IsButtonDown = false;
-        rig.RunUntil(rig.Board.ShopTime + 100_000);
+        Hold(100_000);
         return [$"the button was pressed for {seconds} s; the lamp is {(rig.Board.IsLampOn ? "on" : "off")} just now"];
     }
 
@@ -120,6 +134,22 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         return [$"the sensor's plug is {text}"];
     }
 
+    private string[] Breaker(long now)
+    {
+        string[] tripped = [.. shop.Wiring.Circuits.Where(circuit => circuit.Breaker.Tripped).Select(circuit => circuit.Name)];
+        foreach (string name in tripped)
+        {
+            shop.ResetBreaker(now, name);
+        }
+
+        return
+        [
+            tripped.Length == 0
+                ? "no breaker has tripped"
+                : $"breaker put back: {string.Join(", ", tripped)}; what is switched on starts again",
+        ];
+    }
+
     private string[] Power()
     {
         rig.PowerCycle();
@@ -129,7 +159,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     private string[] Wait(string text)
     {
         double seconds = Number(text, 0, LongestWait, "time in seconds");
-        rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));
+        LetPass((long)(seconds * 1e6));
         return [$"{seconds} s pass; the vacuum is {(shop.Vacuum.Running ? "running" : "off")}"];
     }
 

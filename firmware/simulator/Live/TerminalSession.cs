@@ -1,94 +1,96 @@
-using System.Diagnostics;
+using System.Text;
 
 namespace NanoDustSwitch.Simulator.Live;
 
-/// <summary>A session at a terminal, in real time.</summary>
+/// <summary>A session at a terminal that has no room for the picture, in real time.</summary>
 internal static class TerminalSession
 {
-    private const int PauseMilliseconds = 5;
     private const string ShopColour = "\u001b[36m";
-    private const string Plain = "\u001b[0m";
+    private const string NoColour = "\u001b[0m";
 
-    /// <summary>Runs until /quit.</summary>
+    /// <summary>Runs until /quit, Ctrl-C or Ctrl-D.</summary>
     /// <param name="live">The shop.</param>
-    public static void Run(LiveShop live)
+    /// <param name="isColoured">Whether the terminal knows colours.</param>
+    public static void Run(LiveShop live, bool isColoured)
     {
-        Console.WriteLine($"{ShopColour}This is the board's console. Lines that begin with / work the shop around it; /help lists them.{Plain}");
-        Stopwatch watch = Stopwatch.StartNew();
-        long begin = live.Rig.Board.ShopTime;
-        string? shopLine = null;
-        bool isAtLineStart = true;
-        while (!live.Words.HasQuit)
+        string shop = isColoured ? ShopColour : "";
+        string plain = isColoured ? NoColour : "";
+        using EndSignals signals = new();
+        RealTime time = new(live.Rig);
+        Keyboard keyboard = new(live);
+        live.Words.Hold = Hold;
+
+        // Looked at before anything is shown: from the first look on, keys come one by one and are not echoed.
+        _ = Console.KeyAvailable;
+        Console.WriteLine($"{shop}This is the board's console. Lines that begin with / work the shop around it; /help lists them.{plain}");
+        while (!live.Words.HasQuit && !signals.HaveCome)
         {
-            long target = begin + (watch.ElapsedTicks * 1_000_000L / Stopwatch.Frequency);
-            live.Rig.RunUntil(target);
-            if (shopLine is null)
+            time.CatchUp();
+            if (keyboard.ShopLine is null)
             {
-                Console.Write(live.Rig.Board.Serial.TakeShown());
+                ShowBoard();
             }
 
-            while (Console.KeyAvailable && !live.Words.HasQuit)
+            while (!live.Words.HasQuit && !signals.HaveCome && Console.KeyAvailable)
             {
-                ConsoleKeyInfo key = Console.ReadKey(intercept: true);
-                if (shopLine is not null)
+                string? before = keyboard.ShopLine;
+                string? line = keyboard.Take(Console.ReadKey(intercept: true));
+                if (before is null && keyboard.ShopLine is not null)
                 {
-                    shopLine = TypeAtShop(live, shopLine, key);
-                    if (shopLine is null)
-                    {
-                        // A wait has made shop time run ahead; from here on it keeps pace with the clock again.
-                        begin = live.Rig.Board.ShopTime;
-                        watch.Restart();
-                    }
+                    // What was typed before is answered above it.
+                    live.RunUntilAnswered();
+                    ShowBoard();
                 }
-                else if (key.KeyChar == ShopWords.Mark && isAtLineStart)
+
+                Echo(before, keyboard.ShopLine);
+                if (line is not null)
                 {
-                    shopLine = "/";
-                    Console.Write($"{ShopColour}/");
-                }
-                else
-                {
-                    isAtLineStart = key.Key == ConsoleKey.Enter;
-                    live.Rig.Board.Serial.Type(key.Key == ConsoleKey.Enter ? "\r" : key.KeyChar == 0 ? "" : key.KeyChar.ToString());
+                    Answer(line);
                 }
             }
 
-            Thread.Sleep(PauseMilliseconds);
+            Thread.Sleep(RealTime.PauseMilliseconds);
         }
 
-        Console.WriteLine(Plain);
-    }
+        Console.WriteLine(plain);
 
-    // Gives the line so far, or null when it is done.
-    private static string? TypeAtShop(LiveShop live, string line, ConsoleKeyInfo key)
-    {
-        switch (key.Key)
+        void ShowBoard() => Console.Write(Encoding.Latin1.GetString(live.Rig.Board.Serial.TakeSent()));
+
+        void Hold(long microseconds)
         {
-            case ConsoleKey.Enter:
-                Console.WriteLine();
-                foreach (string one in live.Words.Run(line))
-                {
-                    Console.WriteLine($"  shop: {one}");
-                }
+            long end = live.Rig.Board.ShopTime + microseconds;
+            time.Restart();
+            while (live.Rig.Board.ShopTime < end && !signals.HaveCome)
+            {
+                time.CatchUp();
+                Thread.Sleep(RealTime.PauseMilliseconds);
+            }
+        }
 
-                Console.Write($"{Plain}> ");
-                return null;
-            case ConsoleKey.Backspace:
+        void Echo(string? before, string? after)
+        {
+            int grown = (after?.Length ?? 0) - (before?.Length ?? 0);
+            if (grown > 0)
+            {
+                Console.Write($"{shop}{after![^grown..]}{plain}");
+            }
+            else if (grown == -1)
+            {
                 Console.Write("\b \b");
-                if (line.Length > 1)
-                {
-                    return line[..^1];
-                }
+            }
+        }
 
-                Console.Write(Plain);
-                return null;
-            default:
-                if (key.KeyChar < ' ')
-                {
-                    return line;
-                }
+        void Answer(string line)
+        {
+            Console.WriteLine();
+            foreach (string one in live.Words.Run(line))
+            {
+                Console.WriteLine($"{shop}  shop: {one}{plain}");
+            }
 
-                Console.Write(key.KeyChar);
-                return line + key.KeyChar;
+            // A wait has made shop time run ahead; from here on it keeps pace with the clock again.
+            time.Restart();
+            Console.Write(live.Rig.Switch.Console.IsAtPrompt ? "> " : "");
         }
     }
 }

@@ -131,7 +131,7 @@ internal sealed class BoardRecording
     private bool TryTake(string text)
     {
         string[] words = text.Split(' ', StringSplitOptions.RemoveEmptyEntries);
-        switch (words.Length > 0 && _begin < 0 ? words[0] : "")
+        switch (words.Length > 1 ? words[0] : "")
         {
             case "record":
                 return words.Length == 6 && words[1] == "1" && int.TryParse(words[4], out _fullScale) && int.TryParse(words[5], out _microvoltsACount);
@@ -147,7 +147,7 @@ internal sealed class BoardRecording
             case "state":
                 return words.Skip(1).All(TryNumber);
             case "buckets":
-                return words.Length == 2 && long.TryParse(words[1], out _begin);
+                return words.Length == 2 && _begin < 0 && long.TryParse(words[1], out _begin);
             default:
                 Characters += text.Length + 2;
                 _data.Add(text);

@@ -68,9 +68,15 @@ public sealed class CurrentSensor
     public double SupplyMillivolts { get; set; } = 3300.0;
 
     /// <summary>
-    /// White noise, A rms. 0.13 is 4 counts of the default converter, and what an open recording of a 20 A Hall module shows.
+    /// Noise, A rms. 0.13 is 4 counts of the default converter, and what an open recording of a 20 A Hall module shows.
     /// </summary>
     public double NoiseAmperes { get; set; } = DefaultNoise;
+
+    /// <summary>Course of the noise from a recording; null for white noise.</summary>
+    public RecordedNoise? NoiseCourse { get; set; }
+
+    /// <summary>Sparks near the lead; null for none.</summary>
+    public SparkBurst? Sparks { get; set; }
 
     /// <summary>Hum picked up by the lead, A rms of a sine at mains frequency, always there; 0 by default.</summary>
     public double HumAmperes
@@ -140,7 +146,12 @@ public sealed class CurrentSensor
             return State == SensorState.Unplugged ? 0.0 : SupplyMillivolts;
         }
 
-        double amperes = _amperes + (NoiseAmperes * _random.NextGaussian());
+        double amperes = _amperes + (NoiseAmperes * (NoiseCourse is null ? _random.NextGaussian() : NoiseCourse.At(_last)));
+        if (Sparks != null)
+        {
+            amperes += Sparks.Amperes(_last);
+        }
+
         return RestMillivolts + (amperes * MillivoltsPerAmpere) + (_last * (DriftMillivoltsPerHour / MicrosecondsPerHour));
     }
 

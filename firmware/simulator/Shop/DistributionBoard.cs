@@ -12,13 +12,18 @@ public sealed class DistributionBoard
     private readonly double _hertz;
     private Outlet[] _outlets = Array.Empty<Outlet>();
     private Outlet[] _onToolLine = Array.Empty<Outlet>();
+    private bool _supplied = true;
 
-    internal DistributionBoard(SupplyCircuit first, VacuumCleaner vacuum, double hertz)
+    internal DistributionBoard(ShopSpecification specification, VacuumCleaner vacuum)
     {
-        _circuits.Add(first);
         _vacuum = vacuum;
-        _hertz = hertz;
-        VacuumCircuit = first;
+        _hertz = specification.Hertz;
+        foreach (CircuitSpecification circuit in specification.Circuits)
+        {
+            AddCircuit(circuit.Name, circuit.Amperes, circuit.Curve);
+        }
+
+        VacuumCircuit = FindCircuit(specification.VacuumCircuit);
     }
 
     /// <summary>The circuits; the first feeds all that names no other.</summary>
@@ -27,8 +32,8 @@ public sealed class DistributionBoard
     /// <summary>All tools, on the sensed line or not.</summary>
     public IReadOnlyList<Tool> Tools => _tools;
 
-    /// <summary>The circuit that feeds the vacuum: the first, until it is connected to another.</summary>
-    public SupplyCircuit VacuumCircuit { get; private set; }
+    /// <summary>The circuit that feeds the vacuum and the box.</summary>
+    public SupplyCircuit VacuumCircuit { get; }
 
     /// <summary>Adds a circuit.</summary>
     /// <param name="name">Its name, not used before.</param>
@@ -59,8 +64,8 @@ public sealed class DistributionBoard
     public Tool AddTool(ToolSpecification specification)
     {
         ArgumentNullException.ThrowIfNull(specification);
-        Outlet outlet = new Outlet(new Tool(specification, _hertz), FindCircuit(specification.CircuitName));
-        outlet.WithVacuum = ReferenceEquals(outlet.Circuit, VacuumCircuit);
+        SupplyCircuit circuit = FindCircuit(specification.CircuitName);
+        Outlet outlet = new Outlet(new Tool(specification, _hertz), circuit, ReferenceEquals(circuit, VacuumCircuit));
         _tools.Add(outlet.Tool);
         _outlets = Append(_outlets, outlet);
         if (specification.OnToolLine)
@@ -71,15 +76,18 @@ public sealed class DistributionBoard
         return outlet.Tool;
     }
 
-    /// <summary>Plugs the vacuum into another circuit.</summary>
-    /// <param name="circuitName">Name of the circuit; null = the first.</param>
-    public void ConnectVacuum(string? circuitName)
+    /// <summary>Closes a circuit's breaker again.</summary>
+    internal void Reset(long now, string circuitName)
     {
-        VacuumCircuit = FindCircuit(circuitName);
-        foreach (Outlet outlet in _outlets)
-        {
-            outlet.WithVacuum = ReferenceEquals(outlet.Circuit, VacuumCircuit);
-        }
+        FindCircuit(circuitName).Breaker.Reset();
+        Energise(now);
+    }
+
+    /// <summary>The supply fails or comes back.</summary>
+    internal void Supply(long now, bool on)
+    {
+        _supplied = on;
+        Energise(now);
     }
 
     /// <summary>Current of the sensed line; the dip pulls down what shares the vacuum's circuit.</summary>
@@ -114,12 +122,17 @@ public sealed class DistributionBoard
             circuit.Judge(now);
         }
 
+        Energise(now);
+    }
+
+    private void Energise(long now)
+    {
         foreach (Outlet outlet in _outlets)
         {
-            outlet.Tool.SetLive(now, outlet.Circuit.Live);
+            outlet.Tool.SetLive(now, _supplied && outlet.Circuit.Live);
         }
 
-        _vacuum.SetLive(now, VacuumCircuit.Live);
+        _vacuum.SetLive(now, _supplied && VacuumCircuit.Live);
     }
 
     private static Outlet[] Append(Outlet[] outlets, Outlet outlet)

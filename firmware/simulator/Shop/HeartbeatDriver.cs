@@ -70,6 +70,23 @@ public sealed class HeartbeatDriver
         Drive(now);
     }
 
+    /// <summary>The box has lost its power: coil and pump are without voltage, and nobody drives the line.</summary>
+    /// <param name="now">Virtual time, µs.</param>
+    public void LosePower(long now)
+    {
+        if (Energised(now))
+        {
+            _energised = false;
+            ChangedAt = now;
+        }
+
+        _commanded = false;
+        _level = false;
+        _volts = 0.0;
+        _at = now;
+        _releaseAt = long.MaxValue;
+    }
+
     /// <summary>Whether the coil is energised.</summary>
     /// <param name="now">Virtual time, µs.</param>
     /// <returns>True while it holds.</returns>

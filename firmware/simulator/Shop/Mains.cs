@@ -5,6 +5,9 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <summary>The supply of the shop: a sine of steady frequency whose height may sag.</summary>
 public sealed class Mains
 {
+    // Below this nothing is left that a motor could turn on: its switch may as well be off. Common practice, no source.
+    private const double OutBelow = 0.1;
+
     private readonly double _cyclesPerMicrosecond;
     private readonly double _turnAtZero;
 
@@ -38,7 +41,10 @@ public sealed class Mains
     public double Volts { get; }
 
     /// <summary>Voltage now as a part of nominal: 1 is nominal, 0.7 a deep dip, 0 an outage.</summary>
-    public double VoltageFactor { get; set; } = 1.0;
+    public double VoltageFactor { get; internal set; } = 1.0;
+
+    /// <summary>Whether there is no voltage to speak of: below a tenth of nominal.</summary>
+    public bool IsOut => VoltageFactor < OutBelow;
 
     /// <summary>Where the voltage stands.</summary>
     /// <param name="now">Virtual time, µs, 0 or later.</param>

@@ -3,10 +3,11 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <summary>Where a tool is plugged in.</summary>
 internal sealed class Outlet
 {
-    internal Outlet(Tool tool, SupplyCircuit circuit)
+    internal Outlet(Tool tool, SupplyCircuit circuit, bool withVacuum)
     {
         Tool = tool;
         Circuit = circuit;
+        WithVacuum = withVacuum;
     }
 
     internal Tool Tool { get; }
@@ -14,5 +15,5 @@ internal sealed class Outlet
     internal SupplyCircuit Circuit { get; }
 
     /// <summary>Whether the vacuum's start pulls down its voltage.</summary>
-    internal bool WithVacuum { get; set; }
+    internal bool WithVacuum { get; }
 }

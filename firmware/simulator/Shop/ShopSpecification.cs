@@ -1,9 +1,11 @@
+using System.Collections.Generic;
+
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>What a virtual shop is built from. All else is set on its parts or added to it.</summary>
 public sealed class ShopSpecification
 {
-    /// <summary>The one seed of all chance in the shop.</summary>
+    /// <summary>The seed of all chance, unless the person names another.</summary>
     public long Seed { get; set; } = 1;
 
     /// <summary>Mains frequency, 45 to 65 Hz.</summary>
@@ -21,14 +23,11 @@ public sealed class ShopSpecification
     /// <summary>Running current of the vacuum, A rms.</summary>
     public double VacuumAmperes { get; set; } = 10.0;
 
-    /// <summary>Name of the first circuit, which feeds all that names no other.</summary>
-    public string CircuitName { get; set; } = "bench";
+    /// <summary>Name of the circuit that feeds vacuum and box; null = the first.</summary>
+    public string? VacuumCircuit { get; set; }
 
-    /// <summary>Rating of the first circuit's breaker, A rms.</summary>
-    public double CircuitAmperes { get; set; } = 20.0;
-
-    /// <summary>Kind of the first circuit's breaker.</summary>
-    public BreakerCurve CircuitCurve { get; set; } = BreakerCurve.NorthAmerican;
+    /// <summary>The circuits, at least one, each of a name of its own; the first feeds all that names no other.</summary>
+    public IReadOnlyList<CircuitSpecification> Circuits { get; set; } = [new CircuitSpecification()];
 
     /// <summary>
     /// Impedance of the supply up to the receptacle, ohm, 0 or more: what the vacuum's start pulls down the voltage of the

@@ -19,15 +19,17 @@ public sealed class VirtualShop
 
     private readonly long _seed;
     private readonly double _dipPerAmpere;
+    private readonly BoxSupply _box = new BoxSupply();
     private long _now = -1;
     private long _nextLook;
 
     /// <summary>Builds the shop, without tools.</summary>
     /// <param name="specification">What it is built from; read once.</param>
-    public VirtualShop(ShopSpecification specification)
+    /// <param name="seed">Seed of all chance in it.</param>
+    public VirtualShop(ShopSpecification specification, long seed)
     {
         ArgumentNullException.ThrowIfNull(specification);
-        _seed = specification.Seed;
+        _seed = seed;
         Mains = new Mains(specification.Hertz, specification.Volts, specification.DegreesAtZero);
         _dipPerAmpere = Math.Max(0.0, specification.SourceOhms) / specification.Volts;
         Sensor = new CurrentSensor(specification.Sensor, new ShopRandom(_seed, 1));
@@ -36,9 +38,7 @@ public sealed class VirtualShop
         Driver = new HeartbeatDriver(specification.DriverTimeFactor);
         Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz);
         ToolLine = new TrueCurrent(specification.Hertz);
-        SupplyCircuit first = new SupplyCircuit(
-            specification.CircuitName, specification.CircuitAmperes, specification.CircuitCurve);
-        Wiring = new DistributionBoard(first, Vacuum, specification.Hertz);
+        Wiring = new DistributionBoard(specification, Vacuum);
     }
 
     /// <summary>The supply.</summary>
@@ -71,6 +71,9 @@ public sealed class VirtualShop
     /// <summary>Whether the relay's contact was closed at the latest time.</summary>
     public bool RelayClosed => Relay.Closed;
 
+    /// <summary>Whether the box has its power: it is fed from the vacuum's circuit and bridges 20 ms.</summary>
+    public bool BoxPowered => _box.On;
+
     /// <summary>True current of the vacuum at the latest time, A.</summary>
     public double VacuumAmperes { get; private set; }
 
@@ -82,6 +85,22 @@ public sealed class VirtualShop
         VacuumSensor = new CurrentSensor(kind, new ShopRandom(_seed, 4));
         return VacuumSensor;
     }
+
+    /// <summary>
+    /// Lets the supply sag, fail or come back. After an outage, below a tenth of nominal, what is still switched on starts anew.
+    /// </summary>
+    /// <param name="now">Virtual time, µs.</param>
+    /// <param name="factor">Voltage as a part of nominal, 0 or more.</param>
+    public void SetVoltage(long now, double factor)
+    {
+        Mains.VoltageFactor = factor;
+        Wiring.Supply(now, !Mains.IsOut);
+    }
+
+    /// <summary>Closes a circuit's breaker again; what is still switched on starts anew.</summary>
+    /// <param name="now">Virtual time, µs.</param>
+    /// <param name="circuitName">Name of the circuit.</param>
+    public void ResetBreaker(long now, string circuitName) => Wiring.Reset(now, circuitName);
 
     /// <summary>Takes one reading of the tool's line.</summary>
     /// <param name="now">Virtual time, µs.</param>
@@ -143,6 +162,12 @@ public sealed class VirtualShop
     {
         _now = now;
         MainsPoint point = Mains.At(now);
+        _box.Update(now, Wiring.VacuumCircuit.Live, point.Factor);
+        if (!_box.On)
+        {
+            Driver.LosePower(now);
+        }
+
         bool coil = Driver.Energised(now);
         Vacuum.Update(now, Relay.Update(now, coil, Driver.ChangedAt));
         if (now >= _nextLook)

@@ -59,6 +59,10 @@ public sealed class Recorder
         if (_isRecording)
         {
             _encoder.Add(bucket);
+            if (_row >= 0 && _encoder.IsAtLineStart && _console.Output.HasRoom)
+            {
+                SendRow(_row++);
+            }
         }
     }
 
@@ -74,7 +78,7 @@ public sealed class Recorder
         }
     }
 
-    /// <summary>Sends a line of the snapshot, between two lines of buckets; called while a line fits.</summary>
+    /// <summary>Sends the next line of the header, or ends the recording when buckets were lost; called while a line fits.</summary>
     public void Send()
     {
         if (_encoder.HasOverrun && _isRecording)
@@ -82,7 +86,7 @@ public sealed class Recorder
             Stop();
             _console.WantPrompt();
         }
-        else if (_row >= 0 && (!_isRecording || _encoder.IsAtLineStart))
+        else if (!_isRecording)
         {
             SendRow(_row++);
         }

@@ -8,15 +8,9 @@ internal static class DayReader
 {
     private const double MostAmperes = 100;
 
-    private static readonly JsonWords<SensorKind> s_sensors = new(
-        ("transformer", SensorKind.Transformer),
-        ("hall", SensorKind.Hall));
-
-    private static readonly JsonWords<BreakerCurve> s_curves = new(
-        ("north-american", BreakerCurve.NorthAmerican),
-        ("b", BreakerCurve.B),
-        ("c", BreakerCurve.C),
-        ("d", BreakerCurve.D));
+    private static readonly JsonWords<bool> s_paces = new(
+        ("ideal", false),
+        ("esp32", true));
 
     /// <summary>Reads the day.</summary>
     /// <param name="root">The whole file.</param>
@@ -31,9 +25,10 @@ internal static class DayReader
             "seed",
             "mains",
             "sensor",
+            "converter",
             "readings",
+            "circuits",
             "vacuum",
-            "circuit",
             "tools",
             "settings",
             "steps");
@@ -41,13 +36,26 @@ internal static class DayReader
         day.Name = fields.TextOrNull("name") ?? day.Name;
         day.Shop.Seed = ReadSeed(fields.Find("seed")) ?? day.Shop.Seed;
         ReadMains(fields.Find("mains"), day.Shop);
-        ReadSensor(fields.Find("sensor"), day);
+        if (fields.Find("sensor") is { } sensor)
+        {
+            SensorReader.ReadSensor(sensor, day);
+        }
+
+        if (fields.Find("converter") is { } converter)
+        {
+            SensorReader.ReadConverter(converter, day);
+        }
+
         ReadReadings(fields.Find("readings"), day);
+        if (fields.Find("circuits") is { } circuits)
+        {
+            day.Shop.Circuits = CircuitReader.Read(circuits);
+        }
+
         ReadVacuum(fields.Find("vacuum"), day.Shop);
-        ReadCircuit(fields.Find("circuit"), day.Shop);
-        day.Tools = ToolReader.Read(fields.Required("tools"), day.Shop.Hertz);
+        day.Tools = ToolReader.Read(fields.Required("tools"), day.Shop);
         day.Settings = [.. fields.List("settings").Select(item => JsonFields.Line(item, "a line of 'settings'"))];
-        StepReader steps = new(day.Tools, day.Seconds);
+        StepReader steps = new(day);
         day.Steps = [.. fields.List("steps").Select(steps.Read)];
         return day;
     }
@@ -77,30 +85,34 @@ internal static class DayReader
     {
         if (item != null)
         {
-            // Both or none: a voltage from one country and a frequency from another are nobody's mains.
-            JsonFields fields = new(item, "'mains'", "volts", "hertz");
+            // The first two or neither: a voltage from one country and a frequency from another are nobody's mains.
+            JsonFields fields = new(item, "'mains'", "volts", "hertz", "ohms");
             shop.Volts = fields.Number("volts", 1, 1000);
             shop.Hertz = fields.Number("hertz", 45, 65);
-        }
-    }
-
-    private static void ReadSensor(JsonItem? item, Day day)
-    {
-        if (item != null)
-        {
-            JsonFields fields = new(item, "'sensor'", "kind", "noise", "hum");
-            day.Shop.Sensor = fields.ChoiceOrNull("kind", s_sensors) ?? day.Shop.Sensor;
-            day.NoiseAmperes = fields.NumberOrNull("noise", 0, MostAmperes) ?? day.NoiseAmperes;
-            day.HumAmperes = fields.NumberOrNull("hum", 0, MostAmperes) ?? day.HumAmperes;
+            shop.SourceOhms = fields.NumberOrNull("ohms", 0, 10) ?? shop.SourceOhms;
         }
     }
 
     private static void ReadReadings(JsonItem? item, Day day)
     {
-        if (item != null)
+        if (item == null)
+        {
+            return;
+        }
+
+        JsonFields fields = new(item, "'readings'", "pace", "rate", "jitter");
+        if (fields.ChoiceOrNull("pace", s_paces) is true)
+        {
+            if (fields.Find("rate") is not null || fields.Find("jitter") is not null)
+            {
+                throw item.Error("at the pace of the 'esp32' the board reads as fast as it can; leave 'rate' and 'jitter' out");
+            }
+
+            day.Pace = Pace.Esp32();
+        }
+        else
         {
             // The switch takes at most 64 readings in a bucket of 2.5 ms.
-            JsonFields fields = new(item, "'readings'", "rate", "jitter");
             day.Pace = new Pace(
                 fields.NumberOrNull("rate", 1, 20_000) ?? day.Pace.Rate,
                 fields.NumberOrNull("jitter", 0, 0.99) ?? day.Pace.Jitter);
@@ -111,18 +123,9 @@ internal static class DayReader
     {
         if (item != null)
         {
-            shop.VacuumAmperes = new JsonFields(item, "'vacuum'", "amperes").Number("amperes", 0.1, MostAmperes);
-        }
-    }
-
-    private static void ReadCircuit(JsonItem? item, ShopSpecification shop)
-    {
-        if (item != null)
-        {
-            JsonFields fields = new(item, "'circuit'", "name", "amperes", "curve");
-            shop.CircuitName = fields.TextOrNull("name") ?? shop.CircuitName;
-            shop.CircuitAmperes = fields.NumberOrNull("amperes", 0.1, 1000) ?? shop.CircuitAmperes;
-            shop.CircuitCurve = fields.ChoiceOrNull("curve", s_curves) ?? shop.CircuitCurve;
+            JsonFields fields = new(item, "'vacuum'", "amperes", "circuit");
+            shop.VacuumAmperes = fields.NumberOrNull("amperes", 0.1, MostAmperes) ?? shop.VacuumAmperes;
+            shop.VacuumCircuit = fields.Find("circuit") is { } circuit ? CircuitReader.Name(circuit, shop.Circuits) : null;
         }
     }
 }

@@ -65,6 +65,28 @@ internal sealed class JsonFields
     public double? NumberOrNull(string name, double least, double greatest) =>
         Find(name) is { } item ? InRange(item, name, least, greatest) : null;
 
+    /// <summary>Reads a whole number that may be missing.</summary>
+    /// <param name="name">Name of the member.</param>
+    /// <param name="least">Least allowed value.</param>
+    /// <param name="greatest">Greatest allowed value.</param>
+    /// <returns>The number, or null.</returns>
+    public int? WholeOrNull(string name, int least, int greatest)
+    {
+        double? value = NumberOrNull(name, least, greatest);
+        return value == null || value == Math.Floor(value.Value)
+            ? (int?)value
+            : throw Required(name).Error($"'{name}' must be a whole number, not {value}");
+    }
+
+    /// <summary>Reads a yes or no that may be missing.</summary>
+    /// <param name="name">Name of the member.</param>
+    /// <returns>The answer, or null.</returns>
+    public bool? BooleanOrNull(string name) => Find(name) is { } item
+        ? item.Type is JsonTokenType.True or JsonTokenType.False
+            ? item.Type == JsonTokenType.True
+            : throw item.Error($"'{name}' must be true or false, not {item.Kind}")
+        : null;
+
     /// <summary>Reads a text that has to be there.</summary>
     /// <param name="name">Name of the member.</param>
     /// <returns>The text.</returns>

@@ -13,6 +13,9 @@ internal sealed class JsonSource(string name, ReadOnlyMemory<byte> utf8)
     /// <summary>Gets what the person calls the file.</summary>
     public string Name => name;
 
+    /// <summary>Gets the folder that the paths in it count from.</summary>
+    public string Folder => Path.GetDirectoryName(name) ?? "";
+
     /// <summary>Gets the bytes.</summary>
     public ReadOnlySpan<byte> Utf8 => utf8.Span;
 

@@ -8,6 +8,11 @@ namespace NanoDustSwitch.Simulator.Days.Json;
 internal sealed class JsonWords<T>(params (string Word, T Value)[] words)
     where T : struct
 {
+    /// <summary>Gives the word for what it stands for.</summary>
+    /// <param name="value">What it stands for.</param>
+    /// <returns>The word.</returns>
+    public string Word(T value) => words.First(pair => pair.Value.Equals(value)).Word;
+
     /// <summary>Reads a word.</summary>
     /// <param name="item">The item.</param>
     /// <param name="name">Name of the member it belongs to.</param>

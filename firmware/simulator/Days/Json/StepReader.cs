@@ -1,12 +1,10 @@
 using System.Text.Json;
-using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Days.Json;
 
 /// <summary>Reads the steps of a day file.</summary>
-/// <param name="tools">The tools of the day.</param>
-/// <param name="seconds">Length of the day.</param>
-internal sealed class StepReader(IReadOnlyList<ToolSpecification> tools, double seconds)
+/// <param name="day">The day: its length, its tools and its circuits.</param>
+internal sealed class StepReader(Day day)
 {
     private static readonly JsonWords<DayAct> s_acts = new(
         ("start", DayAct.Start),
@@ -17,6 +15,20 @@ internal sealed class StepReader(IReadOnlyList<ToolSpecification> tools, double 
         ("type", DayAct.Type),
         ("press", DayAct.Press),
         ("mains", DayAct.Mains),
+        ("power-cut", DayAct.PowerCut),
+        ("breaker-resets", DayAct.BreakerResets),
+        ("vacuum-switch-off", DayAct.VacuumSwitchOff),
+        ("vacuum-switch-on", DayAct.VacuumSwitchOn),
+        ("cut-out-opens", DayAct.CutOutOpens),
+        ("cut-out-closes", DayAct.CutOutCloses),
+        ("relay-welds", DayAct.RelayWelds),
+        ("relay-sticks-open", DayAct.RelaySticksOpen),
+        ("relay-mends", DayAct.RelayMends),
+        ("converter-freezes", DayAct.ConverterFreezes),
+        ("converter-fails", DayAct.ConverterFails),
+        ("converter-mends", DayAct.ConverterMends),
+        ("noise", DayAct.Noise),
+        ("arc", DayAct.Arc),
         ("sensor-out", DayAct.SensorOut),
         ("sensor-in", DayAct.SensorIn));
 
@@ -28,27 +40,33 @@ internal sealed class StepReader(IReadOnlyList<ToolSpecification> tools, double 
     public DayStep Read(JsonItem item)
     {
         // Which other members a step has depends on what it does.
-        JsonFields all = new(item, "a step", "at", "do", "tool", "load", "text", "seconds", "factor");
+        JsonFields all = new(item, "a step", "at", "do", "tool", "load", "text", "seconds", "factor", "circuit", "amperes");
         DayAct act = all.Choice("do", s_acts);
         string[] members = act switch
         {
-            DayAct.Load => ["at", "do", "tool", "load"],
-            DayAct.Type => ["at", "do", "text"],
-            DayAct.Press => ["at", "do", "seconds"],
-            DayAct.Mains => ["at", "do", "factor"],
-            DayAct.SensorOut or DayAct.SensorIn => ["at", "do"],
-            _ => ["at", "do", "tool"],
+            DayAct.Start or DayAct.Stop or DayAct.Plug or DayAct.Unplug => ["tool"],
+            DayAct.Load => ["tool", "load"],
+            DayAct.Type => ["text"],
+            DayAct.Press or DayAct.PowerCut or DayAct.Arc => ["seconds"],
+            DayAct.Mains => ["factor", "seconds"],
+            DayAct.BreakerResets => ["circuit"],
+            DayAct.Noise => ["amperes"],
+            _ => [],
         };
-        JsonFields fields = new(item, $"a '{all.Required("do").Text}' step", members);
+        JsonFields fields = new(item, $"a '{all.Required("do").Text}' step", ["at", "do", .. members]);
         long at = ReadAt(fields.Required("at"));
         return act switch
         {
+            DayAct.Start or DayAct.Stop or DayAct.Plug or DayAct.Unplug => new DayStep(at, act, ReadTool(fields)),
             DayAct.Load => new DayStep(at, act, ReadTool(fields), fields.Number("load", 0.01, 10)),
             DayAct.Type => new DayStep(at, act, Text: ReadTyped(fields.Required("text"))),
             DayAct.Press => new DayStep(at, act, Value: fields.Number("seconds", 0.001, 3600)),
-            DayAct.Mains => new DayStep(at, act, Value: fields.Number("factor", 0, 2)),
-            DayAct.SensorOut or DayAct.SensorIn => new DayStep(at, act),
-            _ => new DayStep(at, act, ReadTool(fields)),
+            DayAct.PowerCut or DayAct.Arc => new DayStep(at, act, Seconds: fields.Number("seconds", 0.001, 3600)),
+            DayAct.Mains => new DayStep(
+                at, act, Value: fields.Number("factor", 0, 2), Seconds: fields.NumberOrNull("seconds", 0.001, 3600) ?? 0),
+            DayAct.BreakerResets => new DayStep(at, act, Text: CircuitReader.Name(fields.Required("circuit"), day.Shop.Circuits)),
+            DayAct.Noise => new DayStep(at, act, Value: fields.Number("amperes", 0, 100)),
+            _ => new DayStep(at, act),
         };
     }
 
@@ -68,10 +86,10 @@ internal sealed class StepReader(IReadOnlyList<ToolSpecification> tools, double 
                 $"this step is at {JsonTime.Show(at)}, before the one above it at {JsonTime.Show(_latest / 1e6)}; put the steps in order of time");
         }
 
-        if (at >= seconds)
+        if (at >= day.Seconds)
         {
             throw item.Error(
-                $"this step is at {JsonTime.Show(at)}, but the day ends at {JsonTime.Show(seconds)}; put it earlier or make 'seconds' greater");
+                $"this step is at {JsonTime.Show(at)}, but the day ends at {JsonTime.Show(day.Seconds)}; put it earlier or make 'seconds' greater");
         }
 
         _latest = microseconds;
@@ -81,9 +99,9 @@ internal sealed class StepReader(IReadOnlyList<ToolSpecification> tools, double 
     private string ReadTool(JsonFields fields)
     {
         string name = fields.Text("tool");
-        return tools.Any(tool => tool.Name == name)
+        return day.Tools.Any(tool => tool.Name == name)
             ? name
             : throw fields.Required("tool").Error(
-                $"there is no tool {JsonSource.Quote(name)}; the tools are {JsonSource.List(tools.Select(tool => tool.Name))}");
+                $"there is no tool {JsonSource.Quote(name)}; the tools are {JsonSource.List(day.Tools.Select(tool => tool.Name))}");
     }
 }

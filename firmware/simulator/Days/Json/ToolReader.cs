@@ -18,11 +18,27 @@ internal static class ToolReader
         ("lamp", ToolKind.Lamp),
         ("charger", ToolKind.Charger));
 
+    private static readonly ToolKind[] s_motors =
+        [ToolKind.Induction, ToolKind.Universal, ToolKind.SoftStart, ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified];
+
+    private static readonly ToolKind[] s_surging = [.. Enum.GetValues<ToolKind>().Where(kind => kind != ToolKind.SoftStart)];
+
+    // Members that not every kind has.
+    private static readonly (string Member, ToolKind[] Kinds)[] s_special =
+    [
+        ("inrush", s_surging),
+        ("inrushSeconds", s_surging),
+        ("brakeMilliseconds", s_motors),
+        ("softStartSeconds", [ToolKind.SoftStart]),
+        ("conduction", [ToolKind.PhaseChopped]),
+        ("pulseMilliseconds", [ToolKind.Rectified, ToolKind.Charger]),
+    ];
+
     /// <summary>Reads all tools.</summary>
     /// <param name="list">The list of tools.</param>
-    /// <param name="hertz">Frequency of the mains, which limits a rectifier's pulse to half a cycle.</param>
+    /// <param name="shop">The shop: its frequency limits a rectifier's pulse to half a cycle, and its circuits have names.</param>
     /// <returns>The tools, by names of their own.</returns>
-    public static IReadOnlyList<ToolSpecification> Read(JsonItem list, double hertz)
+    public static IReadOnlyList<ToolSpecification> Read(JsonItem list, ShopSpecification shop)
     {
         list.Require(JsonTokenType.StartArray, "'tools'", "a list in brackets");
         if (list.Items.Count == 0)
@@ -46,8 +62,10 @@ internal static class ToolReader
                 "brakeMilliseconds",
                 "softStartSeconds",
                 "conduction",
-                "pulseMilliseconds");
-            ToolSpecification tool = ReadTool(fields, hertz);
+                "pulseMilliseconds",
+                "circuit",
+                "toolLine");
+            ToolSpecification tool = ReadTool(fields, shop);
             if (tools.Exists(other => other.Name == tool.Name))
             {
                 throw fields.Required("name").Error(
@@ -60,7 +78,7 @@ internal static class ToolReader
         return tools;
     }
 
-    private static ToolSpecification ReadTool(JsonFields fields, double hertz)
+    private static ToolSpecification ReadTool(JsonFields fields, ShopSpecification shop)
     {
         ToolSpecification tool = new()
         {
@@ -73,12 +91,28 @@ internal static class ToolReader
         };
 
         // Rounded down to a figure that reads well in an error.
-        double halfCycle = Math.Floor(50_000 / hertz) / 100;
+        double halfCycle = Math.Floor(50_000 / shop.Hertz) / 100;
         tool.StandbyAmperes = fields.NumberOrNull("standby", 0, MostAmperes) ?? tool.StandbyAmperes;
         tool.BrakeMilliseconds = fields.NumberOrNull("brakeMilliseconds", 0, 60_000) ?? tool.BrakeMilliseconds;
         tool.SoftStartSeconds = fields.NumberOrNull("softStartSeconds", 0, 60) ?? tool.SoftStartSeconds;
         tool.ConductionFraction = fields.NumberOrNull("conduction", 0.1, 1) ?? tool.ConductionFraction;
         tool.PulseMilliseconds = fields.NumberOrNull("pulseMilliseconds", 0.1, halfCycle) ?? tool.PulseMilliseconds;
+        tool.CircuitName = fields.Find("circuit") is { } circuit ? CircuitReader.Name(circuit, shop.Circuits) : null;
+        tool.OnToolLine = fields.BooleanOrNull("toolLine") ?? tool.OnToolLine;
+        CheckFit(fields, tool.Kind);
         return tool;
+    }
+
+    // What a kind does not use would be read and forgotten, and its author would wonder.
+    private static void CheckFit(JsonFields fields, ToolKind kind)
+    {
+        foreach ((string member, ToolKind[] kinds) in s_special)
+        {
+            if (fields.Find(member) is { } item && !kinds.Contains(kind))
+            {
+                string others = JsonSource.List(kinds.Select(s_kinds.Word));
+                throw item.Error($"'{member}' means nothing to a tool of kind '{fields.Text("kind")}'; it is for {others}");
+            }
+        }
     }
 }

@@ -1,0 +1,47 @@
+namespace NanoDustSwitch.Simulator.Board;
+
+/// <summary>
+/// What the firmware's work costs on the ESP32: the one place for these figures. They are the plan's, at its slow corner, until
+/// measured ones take their place.
+/// </summary>
+internal sealed class BoardCosts
+{
+    /// <summary>Gets the time of an interpreted instruction in µs. The plan's slow corner; it plans with 0.5, 1 and 2.</summary>
+    public double InstructionMicroseconds { get; init; } = 1;
+
+    /// <summary>Gets the time of a conversion in µs. The plan's slow corner; it plans with 40 to 150.</summary>
+    public double ConversionMicroseconds { get; init; } = 100;
+
+    /// <summary>Gets the instructions of a reading, the conversion apart. The plan's limit.</summary>
+    public int ReadingInstructions { get; init; } = 40;
+
+    /// <summary>Gets the instructions from a bucket's last reading to the relay's line. The plan's limit for a bucket's close.</summary>
+    public int ClosingInstructions { get; init; } = 630;
+
+    /// <summary>Gets the instructions of the rest of a step with nobody typing: heartbeat, lamp, console. Assumed, no source.</summary>
+    public int IdleInstructions { get; init; } = 160;
+
+    /// <summary>Gets the instructions of a byte taken from the console, or written and sent. Assumed, no source.</summary>
+    public int ConsoleByteInstructions { get; init; } = 60;
+
+    /// <summary>Gets the shortest stall of a flash write in ms. An erase takes tens to hundreds; assumed, no source.</summary>
+    public double LeastFlashMilliseconds { get; init; } = 80;
+
+    /// <summary>Gets the longest stall of a flash write in ms.</summary>
+    public double MostFlashMilliseconds { get; init; } = 300;
+
+    /// <summary>Gets the shortest stall of a garbage collection in ms. Assumed, no source; the driver bridges 150 ms.</summary>
+    public double LeastCollectionMilliseconds { get; init; } = 20;
+
+    /// <summary>Gets the longest stall of a garbage collection in ms.</summary>
+    public double MostCollectionMilliseconds { get; init; } = 100;
+
+    /// <summary>
+    /// Gets the chance that a typed line brings a garbage collection about. Only words allocate, so nothing else does.
+    /// Assumed, no source.
+    /// </summary>
+    public double CollectionChance { get; init; } = 0.5;
+
+    /// <summary>Gets the time from power-on to the firmware's first line in s. Assumed, no source.</summary>
+    public double BootSeconds { get; init; } = 1.5;
+}

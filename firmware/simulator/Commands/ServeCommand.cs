@@ -1,0 +1,26 @@
+using System.CommandLine;
+using NanoDustSwitch.Simulator.Live.Serve;
+
+namespace NanoDustSwitch.Simulator.Commands;
+
+/// <summary>The board's console on a pseudo-terminal.</summary>
+internal static class ServeCommand
+{
+    /// <summary>Makes the verb.</summary>
+    /// <returns>The command.</returns>
+    public static Command Create()
+    {
+        Command command = new(
+            "serve",
+            "The board's console in real time on a pseudo-terminal, for any terminal program or your own; "
+            + "lines that begin with / work the shop from here. Linux and macOS.");
+        Option<string?> settings = SettingsOption.Create();
+        command.Options.Add(settings);
+        command.SetAction(parsed =>
+        {
+            ServeSession.Run(SettingsOption.Shop(parsed.GetValue(settings)), !Console.IsInputRedirected);
+            return ExitCode.Good;
+        });
+        return command;
+    }
+}

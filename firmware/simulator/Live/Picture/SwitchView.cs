@@ -1,0 +1,125 @@
+using System.Text;
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Shop;
+using Spectre.Console;
+using Spectre.Console.Rendering;
+
+namespace NanoDustSwitch.Simulator.Live.Picture;
+
+/// <summary>The switch: what it does and why, its lamp, button and relay, and the vacuum behind that.</summary>
+/// <param name="live">The shop.</param>
+/// <param name="glyphs">The signs.</param>
+internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
+{
+    private const int WhyRows = 4;
+    private const int LabelWidth = 9;
+    private const int BarWidth = 12;
+
+    private readonly TextOutput _why = new();
+    private readonly byte[] _bytes = new byte[TextOutput.Size];
+
+    private Switch Switch => live.Rig.Switch;
+
+    /// <summary>Draws.</summary>
+    /// <param name="isLampOn">Whether the lamp shines, or did a moment ago.</param>
+    /// <param name="width">Columns.</param>
+    /// <returns>The picture.</returns>
+    public IRenderable Draw(bool isLampOn, int width)
+    {
+        VacuumState state = Switch.Core.Vacuum.State;
+        List<IRenderable> lines =
+        [
+            Looks.Heading("switch"),
+            live.Rig.IsDark ? Line("state", "without power", Looks.Wrong) : Line("state", Words(state), Look(state)),
+            .. Why(width - LabelWidth - 1),
+            Panel(isLampOn),
+            Relay(),
+            RunOn(state),
+        ];
+        return new Rows(lines);
+    }
+
+    private static string Words(VacuumState state) => state switch
+    {
+        VacuumState.Idle => "off, waits for a tool",
+        VacuumState.Starting => "off, a tool is starting",
+        VacuumState.Following => "on, follows the tool",
+        VacuumState.RunningOn => "on, runs on",
+        VacuumState.ByHand => "on by hand",
+        VacuumState.AwaitingStop => "off until the tool stops",
+        VacuumState.Held => "held off by hand",
+        _ => "off because of a fault",
+    };
+
+    private static Style Look(VacuumState state) => state switch
+    {
+        VacuumState.Idle => Looks.Usual,
+        VacuumState.Following or VacuumState.ByHand => Looks.Running,
+        VacuumState.Faulted => Looks.Wrong,
+        _ => Looks.Passing,
+    };
+
+    private static Paragraph Line(string label, string text, Style look) =>
+        new Paragraph().Append($" {label,-LabelWidth}", Looks.Quiet).Append(text, look);
+
+    private IEnumerable<IRenderable> Why(int width)
+    {
+        if (!live.Rig.IsDark)
+        {
+            WhyText.Write(_why, Switch);
+        }
+
+        List<string> lines = Wrap(Encoding.ASCII.GetString(_bytes, 0, _why.Take(_bytes, _bytes.Length)), width);
+        for (int i = 0; i < WhyRows; i++)
+        {
+            yield return Line(i == 0 ? "why" : "", i < lines.Count ? lines[i] : "", Looks.Usual);
+        }
+    }
+
+    private Paragraph Panel(bool isLampOn) =>
+        Line("lamp", isLampOn ? $"{glyphs.Lit} lit   " : $"{glyphs.Dark} dark  ", isLampOn ? Looks.Passing : Looks.Quiet)
+            .Append("button ", Looks.Quiet)
+            .Append(live.Rig.Board.IsButtonDown ? "pressed" : "up");
+
+    private Paragraph Relay()
+    {
+        VirtualShop shop = live.Shop;
+        string vacuum = shop.Vacuum.Running ? $"{shop.Vacuum.RmsAmperes(live.Rig.Board.ShopTime):0.0} A" : "off";
+        return Line("relay", shop.RelayClosed ? "closed  " : "open    ", shop.RelayClosed ? Looks.Running : Looks.Quiet)
+            .Append("vacuum ", Looks.Quiet)
+            .Append(vacuum, shop.Vacuum.Running ? Looks.Running : Looks.Quiet);
+    }
+
+    private Paragraph RunOn(VacuumState state)
+    {
+        double full = Switch.Settings[SettingId.RunOn] / 1000.0;
+        if (state != VacuumState.RunningOn)
+        {
+            return Line("run-on", $"{full:0.#} s after the tool", Looks.Quiet);
+        }
+
+        double left = Switch.Core.Vacuum.Remaining(Switch.Now) / 1e6;
+        double part = left / Math.Max(left, Switch.Core.Vacuum.IsStretched ? 60 : full);
+        return Line("run-on", $"{glyphs.Bar(part, BarWidth)} {left,5:0.0} s left", Looks.Passing);
+    }
+
+    private static List<string> Wrap(string text, int width)
+    {
+        List<string> lines = [""];
+        foreach (string word in text.Split(' '))
+        {
+            string longer = lines[^1].Length == 0 ? word : $"{lines[^1]} {word}";
+            if (longer.Length <= width)
+            {
+                lines[^1] = longer;
+            }
+            else
+            {
+                lines.Add(word);
+            }
+        }
+
+        return lines;
+    }
+}

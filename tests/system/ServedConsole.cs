@@ -1,0 +1,93 @@
+using System.Diagnostics;
+using NanoDustSwitch.Simulator.Live;
+
+namespace NanoDustSwitch.SystemTests;
+
+/// <summary>The built program with the verb <c>serve</c>, as a person would start it.</summary>
+internal sealed class ServedConsole : IDisposable
+{
+    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(30);
+    private static readonly TimeSpan s_longest = TimeSpan.FromSeconds(90);
+
+    private readonly Process _process;
+    private readonly Timer _watchdog;
+
+    /// <summary>Initializes a new instance of the <see cref="ServedConsole"/> class: starts it.</summary>
+    public ServedConsole()
+    {
+        string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
+        _process = Process.Start(new ProcessStartInfo(host, [typeof(LiveShop).Assembly.Location, "serve"])
+        {
+            RedirectStandardInput = true,
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+        })!;
+
+        // A test must not hang where the program does.
+        _watchdog = new Timer(_ => _process.Kill(), null, s_longest, Timeout.InfiniteTimeSpan);
+        string line = _process.StandardOutput.ReadLine() ?? "";
+        Name = line[(line.LastIndexOf(' ') + 1)..];
+    }
+
+    /// <summary>Gets the name of its pseudo-terminal.</summary>
+    public string Name { get; }
+
+    /// <summary>Skips the test where there are no pseudo-terminals.</summary>
+    public static void SkipWhereThereIsNone()
+    {
+        if (OperatingSystem.IsWindows())
+        {
+            Assert.Inconclusive("'serve' is for Linux and macOS.");
+        }
+    }
+
+    /// <summary>Types a line at the shop.</summary>
+    /// <param name="line">The line.</param>
+    public void TypeAtShop(string line) => _process.StandardInput.WriteLine(line);
+
+    /// <summary>Reads until the shop has said something.</summary>
+    /// <param name="wanted">Text that is waited for.</param>
+    /// <returns>True when it came, false when the program's output has ended.</returns>
+    public bool ShopSays(string wanted)
+    {
+        while (_process.StandardOutput.ReadLine() is { } line)
+        {
+            if (line.Contains(wanted))
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Ends its input, as a script that is through.</summary>
+    public void EndInput() => _process.StandardInput.Close();
+
+    /// <summary>Asks it to end, as a system does that shuts down.</summary>
+    public void Terminate()
+    {
+        using Process kill = Process.Start("kill", ["-TERM", _process.Id.ToString()]);
+        kill.WaitForExit();
+    }
+
+    /// <summary>Waits for its end.</summary>
+    /// <returns>Its exit code.</returns>
+    public int ExitCode()
+    {
+        Assert.IsTrue(_process.WaitForExit(s_patience), "It does not end.");
+        return _process.ExitCode;
+    }
+
+    /// <inheritdoc/>
+    public void Dispose()
+    {
+        _watchdog.Dispose();
+        if (!_process.HasExited)
+        {
+            _process.Kill();
+        }
+
+        _process.Dispose();
+    }
+}
