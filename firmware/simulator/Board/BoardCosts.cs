@@ -1,24 +1,24 @@
 namespace NanoDustSwitch.Simulator.Board;
 
 /// <summary>
-/// What the firmware's work costs on the ESP32: the one place for these figures. They are the plan's, at its slow corner, until
-/// measured ones take their place.
+/// What the firmware's work costs on the ESP32: the one place for these figures. Instructions are those of the cost meter
+/// (tests/conformance, filter CostTests), rounded up; the times are the middle of the plan, as nobody has measured a board.
 /// </summary>
 internal sealed class BoardCosts
 {
-    /// <summary>Gets the time of an interpreted instruction in µs. The plan's slow corner; it plans with 0.5, 1 and 2.</summary>
+    /// <summary>Gets the time of an interpreted instruction in µs. The plan's middle; it plans with 0.5, 1 and 2.</summary>
     public double InstructionMicroseconds { get; init; } = 1;
 
-    /// <summary>Gets the time of a conversion in µs. The plan's slow corner; it plans with 40 to 150.</summary>
+    /// <summary>Gets the time of a conversion in µs. The plan's middle; it plans with 40 to 150.</summary>
     public double ConversionMicroseconds { get; init; } = 100;
 
-    /// <summary>Gets the instructions of a reading, the conversion apart. The plan's limit.</summary>
+    /// <summary>Gets the instructions of a reading, the conversion apart: 23 in the core and 17 planned for the board's adapter.</summary>
     public int ReadingInstructions { get; init; } = 40;
 
-    /// <summary>Gets the instructions from a bucket's last reading to the relay's line. The plan's limit for a bucket's close.</summary>
+    /// <summary>Gets the instructions from a bucket's last reading to the relay's line: taking the burst, filling, the core, the heartbeat. Cost meter.</summary>
     public int ClosingInstructions { get; init; } = 630;
 
-    /// <summary>Gets the instructions of the rest of a step with nobody typing: heartbeat, lamp, console. Assumed, no source.</summary>
+    /// <summary>Gets the instructions of the rest of a step with nobody typing: heartbeat, lamp, console. Cost meter, mean.</summary>
     public int IdleInstructions { get; init; } = 160;
 
     /// <summary>Gets the instructions of a byte taken from the console, or written and sent. Assumed, no source.</summary>

@@ -1,0 +1,139 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class StateTapeTests
+{
+    [TestMethod]
+    public void WhatIsWrittenIsReadBackInItsOrder()
+    {
+        StateTape tape = new StateTape();
+        int[] numbers = { 3, -4, int.MinValue };
+        long[] longs = { long.MaxValue, long.MinValue };
+        tape.Write();
+        Assert.AreEqual(-7, tape.Number(-7));
+        Assert.AreEqual(12345678901L, tape.Number(12345678901L));
+        Assert.IsTrue(tape.Flag(true));
+        Assert.IsFalse(tape.Flag(false));
+        tape.Numbers(numbers);
+        tape.Numbers(longs);
+        Assert.AreEqual(9, tape.Count);
+        Assert.AreEqual(int.MinValue, numbers[2]);
+
+        int[] otherNumbers = new int[3];
+        long[] otherLongs = new long[2];
+        tape.Read();
+        Assert.AreEqual(-7, tape.Number(99));
+        Assert.AreEqual(12345678901L, tape.Number(99L));
+        Assert.IsTrue(tape.Flag(false));
+        Assert.IsFalse(tape.Flag(true));
+        tape.Numbers(otherNumbers);
+        tape.Numbers(otherLongs);
+        Assert.AreEqual(3, otherNumbers[0]);
+        Assert.AreEqual(-4, otherNumbers[1]);
+        Assert.AreEqual(int.MinValue, otherNumbers[2]);
+        Assert.AreEqual(long.MaxValue, otherLongs[0]);
+        Assert.AreEqual(long.MinValue, otherLongs[1]);
+        Assert.AreEqual(9, tape.Count);
+    }
+
+    [TestMethod]
+    public void WritingAgainBeginsAgain()
+    {
+        StateTape tape = new StateTape();
+        tape.Write();
+        tape.Number(1);
+        tape.Number(2);
+        tape.Write();
+        Assert.AreEqual(0, tape.Count);
+        tape.Number(5);
+        Assert.AreEqual(1, tape.Count);
+        Assert.AreEqual(5L, tape[0]);
+    }
+
+    [TestMethod]
+    public void ANumberIsWhereItsPlaceSays()
+    {
+        StateTape tape = new StateTape();
+        tape[0] = 17;
+        tape[1] = -18;
+        tape.Read();
+        Assert.AreEqual(17, tape.Number(0));
+        Assert.AreEqual(-18L, tape.Number(0L));
+    }
+
+    [TestMethod]
+    public void TheWholeCoreFitsAndWritingLeavesItAsItWas()
+    {
+        CoreBench bench = Used();
+        StateTape tape = new StateTape();
+        StateTape again = new StateTape();
+        tape.Write();
+        bench.Core.Exchange(tape);
+        again.Write();
+        bench.Core.Exchange(again);
+        Assert.IsTrue(tape.Count > 50);
+        Assert.IsTrue(tape.Count < StateTape.Size);
+        Assert.IsTrue(AreSame(tape, again));
+    }
+
+    // Both see the same from here on: a tool that runs, stops, and starts again while the vacuum runs on.
+    [TestMethod]
+    public void ACoreThatTookTheTapeGoesOnAsTheOtherDoes()
+    {
+        CoreBench first = Used();
+        CoreBench second = new CoreBench(CoreBench.Settings());
+        second.Now = first.Now;
+        StateTape tape = new StateTape();
+        tape.Write();
+        first.Core.Exchange(tape);
+        tape.Read();
+        second.Core.Exchange(tape);
+
+        Go(first);
+        Go(second);
+        StateTape ofFirst = new StateTape();
+        StateTape ofSecond = new StateTape();
+        ofFirst.Write();
+        first.Core.Exchange(ofFirst);
+        ofSecond.Write();
+        second.Core.Exchange(ofSecond);
+        Assert.IsTrue(AreSame(ofFirst, ofSecond));
+        Assert.IsFalse(AreSame(tape, ofFirst));
+        Assert.AreEqual(first.OpenedAt, second.OpenedAt);
+    }
+
+    private static CoreBench Used()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(0, 2000);
+        bench.Run(3000, 3000);
+        bench.Run(0, 1000);
+        return bench;
+    }
+
+    private static void Go(CoreBench bench)
+    {
+        bench.Run(3000, 2000);
+        bench.Run(0, 7000);
+    }
+
+    private static bool AreSame(StateTape first, StateTape second)
+    {
+        if (first.Count != second.Count)
+        {
+            return false;
+        }
+
+        for (int i = 0; i < first.Count; i++)
+        {
+            if (first[i] != second[i])
+            {
+                return false;
+            }
+        }
+
+        return true;
+    }
+}

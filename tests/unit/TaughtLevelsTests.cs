@@ -1,0 +1,72 @@
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class TaughtLevelsTests
+{
+    // Quiet line, tool, start-at and stop-below as they are; then what comes of it, in mA.
+    [TestMethod]
+    [DataRow(100, 6000, 600, 350, 600, 350, 100)]
+    [DataRow(100, 1000, 600, 350, 500, 300, 100)]
+    [DataRow(100, 1000, 600, 250, 500, 250, 100)]
+    [DataRow(100, 6000, 200, 150, 200, 130, 100)]
+    [DataRow(400, 6000, 600, 350, 660, 520, 400)]
+    [DataRow(400, 1000, 300, 200, 660, 520, 400)]
+    [DataRow(0, 80, 600, 350, 50, 24, 0)]
+    [DataRow(0, 60, 600, 350, 50, 20, 0)]
+    public void LevelsFollowFromToolAndQuietLine(int quiet, int tool, int startAt, int stopBelow, int start, int stop, int noise)
+    {
+        TaughtLevels levels = new TaughtLevels(quiet, tool, startAt, stopBelow);
+        Assert.IsTrue(levels.IsPossible);
+        Assert.AreEqual(start, levels.StartAt);
+        Assert.AreEqual(stop, levels.StopBelow);
+        Assert.AreEqual(noise, levels.Noise);
+    }
+
+    [TestMethod]
+    [DataRow(500, 1000, true)]
+    [DataRow(500, 999, false)]
+    [DataRow(0, 50, false)]
+    [DataRow(0, 51, true)]
+    [DataRow(0, 0, false)]
+    [DataRow(20000, 40000, false)]
+    public void TheToolShowsAtLeastTwiceTheLineAndMoreThanTheLeastLevel(int quiet, int tool, bool isPossible)
+    {
+        Assert.AreEqual(isPossible, new TaughtLevels(quiet, tool, 600, 350).IsPossible);
+    }
+
+    // Whatever is offered can be set: within the table, and the levels apart and about the noise.
+    [TestMethod]
+    public void WhatIsPossibleCanBeSet()
+    {
+        int possible = 0;
+        for (int quiet = 0; quiet < 25000; quiet += 1 + (quiet / 3))
+        {
+            for (int tool = 0; tool < 60000; tool += 1 + (tool / 3))
+            {
+                for (int startAt = 50; startAt <= 30000; startAt += startAt)
+                {
+                    TaughtLevels levels = new TaughtLevels(quiet, tool, startAt, startAt / 2);
+                    if (levels.IsPossible)
+                    {
+                        possible++;
+                        Assert.IsTrue(IsAllowed(SettingId.StartAt, levels.StartAt));
+                        Assert.IsTrue(IsAllowed(SettingId.StopBelow, levels.StopBelow));
+                        Assert.IsTrue(IsAllowed(SettingId.Noise, levels.Noise));
+                        Assert.IsTrue(quiet <= levels.StopBelow);
+                        Assert.IsTrue(levels.StopBelow < levels.StartAt);
+                        Assert.IsTrue(levels.StartAt < tool);
+                    }
+                }
+            }
+        }
+
+        Assert.IsTrue(possible > 1000);
+    }
+
+    private static bool IsAllowed(SettingId id, int value)
+    {
+        return value >= SettingsTable.Row(id).Least && value <= SettingsTable.Row(id).Greatest;
+    }
+}
