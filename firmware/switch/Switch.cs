@@ -13,13 +13,9 @@ public sealed class Switch
 
     private readonly IBoard _board;
     private readonly Heartbeat _heartbeat;
-    private readonly BucketFiller _filler;
-    private readonly Bucket _bucket = new Bucket();
-    private readonly BurstReader _burst;
-    private readonly SettingsStore _store;
+    private readonly BucketReader _reader;
+    private readonly Bucket _bucket;
     private readonly FlashKeeper _flash;
-    private long _nextEnd;
-    private int _looksAtOneTime;
     private int _turn;
 
     /// <summary>Initializes a new instance of the <see cref="Switch"/> class: the boot.</summary>
@@ -37,14 +33,13 @@ public sealed class Switch
         Log.Load();
         Hours = new RunHours(Safe);
         Hours.Load();
-        _store = new SettingsStore(Safe);
-        _store.Load(SavedSettings);
-        Settings.CopyFrom(SavedSettings);
-        Now = board.Now;
-        _nextEnd = ((Now / Bucket.Microseconds) + 1) * Bucket.Microseconds;
+        Desk = new SettingsDesk(this, Safe);
+        Settings = Desk.InUse;
+        SavedSettings = Desk.Saved;
+        _reader = new BucketReader(board);
+        _bucket = _reader.Bucket;
+        Now = _reader.Now;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
-        _burst = new BurstReader(board);
-        _filler = new BucketFiller(board.FullScale);
         Panel = new Panel(this);
         _flash = new FlashKeeper(this);
         Console = new SerialConsole(this, Safe);
@@ -56,10 +51,13 @@ public sealed class Switch
     public readonly DetectionCore Core;
 
     /// <summary>The settings in use.</summary>
-    public readonly SettingValues Settings = new SettingValues();
+    public readonly SettingValues Settings;
 
     /// <summary>The settings in flash.</summary>
-    public readonly SettingValues SavedSettings = new SettingValues();
+    public readonly SettingValues SavedSettings;
+
+    /// <summary>Where settings are changed and kept.</summary>
+    public readonly SettingsDesk Desk;
 
     /// <summary>The event log.</summary>
     public readonly EventLog Log;
@@ -105,12 +103,6 @@ public sealed class Switch
 
     /// <summary>Gets a value indicating whether the board has been told to restart; a step then does nothing.</summary>
     public bool IsRestarting { get; private set; }
-
-    /// <summary>Gets a value indicating whether settings wait for tool and vacuum to be off.</summary>
-    public bool IsSaveWaiting
-    {
-        get { return _flash.IsSaveWaiting; }
-    }
 
     /// <summary>Gets a value indicating whether the relay is open and nothing is about to close it.</summary>
     public bool IsRelayResting
@@ -174,85 +166,6 @@ public sealed class Switch
         }
     }
 
-    /// <summary>Changes a setting and uses it at once.</summary>
-    /// <param name="id">The setting.</param>
-    /// <param name="value">Its new value, which the table allows.</param>
-    /// <returns>Whether it was changed, and if not, why.</returns>
-    public SettingChange Change(SettingId id, int value)
-    {
-        int before = Settings[id];
-        Settings[id] = value;
-        if (Settings[SettingId.StopBelow] >= Settings[SettingId.StartAt])
-        {
-            Settings[id] = before;
-            return SettingChange.LevelsWouldCross;
-        }
-
-        if (LargestStartAt() < Settings[SettingId.StartAt])
-        {
-            Settings[id] = before;
-            return SettingChange.BeyondSensor;
-        }
-
-        UseSettings();
-        return SettingChange.Done;
-    }
-
-    /// <summary>Gives the largest start-at that the sensor can show, with its gain and turns as they are set.</summary>
-    /// <returns>Rms current in mA.</returns>
-    public int LargestStartAt()
-    {
-        // Half of full scale, peak to peak: what is left of an ESP32 converter's usable span, with room for the rest's tolerance.
-        SensorScale scale = new SensorScale(Settings[SettingId.SensorGain], Settings[SettingId.Turns], _board.MicrovoltsACount);
-        return scale.FromSwing(_board.FullScale / 2 * SensorScale.PartsACount);
-    }
-
-    /// <summary>Uses the settings as they are now.</summary>
-    public void UseSettings()
-    {
-        Core.Use(Settings.ToCore());
-    }
-
-    /// <summary>Goes back to the saved settings.</summary>
-    /// <returns>Number of settings that were different.</returns>
-    public int Undo()
-    {
-        int changed = Settings.Differences(SavedSettings);
-        Settings.CopyFrom(SavedSettings);
-        UseSettings();
-        _flash.IsSaveWaiting = false;
-        return changed;
-    }
-
-    /// <summary>Puts all settings to their defaults.</summary>
-    /// <param name="for230Volts">Whether to those for 230 V mains.</param>
-    public void UseDefaults(bool for230Volts)
-    {
-        Settings.Reset(for230Volts);
-        UseSettings();
-    }
-
-    /// <summary>Writes the settings to flash now; only while quiet.</summary>
-    /// <returns>False when the flash failed.</returns>
-    public bool SaveSettings()
-    {
-        bool isSaved = _store.Save(Settings);
-        Note(isSaved ? LogKind.Saved : LogKind.SaveFailed, 0, 0, 0);
-        if (isSaved)
-        {
-            SavedSettings.CopyFrom(Settings);
-            Core.Faults.End(Fault.SettingsLost, Now);
-        }
-
-        return isSaved;
-    }
-
-    /// <summary>Writes the settings to flash as soon as tool and vacuum are off.</summary>
-    public void SaveWhenQuiet()
-    {
-        _flash.IsSaveWaiting = true;
-    }
-
     /// <summary>Writes the run hours to flash as soon as tool and vacuum are off.</summary>
     public void SaveHoursWhenQuiet()
     {
@@ -295,8 +208,16 @@ public sealed class Switch
 
     private void StepOnce()
     {
-        if (!ReadBucket())
+        BucketRead read = _reader.Read();
+        Now = _reader.Now;
+        if (read != BucketRead.Done)
         {
+            if (read == BucketRead.ClockStands)
+            {
+                Core.Faults.See(Fault.ClockStands, _reader.LooksAtOneTime, Now);
+                RestartBecause(BootReason.ClockStood);
+            }
+
             return;
         }
 
@@ -363,56 +284,6 @@ public sealed class Switch
         }
     }
 
-    // Gives false when no time has passed: there is no bucket then.
-    private bool ReadBucket()
-    {
-        // Buckets end on a fixed grid, so that they are alike whatever the steps between them cost.
-        long end = _nextEnd;
-        _burst.Read(end);
-        long now = _board.Now;
-        if (now < end)
-        {
-            return EndEarly(now);
-        }
-
-        Now = now;
-        if (now < end + Bucket.Microseconds)
-        {
-            _nextEnd = end + Bucket.Microseconds;
-            _burst.ReadAhead(end);
-        }
-        else
-        {
-            // The board was busy elsewhere; the core sees the gap in the next bucket's time.
-            _nextEnd = ((now / Bucket.Microseconds) + 1) * Bucket.Microseconds;
-        }
-
-        _filler.Fill(_burst.Readings, _burst.Count, end, _bucket);
-        return true;
-    }
-
-    // A burst ends early when it throws, or when its array is full.
-    private bool EndEarly(long now)
-    {
-        if (now > Now && now > BucketEnd)
-        {
-            Now = now;
-            _looksAtOneTime = 0;
-            _filler.Fill(_burst.Readings, _burst.Count, now, _bucket);
-            return true;
-        }
-
-        // A read that failed at once is no bucket; so many looks at one time, or a clock that runs back, is a fault.
-        _looksAtOneTime += _burst.Count > 0 ? _burst.Count : 1;
-        if (_looksAtOneTime >= BurstReader.Most || now < Now)
-        {
-            Core.Faults.See(Fault.ClockStands, _looksAtOneTime, Now);
-            RestartBecause(BootReason.ClockStood);
-        }
-
-        return false;
-    }
-
     private void TakeNotices()
     {
         Notice notice = Core.Notices.Take();
@@ -433,14 +304,14 @@ public sealed class Switch
     private void Recall()
     {
         Note(LogKind.CameUp, (int)Boot.Reason, 0, Boot.Restarts);
-        if (_store.IsLost)
+        if (Desk.IsLost)
         {
             Core.Faults.See(Fault.SettingsLost, 0, Now);
         }
 
-        if (_store.FellBack > 0)
+        if (Desk.FellBack > 0)
         {
-            Note(LogKind.FellBack, 0, 0, _store.FellBack);
+            Note(LogKind.FellBack, 0, 0, Desk.FellBack);
         }
 
         for (int i = 0; i < FaultMonitor.Count; i++)

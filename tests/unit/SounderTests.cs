@@ -89,9 +89,8 @@ public class SounderTests
         sounder.Update(began);
         Assert.IsTrue(IsOn(safe));
 
-        // Less than a place before the beginning rounds to the first place, which is one tenth at most.
         sounder.Update(began + later);
-        sounder.Update(began + later + 1100000);
+        sounder.Update(began + later + 1200000);
         Assert.IsFalse(IsOn(safe));
         Assert.IsFalse(sounder.IsPlaying);
     }

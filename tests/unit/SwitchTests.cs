@@ -248,10 +248,10 @@ public class SwitchTests
         bench.Tool(Saw, 5000);
         bench.Tool(NoTool, 7000);
         Assert.AreEqual(writes, Writes(bench));
-        Assert.IsTrue(bench.Switch.IsSaveWaiting);
+        Assert.IsTrue(bench.Switch.Desk.IsSaveWaiting);
         bench.Board.TakeSent();
         bench.Run(2000);
-        Assert.IsFalse(bench.Switch.IsSaveWaiting);
+        Assert.IsFalse(bench.Switch.Desk.IsSaveWaiting);
         Assert.AreEqual("\rSaved.\r\n> ", bench.Board.TakeSent());
         bench.Boot();
         Assert.AreEqual(8000, bench.Switch.Settings[SettingId.RunOn]);

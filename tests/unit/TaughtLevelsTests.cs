@@ -30,7 +30,6 @@ public class TaughtLevelsTests
     [DataRow(0, 50, false)]
     [DataRow(0, 51, true)]
     [DataRow(0, 0, false)]
-    [DataRow(20000, 40000, false)]
     public void TheToolShowsAtLeastTwiceTheLineAndMoreThanTheLeastLevel(int quiet, int tool, bool isPossible)
     {
         Assert.AreEqual(isPossible, new TaughtLevels(quiet, tool, 600, 350).IsPossible);

@@ -35,7 +35,7 @@ public sealed class TaughtLevels
         StartAt = Within(SettingId.StartAt, start, quiet * StartOverNoisePercent / 100);
         StopBelow = Within(SettingId.StopBelow, stop, quiet * StopOverNoisePercent / 100);
         Noise = Within(SettingId.Noise, quiet, 0);
-        IsPossible = tool >= 2 * quiet && StartAt < tool && StopBelow < StartAt;
+        IsPossible = tool >= 2 * quiet && StartAt < tool && StopBelow < StartAt && StartAt >= quiet * StartOverNoisePercent / 100;
     }
 
     private static int Within(SettingId id, int value, int least)

@@ -236,14 +236,14 @@ public sealed class Teacher : Guide
         settings[SettingId.StartAt] = levels.StartAt;
         settings[SettingId.StopBelow] = levels.StopBelow;
         settings[SettingId.Noise] = levels.Noise;
-        Switch.UseSettings();
+        Switch.Desk.Use();
         Switch.Note(LogKind.Taught, 0, 0, levels.StartAt);
         bool isQuiet = Switch.IsQuiet;
         Console.Say(!isQuiet ? "Set; will be saved as soon as tool and vacuum are off."
-            : Switch.SaveSettings() ? "Set and saved." : "Set, but the flash failed: not saved.");
+            : Switch.Desk.Save() ? "Set and saved." : "Set, but the flash failed: not saved.");
         if (!isQuiet)
         {
-            Switch.SaveWhenQuiet();
+            Switch.Desk.IsSaveWaiting = true;
         }
 
         Release(Sounder.Done);

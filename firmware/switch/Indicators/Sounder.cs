@@ -57,7 +57,7 @@ public sealed class Sounder
         }
 
         long place = (now - _since) / PlaceMicroseconds;
-        bool isOver = place < 0 || place >= _pattern.Length;
+        bool isOver = now < _since || place >= _pattern.Length;
         bool on = !isOver && _pattern[(int)place] == '#';
         if (isOver)
         {

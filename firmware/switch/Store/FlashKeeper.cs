@@ -12,9 +12,6 @@ public sealed class FlashKeeper
     private bool _isFilterNoted;
     private long _nextLog;
 
-    /// <summary>Whether settings wait to be saved.</summary>
-    public bool IsSaveWaiting;
-
     /// <summary>Initializes a new instance of the <see cref="FlashKeeper"/> class.</summary>
     /// <param name="of">The switch.</param>
     public FlashKeeper(Switch of)
@@ -49,15 +46,15 @@ public sealed class FlashKeeper
 
         bool isLogWaiting = _switch.Log.IsDirty && now >= _nextLog;
         bool areHoursWaiting = _areHoursWaiting || _switch.Hours.IsWorthWriting;
-        if ((!IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_switch.IsQuiet)
+        if ((!_switch.Desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_switch.IsQuiet)
         {
             return;
         }
 
-        if (IsSaveWaiting)
+        if (_switch.Desk.IsSaveWaiting)
         {
-            IsSaveWaiting = false;
-            _switch.Console.Interject(_switch.SaveSettings() ? "Saved." : "The flash failed; nothing was saved.");
+            _switch.Desk.IsSaveWaiting = false;
+            _switch.Console.Interject(_switch.Desk.Save() ? "Saved." : "The flash failed; nothing was saved.");
         }
         else if (areHoursWaiting)
         {

@@ -56,7 +56,7 @@ public sealed class CalibrateWord : Word
             return;
         }
 
-        console.Say(console.Switch.Change(SettingId.SensorGain, _gain) == SettingChange.Done
+        console.Say(console.Switch.Desk.Change(SettingId.SensorGain, _gain) == SettingChange.Done
             ? "Set (not saved yet)."
             : "Not set: start-at would be more than the sensor can show.");
     }

@@ -33,7 +33,7 @@ public sealed class DefaultsWord : Word
             return;
         }
 
-        console.Switch.UseDefaults(_for230Volts);
+        console.Switch.Desk.UseDefaults(_for230Volts);
         console.Say("All settings are at their defaults (not saved yet).");
     }
 }

@@ -15,12 +15,12 @@ public sealed class SaveWord : Word
         Switch of = console.Switch;
         if (of.IsQuiet)
         {
-            console.Say(of.SaveSettings() ? "Saved." : "The flash failed; the settings are in use but not kept. Try again.");
+            console.Say(of.Desk.Save() ? "Saved." : "The flash failed; the settings are in use but not kept. Try again.");
             return;
         }
 
         // A write to flash stalls the readings for up to some hundred milliseconds; with the vacuum on that is no time for it.
-        of.SaveWhenQuiet();
+        of.Desk.IsSaveWaiting = true;
         console.Say("Will be saved as soon as tool and vacuum are off.");
     }
 }

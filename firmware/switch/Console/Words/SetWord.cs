@@ -65,10 +65,10 @@ public sealed class SetWord : Word
             return;
         }
 
-        SettingChange change = console.Switch.Change(id, value);
+        SettingChange change = console.Switch.Desk.Change(id, value);
         if (change == SettingChange.BeyondSensor)
         {
-            output.Text("start-at would be more than the sensor can show with its gain and turns: ").Amperes(console.Switch.LargestStartAt())
+            output.Text("start-at would be more than the sensor can show with its gain and turns: ").Amperes(console.Switch.Desk.LargestStartAt())
                 .Text(" at most now; nothing was changed.").End();
             return;
         }

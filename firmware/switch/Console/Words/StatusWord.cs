@@ -90,7 +90,7 @@ public sealed class StatusWord : Word
         }
         else
         {
-            output.Number(unsaved).Text(of.IsSaveWaiting ? " waiting to be saved" : " changed and not saved");
+            output.Number(unsaved).Text(of.Desk.IsSaveWaiting ? " waiting to be saved" : " changed and not saved");
         }
     }
 

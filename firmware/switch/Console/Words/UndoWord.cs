@@ -12,7 +12,7 @@ public sealed class UndoWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        int changed = console.Switch.Undo();
+        int changed = console.Switch.Desk.Undo();
         if (changed == 0)
         {
             console.Say("Nothing to undo: all settings are as saved.");

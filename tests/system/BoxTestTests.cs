@@ -1,0 +1,187 @@
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.SystemTests;
+
+/// <summary>The console word that tests the box.</summary>
+[TestClass]
+public sealed class BoxTestTests
+{
+    public TestContext TestContext { get; set; } = null!;
+
+    [TestMethod]
+    public void The_sheet_has_its_rows_in_order_and_the_relay_is_fed_for_two_seconds_after_a_yes()
+    {
+        Workbench bench = new();
+        ToQuestion(bench, isPressed: true);
+        Assert.IsFalse(bench.WasFed);
+        bench.Run(5);
+        Assert.IsFalse(bench.WasFed);
+        bench.Type("yes");
+        Assert.IsTrue(bench.Shop.RelayClosed);
+        bench.Run(1.2);
+        Assert.IsTrue(bench.Shop.RelayClosed);
+        bench.Run(1);
+        Assert.IsFalse(bench.Shop.RelayClosed);
+        TestContext.WriteLine(bench.Said);
+
+        string[] rows = ["test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps", "smallest tool", "relay             was fed for 2 s"];
+        int at = 0;
+        foreach (string row in rows)
+        {
+            at = bench.Said.IndexOf("\n" + row, at, StringComparison.Ordinal);
+            Assert.IsGreaterThanOrEqualTo(0, at, row);
+        }
+
+        StringAssert.Contains(bench.Said, "nanoDustSwitch " + Switch.Version);
+        StringAssert.Contains(bench.Said, "2000 a second");
+        bench.AssertSaid(@"resting point +1\.2[67]\d V");
+        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        bench.Forget();
+        bench.Run(10);
+        Assert.IsFalse(bench.WasFed);
+    }
+
+    [TestMethod]
+    [DataRow("no")]
+    [DataRow("")]
+    [DataRow("vacuum on")]
+    public void Anything_but_yes_leaves_the_relay_alone(string line)
+    {
+        Workbench bench = new();
+        ToQuestion(bench, isPressed: true);
+        bench.Type(line);
+        bench.Run(5);
+        StringAssert.Contains(bench.Said, "relay             not tried");
+        Assert.IsFalse(bench.WasFed);
+        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+    }
+
+    [TestMethod]
+    public void Without_a_press_the_sheet_says_so_after_ten_seconds()
+    {
+        Workbench bench = new();
+        ToQuestion(bench, isPressed: false);
+        StringAssert.Contains(bench.Said, "button            not pressed");
+    }
+
+    [TestMethod]
+    [DataRow(0.5)]
+    [DataRow(3.0)]
+    [DataRow(5.0)]
+    public void A_typed_line_ends_it_before_the_relay(double seconds)
+    {
+        Workbench bench = new();
+        bench.Type("test");
+        bench.Run(seconds - 0.5);
+        if (seconds > 4)
+        {
+            bench.Press(0.3);
+        }
+
+        bench.Type("");
+        StringAssert.Contains(bench.Said, "Ended: the sheet ends here.");
+        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        bench.Run(5);
+        Assert.IsFalse(bench.WasFed);
+    }
+
+    [TestMethod]
+    [DataRow(false)]
+    [DataRow(true)]
+    public void A_typed_line_or_the_button_ends_it_with_the_relay_off(bool isButton)
+    {
+        Workbench bench = new();
+        ToQuestion(bench, isPressed: true);
+        bench.Type("yes");
+        Assert.IsTrue(bench.Shop.RelayClosed);
+        if (isButton)
+        {
+            bench.Press(0.2);
+        }
+        else
+        {
+            bench.Type("");
+        }
+
+        StringAssert.Contains(bench.Said, ": the sheet ends here.");
+        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
+        bench.Run(0.2);
+        bench.Forget();
+        bench.Run(5);
+        Assert.IsFalse(bench.WasFed);
+    }
+
+    [TestMethod]
+    public void Two_minutes_without_an_answer_end_it()
+    {
+        Workbench bench = new();
+        ToQuestion(bench, isPressed: true);
+        bench.Run(121);
+        StringAssert.Contains(bench.Said, "No answer in two minutes: the sheet ends here.");
+        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        Assert.IsFalse(bench.WasFed);
+    }
+
+    [TestMethod]
+    public void Lamp_and_sounder_work_while_it_asks_to_look_and_listen()
+    {
+        Workbench bench = new();
+        bench.Board.Serial.Type("test\r");
+        int beeps = 0;
+        bool wasOn = false;
+        for (int i = 0; i < 200; i++)
+        {
+            bench.Run(0.01);
+            beeps += bench.Board.IsSounderOn && !wasOn ? 1 : 0;
+            wasOn = bench.Board.IsSounderOn;
+        }
+
+        Assert.AreEqual(3, beeps);
+        Assert.IsFalse(wasOn);
+    }
+
+    [TestMethod]
+    public void Not_while_a_tool_runs()
+    {
+        Workbench bench = new();
+        bench.Tool("table saw", 11).Start(bench.Board.ShopTime);
+        bench.Run(3);
+        bench.Type("test");
+        StringAssert.Contains(bench.Said, "Not while tool or vacuum are on");
+        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+    }
+
+    [TestMethod]
+    public void A_hold_from_before_stays_and_the_relay_with_it()
+    {
+        Workbench bench = new();
+        bench.Type("hold");
+        ToQuestion(bench, isPressed: true);
+        bench.Type("yes");
+        bench.Run(3);
+        TestContext.WriteLine(bench.Said);
+        StringAssert.Contains(bench.Said, "relay             was held off, see 'why'");
+        Assert.IsFalse(bench.WasFed);
+        Assert.AreEqual(Detection.VacuumState.Held, bench.Switch.Core.Vacuum.State);
+    }
+
+    private static void ToQuestion(Workbench bench, bool isPressed)
+    {
+        bench.Type("test");
+        bench.Run(1.5);
+        StringAssert.Contains(bench.Said, "Press the button within 10 s.");
+        if (isPressed)
+        {
+            bench.Press(0.3);
+        }
+        else
+        {
+            bench.Run(10);
+        }
+
+        bench.Run(3.5);
+        StringAssert.Contains(bench.Said, "Feed the relay for 2 s?");
+        Assert.IsTrue(bench.Switch.Console.IsAsking);
+    }
+}
