@@ -2,11 +2,11 @@ namespace NanoDustSwitch.Detection;
 
 /// <summary>Tells when a tool's start surge is over: when its one-cycle swing hardly falls any more.</summary>
 /// <remarks>
-/// The greatest swings of the last five stretches of 20 ms are compared: as long as each is below the one before, and the last a
+/// The greatest swings of the last five stretches of 20 ms are compared: as long as none is above the one before, and the last a
 /// twelfth below the first, it is a surge. 5 % in 100 ms, the plan's figure, is about half of that; but near 50 Hz the swing
 /// ripples so slowly that it looks like a fall of 5 % by itself, and narrow pulses fall into and out of the holes between the
-/// readings: a fall within the ripple of one stretch is none. A ripple comes back; a surge falls and falls. A surge that clips at a rail shows the same swing until it is small
-/// enough; there the share of the readings that clip is added to it, which falls as the surge does.
+/// readings: a fall within the ripple of one stretch is none. A ripple comes back; a surge falls and falls. A surge that clips
+/// shows the same swing until it is small enough; there the share of the readings at a rail tells, which falls as the surge does.
 /// </remarks>
 public sealed class SurgeWatch
 {
@@ -14,7 +14,22 @@ public sealed class SurgeWatch
     public const int Length = (Stretches * SwingWindow.Length) - LeftOut;
 
     private const int Stretches = 5;
+
+    // A twelfth of the swing in the 80 ms from the first stretch to the last.
     private const int Share = 12;
+
+    // At 60 Hz the greatest swings of 20 ms are alike to about a sixtieth.
+    private const int Rise = 64;
+
+    // Of a hundred readings so many at a rail leave little of the swing's top; so many fewer than before are a fall.
+    private const int Whole = 100;
+    private const int MuchClipped = 15;
+    private const int LessClipped = 2;
+
+    // A tool that shows no more than so many times the noise has no surge that matters to anything.
+    private const int TimesNoise = 5;
+
+    // A climb by a sixteenth over three stretches is a soft start's.
     private const int LeastToRise = 3;
     private const int Climb = 16;
 
@@ -26,6 +41,7 @@ public sealed class SurgeWatch
 
     private readonly int[] _greatest = new int[Stretches];
     private readonly int[] _ripple = new int[Stretches];
+    private readonly int[] _share = new int[Stretches];
     private int _filled;
     private int _buckets = LeftOut;
     private int _stretch;
@@ -76,11 +92,13 @@ public sealed class SurgeWatch
         {
             _greatest[i - 1] = _greatest[i];
             _ripple[i - 1] = _ripple[i];
+            _share[i - 1] = _share[i];
         }
 
         Level = _stretch;
         _ripple[Stretches - 1] = _stretch - _least;
-        _greatest[Stretches - 1] = _clipped == 0 ? _stretch : _stretch + (_stretch * _clipped / _readings);
+        _greatest[Stretches - 1] = _stretch;
+        _share[Stretches - 1] = _clipped == 0 ? 0 : _clipped * Whole / _readings;
         _stretch = 0;
         _least = int.MaxValue;
         _readings = 0;
@@ -100,6 +118,7 @@ public sealed class SurgeWatch
     {
         tape.Numbers(_greatest);
         tape.Numbers(_ripple);
+        tape.Numbers(_share);
         _filled = tape.Number(_filled);
         _buckets = tape.Number(_buckets);
         _stretch = tape.Number(_stretch);
@@ -118,16 +137,23 @@ public sealed class SurgeWatch
 
     private bool IsFalling(int noise)
     {
-        int first = _greatest[0];
+        if (_share[0] >= MuchClipped)
+        {
+            return _share[0] - _share[Stretches - 1] >= LessClipped;
+        }
+
+        // In the first stretch the window may still be filling.
+        int first = _greatest[0] > _greatest[1] ? _greatest[0] : _greatest[1];
         int fallen = first - _greatest[Stretches - 1];
-        if (fallen <= noise || fallen * Share < first)
+        if (first <= noise * TimesNoise || fallen <= noise || fallen * Share < first)
         {
             return false;
         }
 
-        for (int i = 1; i < Stretches; i++)
+        for (int i = 2; i < Stretches; i++)
         {
-            if (_greatest[i] >= _greatest[i - 1] || fallen <= _ripple[i])
+            bool rose = _share[i - 1] == 0 && _greatest[i] > _greatest[i - 1] + (_greatest[i - 1] / Rise);
+            if (rose || fallen <= _ripple[i])
             {
                 return false;
             }

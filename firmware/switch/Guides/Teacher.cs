@@ -253,8 +253,10 @@ public sealed class Teacher : Guide
     {
         if (_stage != TeachStage.Ready && !_wasHeld)
         {
+            // A tool that still runs is not followed until it has stopped: nobody expects the vacuum now.
             Switch.Core.Handle(VacuumEvent.Hold, Switch.Now);
             Switch.Core.Handle(VacuumEvent.Auto, Switch.Now);
+            Switch.Core.Handle(VacuumEvent.HandOff, Switch.Now);
         }
         else if (_stage != TeachStage.Ready)
         {

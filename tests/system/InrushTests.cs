@@ -1,0 +1,93 @@
+using NanoDustSwitch.Simulator.Board;
+using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.SystemTests;
+
+/// <summary>
+/// After the start surge means after it: when the vacuum is commanded, the tool's true current is close to what it runs at, also
+/// where the surge clips the sensor. Inrush of 4 to 10 times, decaying in 50 to 200 ms: inside the range of the survey of an open
+/// appliance-recording set (1.5 to 12 times, 0.05 to 1 s; read, figure only).
+/// </summary>
+[TestClass]
+public sealed class InrushTests
+{
+    private const int Starts = 40;
+
+    // A surge with a time constant of 0.15 s that falls by a twelfth in 80 ms stands a sixth above its end; ripple and holes in the
+    // readings may hide more of it for a moment. Most starts come at 1.1 to 1.3; the worst found of 40 each is 1.77.
+    private const double MostAboveRunning = 1.8;
+
+    // A Hall sensor of 25 A clips so deeply in the start of a larger tool that nothing tells when it is over.
+    private const double MostOnHall = 6;
+
+    public TestContext TestContext { get; set; } = null!;
+
+    [TestMethod]
+    [DataRow(ToolKind.Induction, 11.5, 6.0, 0.15)]
+    [DataRow(ToolKind.Induction, 5.2, 6.0, 0.15)]
+    [DataRow(ToolKind.Induction, 5.2, 8.0, 0.1)]
+    [DataRow(ToolKind.Universal, 7.0, 4.0, 0.2)]
+    [DataRow(ToolKind.HalfWave, 3.0, 3.0, 0.1)]
+    [DataRow(ToolKind.PhaseChopped, 3.0, 2.0, 0.1)]
+    [DataRow(ToolKind.Lamp, 3.0, 10.0, 0.05)]
+    public void The_vacuum_does_not_start_inside_the_inrush(ToolKind kind, double amperes, double inrush, double seconds)
+    {
+        foreach (double hertz in new[] { 50.0, 50.4, 60.0 })
+        {
+            foreach (SensorKind sensor in new[] { SensorKind.Transformer, SensorKind.Hall })
+            {
+                if (sensor == SensorKind.Hall && amperes > MostOnHall)
+                {
+                    continue;
+                }
+
+                foreach (Pace pace in new[] { Pace.Ideal(2000), Pace.Esp32() })
+                {
+                    double worst = Worst(kind, amperes, inrush, seconds, hertz, sensor, pace);
+                    string text = $"{kind} {amperes} A x {inrush}, {hertz} Hz, {sensor}, {(pace.Costs is null ? "ideal" : "ESP32")}: {worst:0.00} x running";
+                    TestContext.WriteLine(text);
+                    Assert.IsLessThan(MostAboveRunning, worst, text);
+                }
+            }
+        }
+    }
+
+    // The greatest true current at a command, over the running one.
+    private static double Worst(ToolKind kind, double amperes, double inrush, double seconds, double hertz, SensorKind sensor, Pace pace)
+    {
+        ToolSpecification tool = ShortDay.Tool(kind, amperes);
+        tool.InrushMultiple = inrush;
+        tool.InrushSeconds = seconds;
+        tool.CoastSeconds = 0.1;
+        Day day = new() { Tools = [tool], Pace = pace };
+        day.Shop.Hertz = hertz;
+        day.Shop.Sensor = sensor;
+        day.Shop.SourceOhms = 0;
+        day.Shop.Circuits = [new CircuitSpecification { Amperes = 500 }];
+        VirtualShop shop = ShopBuilder.Build(day, 11);
+        Rig rig = new(new PcBoard(new ShopLine(shop, new Person(new Day(), 11, shop, [])), pace.Clock(11), FlashImage.Blank(), pace.Time(11)));
+        rig.RunUntil(3_000_000);
+        rig.Ask(sensor == SensorKind.Hall ? "sensor-gain 50" : "sensor-gain 23.5");
+        rig.Ask("run-on 0");
+        rig.Ask("starts-a-minute 30");
+        double worst = 0;
+        for (int i = 0; i < Starts; i++)
+        {
+            rig.RunUntil(rig.Board.ShopTime + 1_000_000 + (i * 1_370));
+            shop.Wiring.Tools[0].Start(rig.Board.ShopTime);
+            long end = rig.Board.ShopTime + 3_000_000;
+            while (!rig.Switch.Core.IsRelayClosed && rig.Board.ShopTime < end)
+            {
+                rig.Step();
+            }
+
+            Assert.IsTrue(rig.Switch.Core.IsRelayClosed);
+            worst = Math.Max(worst, shop.Wiring.Tools[0].RmsAmperes(rig.Board.ShopTime) / amperes);
+            rig.RunUntil(rig.Board.ShopTime + 1_000_000);
+            shop.Wiring.Tools[0].Stop(rig.Board.ShopTime);
+        }
+
+        return worst;
+    }
+}
