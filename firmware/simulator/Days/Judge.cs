@@ -8,14 +8,16 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <remarks>
 /// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay
 /// and two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of
-/// the surge, by its rule on the true current, is the delay. False: a command without such current. The detector's levels are good to 8 %, and hum and noise
-/// add to what it sees, so a current from three quarters of start-at on is no false start.
+/// the surge, by its rule on the true current, is the delay. False: a command without such current. The detector's levels are good to 8 %, and hum and
+/// noise add to what it sees: a current from 90 % of start-at on, less the hum and a quarter of the noise, is no false start.
 /// </remarks>
 internal sealed class Judge
 {
     private const long SurgeDistance = 100_000;
     private const double FallAllowed = 0.95;
-    private const double FalseBelow = 0.75;
+    private const double FalseBelow = 0.9;
+    private const double LeastFalseBelow = 0.5;
+    private const double NoiseShare = 0.25;
 
     private readonly VirtualShop _shop;
     private readonly Person _person;
@@ -72,7 +74,8 @@ internal sealed class Judge
     {
         double rms = _shop.ToolLine.Rms;
         double swing = _shop.ToolLine.PeakToPeak;
-        if (rms >= FalseBelow * _startAt)
+        double added = _shop.Sensor.HumAmperes + (NoiseShare * _shop.Sensor.NoiseAmperes);
+        if (rms >= Math.Max(LeastFalseBelow * _startAt, (FalseBelow * _startAt) - added))
         {
             _lastAbove = now;
         }
