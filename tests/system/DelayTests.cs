@@ -23,7 +23,21 @@ public sealed class DelayTests
     [DataRow(ToolKind.HalfWave, 2.0, 50.0, 2000.0, 0.0)]
     [DataRow(ToolKind.Rectified, 2.0, 60.0, 1000.0, 0.6)]
     [DataRow(ToolKind.Induction, 12.0, 60.0, 2000.0, 0.0)]
-    public void Commanded_within_two_cycles(ToolKind kind, double amperes, double hertz, double rate, double jitter)
+    public void Commanded_within_two_cycles(ToolKind kind, double amperes, double hertz, double rate, double jitter) =>
+        Check(kind, amperes, hertz, rate, jitter, []);
+
+    [TestMethod]
+    [DataRow(ToolKind.PhaseChopped, 60.0, 2000.0, 0.0)]
+    [DataRow(ToolKind.PhaseChopped, 60.0, 1000.0, 0.6)]
+    [DataRow(ToolKind.HalfWave, 60.0, 2000.0, 0.0)]
+    [DataRow(ToolKind.HalfWave, 50.0, 1000.0, 0.6)]
+    [DataRow(ToolKind.Rectified, 60.0, 2000.0, 0.0)]
+    [DataRow(ToolKind.Rectified, 60.0, 1000.0, 0.6)]
+    [DataRow(ToolKind.Rectified, 50.0, 2000.0, 0.0)]
+    public void At_one_ampere_too_with_the_level_that_teach_would_set(ToolKind kind, double hertz, double rate, double jitter) =>
+        Check(kind, 1, hertz, rate, jitter, ["stop-below 0.16", "start-at 0.26"]);
+
+    private void Check(ToolKind kind, double amperes, double hertz, double rate, double jitter, string[] levels)
     {
         List<double> times = [];
         for (int i = 0; i < Starts; i++)
@@ -34,7 +48,7 @@ public sealed class DelayTests
 
         ToolSpecification tool = ShortDay.Tool(kind, amperes);
         tool.InrushMultiple = 1;
-        Day day = ShortDay.Of(tool, 4 * Starts, ["start-delay 0", "run-on 0.5", "starts-a-minute 30"], [.. times]);
+        Day day = ShortDay.Of(tool, 4 * Starts, ["start-delay 0", "run-on 0.5", "starts-a-minute 30", .. levels], [.. times]);
         day.Shop.Hertz = hertz;
         day.Pace = new Pace(rate, jitter);
         DayRun run = new DayRun(day, 7, isTraced: false).Run();
