@@ -52,7 +52,9 @@ public sealed class LiveTerminalTests
 
         string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
         string program = $"'{host}' '{typeof(LiveShop).Assembly.Location}' live";
-        string command = $"stty cols {columns} rows 24; TERM={terminal} {program}; echo exit code $?";
+
+        // Ctrl-C reaches the shell too, and not every shell lives on to print the exit code.
+        string command = $"trap : INT; stty cols {columns} rows 24; TERM={terminal} {program}; echo exit code $?";
         using Process process = Process.Start(new ProcessStartInfo("script", ["-qc", command, "/dev/null"])
         {
             RedirectStandardInput = true,
