@@ -42,6 +42,9 @@ public sealed class CoreSettings
     /// <summary>Turns of the tool's wire through the sensor.</summary>
     public int Turns;
 
+    /// <summary>Turns of the vacuum's wire through a sensor of its own, like the tool's; 0 where none is fitted.</summary>
+    public int VacuumTurns;
+
     /// <summary>Swing of the idle line from which the noise floor starts, as the rms current of a sine, in mA.</summary>
     public int NoiseMilliamperes;
 }

@@ -21,9 +21,12 @@ public sealed class DetectionCore
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
     private readonly RelayGate _gate = new RelayGate();
+    private readonly VacuumLine _vacuumLine = new VacuumLine();
     private readonly ConverterScale _converter;
     private CoreSettings _settings;
     private SensorScale _scale;
+    private SensorScale _vacuumScale;
+
     /// <summary>The notices that wait to be read.</summary>
     public readonly NoticeQueue Notices = new NoticeQueue();
 
@@ -127,6 +130,12 @@ public sealed class DetectionCore
         get { return _window.IsValid; }
     }
 
+    /// <summary>Gets the vacuum's own rms current in mA; -1 where no sensor is fitted to its line, or it is not known.</summary>
+    public int VacuumMilliamperes
+    {
+        get { return _vacuumLine.Swing < 0 ? -1 : _vacuumScale.FromPeakToPeak(_vacuumLine.Swing); }
+    }
+
     /// <summary>Takes new settings.</summary>
     /// <param name="settings">The settings; the core keeps them and they must not change afterwards.</param>
     public void Use(CoreSettings settings)
@@ -135,6 +144,12 @@ public sealed class DetectionCore
             && settings.Turns == _settings.Turns && settings.NoiseMilliamperes == _settings.NoiseMilliamperes;
         _settings = settings;
         _scale = new SensorScale(settings.MicrovoltsAnAmpere, settings.Turns, _converter.MicrovoltsACount);
+        _vacuumScale = new SensorScale(settings.MicrovoltsAnAmpere, settings.VacuumTurns, _converter.MicrovoltsACount);
+        if (settings.VacuumTurns == 0)
+        {
+            _vacuumLine.Void();
+        }
+
 
         // What was learned stays, unless it was learned in other units.
         _floor.Set(
@@ -178,6 +193,11 @@ public sealed class DetectionCore
             JudgeMeasurement(now);
         }
 
+        if (_settings.VacuumTurns > 0)
+        {
+            _vacuumLine.Accept(bucket.VacuumReading);
+        }
+
         Faults.Accept(bucket, _window.IsValid, _detector.IsRunning);
         Decide(bucket, now);
         return true;
@@ -210,6 +230,7 @@ public sealed class DetectionCore
         _floor.Exchange(tape);
         _meter.Exchange(tape);
         _midpoint.Exchange(tape);
+        _vacuumLine.Exchange(tape);
         Vacuum.Exchange(tape);
         Faults.Exchange(tape);
         _gate.Exchange(tape);

@@ -38,4 +38,7 @@ public enum Fault
 
     /// <summary>The board restarted itself again and again.</summary>
     RestartLoop = 11,
+
+    /// <summary>The relay's line could not be opened: nothing can close the relay.</summary>
+    RelayLine = 12,
 }

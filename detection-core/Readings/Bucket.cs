@@ -38,4 +38,7 @@ public sealed class Bucket
 
     /// <summary>Reads that failed, or gave a number that the converter cannot give.</summary>
     public int Failed;
+
+    /// <summary>One reading of the vacuum's own line in counts; negative where none is fitted or the read failed.</summary>
+    public int VacuumReading = -1;
 }

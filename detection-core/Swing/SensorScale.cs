@@ -47,6 +47,14 @@ public sealed class SensorScale
         return (int)(((swing * (1000L * 1000 * _microvoltsACount)) + (divisor / 2)) / divisor);
     }
 
+    /// <summary>Rms current of the sine that would give a peak-to-peak of single readings.</summary>
+    /// <param name="counts">Peak-to-peak in counts.</param>
+    /// <returns>Rms current in mA.</returns>
+    public int FromPeakToPeak(int counts)
+    {
+        return (int)(counts * (1000L * 1000 * _microvoltsACount) / (_microvoltsAnAmpere * SwingOfRms));
+    }
+
     /// <summary>Rms current from the rms of bucket means.</summary>
     /// <param name="rms">Rms about the mean in sixteenths of a count.</param>
     /// <returns>Rms current in mA.</returns>

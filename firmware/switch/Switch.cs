@@ -39,6 +39,7 @@ public sealed class Switch
         _reader = new BucketReader(board);
         _bucket = _reader.Bucket;
         Now = _reader.Now;
+        _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
         Panel = new Panel(this);
         _flash = new FlashKeeper(this);
@@ -166,6 +167,13 @@ public sealed class Switch
         }
     }
 
+    /// <summary>Uses the settings as they are now.</summary>
+    public void UseSettings()
+    {
+        _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
+        Core.Use(Settings.ToCore());
+    }
+
     /// <summary>Writes the run hours to flash as soon as tool and vacuum are off.</summary>
     public void SaveHoursWhenQuiet()
     {
@@ -181,6 +189,7 @@ public sealed class Switch
         Boot.Lockouts = 0;
         _flash.KeepBootRecord();
         Note(LogKind.Cleared, 0, 0, 0);
+        JudgeRelayLine();
     }
 
     /// <summary>A person wants a restart.</summary>
@@ -309,6 +318,15 @@ public sealed class Switch
             Core.Faults.See(Fault.SettingsLost, 0, Now);
         }
 
+        for (int part = 1; part <= (int)BoardParts.Flash; part <<= 1)
+        {
+            if ((_board.FailedParts & (BoardParts)part) != BoardParts.None)
+            {
+                Note(LogKind.PartFailed, part, 0, 0);
+            }
+        }
+
+        JudgeRelayLine();
         if (Desk.FellBack > 0)
         {
             Note(LogKind.FellBack, 0, 0, Desk.FellBack);
@@ -333,6 +351,14 @@ public sealed class Switch
         }
     }
 
+    private void JudgeRelayLine()
+    {
+        if ((_board.FailedParts & BoardParts.RelayLine) != BoardParts.None)
+        {
+            Core.Faults.Latch(Fault.RelayLine, 0, Now);
+        }
+    }
+
     private void RestartBecause(BootReason reason)
     {
         IsRestarting = true;
@@ -354,7 +380,7 @@ public sealed class Switch
         Boot.Lockouts = 0;
         for (int i = 0; i < FaultMonitor.Count; i++)
         {
-            if (Core.Faults[(Fault)i].IsLatched && i != (int)Fault.RestartLoop)
+            if (Core.Faults[(Fault)i].IsLatched && i < (int)Fault.RestartLoop)
             {
                 Boot.Lockouts |= 1 << i;
             }

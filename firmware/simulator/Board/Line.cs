@@ -17,6 +17,11 @@ internal abstract class Line
     /// <returns>Counts; negative when it failed.</returns>
     public abstract int Read(long now);
 
+    /// <summary>Takes one reading of the vacuum's own line.</summary>
+    /// <param name="now">Virtual time in microseconds, never less than before.</param>
+    /// <returns>Counts; negative when it failed or no sensor is fitted.</returns>
+    public virtual int ReadVacuumLine(long now) => -1;
+
     /// <summary>Lets time pass.</summary>
     /// <param name="now">Virtual time in microseconds.</param>
     public abstract void Advance(long now);

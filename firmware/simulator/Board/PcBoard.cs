@@ -48,6 +48,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     public int FullScale => line.FullScale;
 
     /// <inheritdoc/>
+    public BoardParts FailedParts => BoardParts.None;
+
+    /// <inheritdoc/>
     public int MicrovoltsACount => line.MicrovoltsACount;
 
     /// <summary>Gets the time of the board's own start in microseconds.</summary>
@@ -104,6 +107,14 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
 
         ShopTime = count < readings.Length ? end : clock.Due;
         return count;
+    }
+
+    /// <inheritdoc/>
+    public int ReadVacuumLine()
+    {
+        int reading = line.ReadVacuumLine(ShopTime);
+        ShopTime += time?.Reading ?? 0;
+        return reading;
     }
 
     /// <inheritdoc/>

@@ -28,6 +28,9 @@ internal sealed class ShopLine(VirtualShop shop, Person person) : Line
     }
 
     /// <inheritdoc/>
+    public override int ReadVacuumLine(long now) => shop.ReadVacuumLine(now);
+
+    /// <inheritdoc/>
     public override void Advance(long now)
     {
         LetPersonAct(now);

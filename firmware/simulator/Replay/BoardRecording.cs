@@ -74,7 +74,7 @@ internal sealed class BoardRecording
         DetectionCore core = new(scale, _settings.ToCore(), 0);
         _tape.Read();
         core.Exchange(_tape);
-        BucketDecoder decoder = new(_begin);
+        BucketDecoder decoder = new(_begin, _settings[SettingId.VacuumTurns] > 0);
         Bucket bucket = new();
         int count = 0;
         foreach (string line in _data)

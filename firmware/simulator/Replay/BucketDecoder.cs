@@ -5,13 +5,15 @@ namespace NanoDustSwitch.Simulator.Replay;
 
 /// <summary>Reads back what <see cref="BucketEncoder"/> has written.</summary>
 /// <param name="begin">End of the last bucket before the first, in microseconds.</param>
-internal sealed class BucketDecoder(long begin)
+/// <param name="hasVacuumLine">Whether each bucket has a reading of the vacuum's own line.</param>
+internal sealed class BucketDecoder(long begin, bool hasVacuumLine)
 {
     private string _line = "";
     private int _at;
     private long _lastEnd = begin;
     private int _lastCount;
     private int _reference;
+    private int _lastVacuum;
 
     /// <summary>Gets a value indicating whether the line holds another item.</summary>
     public bool HasMore => _at < _line.Length;
@@ -63,6 +65,12 @@ internal sealed class BucketDecoder(long begin)
             _reference = _reference == 0 ? mean : _reference;
             bucket.Least = mean - (int)Number();
             bucket.Greatest = mean + (int)Number();
+        }
+
+        if (hasVacuumLine)
+        {
+            _lastVacuum += (int)Signed();
+            bucket.VacuumReading = _lastVacuum;
         }
 
         _lastEnd = bucket.EndTime;

@@ -20,6 +20,9 @@ public sealed class ShopSpecification
     /// <summary>Sensor on the tool's line.</summary>
     public SensorKind Sensor { get; set; } = SensorKind.Transformer;
 
+    /// <summary>Whether a second sensor of the same kind sits on the vacuum's own line.</summary>
+    public bool HasVacuumSensor { get; set; }
+
     /// <summary>Running current of the vacuum, A rms.</summary>
     public double VacuumAmperes { get; set; } = 10.0;
 

@@ -17,7 +17,6 @@ public sealed class VirtualShop
     private const long LongestStep = 600;
     private const long LookInterval = 10_000;
 
-    private readonly long _seed;
     private readonly double _dipPerAmpere;
     private readonly BoxSupply _box = new BoxSupply();
     private long _now = -1;
@@ -29,12 +28,12 @@ public sealed class VirtualShop
     public VirtualShop(ShopSpecification specification, long seed)
     {
         ArgumentNullException.ThrowIfNull(specification);
-        _seed = seed;
         Mains = new Mains(specification.Hertz, specification.Volts, specification.DegreesAtZero);
         _dipPerAmpere = Math.Max(0.0, specification.SourceOhms) / specification.Volts;
-        Sensor = new CurrentSensor(specification.Sensor, new ShopRandom(_seed, 1));
-        Converter = new Converter(new ShopRandom(_seed, 2));
-        Relay = new Relay(new ShopRandom(_seed, 3));
+        Sensor = new CurrentSensor(specification.Sensor, new ShopRandom(seed, 1));
+        VacuumSensor = specification.HasVacuumSensor ? new CurrentSensor(specification.Sensor, new ShopRandom(seed, 4)) : null;
+        Converter = new Converter(new ShopRandom(seed, 2));
+        Relay = new Relay(new ShopRandom(seed, 3));
         Driver = new HeartbeatDriver(specification.DriverTimeFactor);
         Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz);
         ToolLine = new TrueCurrent(specification.Hertz);
@@ -50,8 +49,8 @@ public sealed class VirtualShop
     /// <summary>The sensor on the tool's line.</summary>
     public CurrentSensor Sensor { get; }
 
-    /// <summary>The sensor on the vacuum's own line; null until fitted.</summary>
-    public CurrentSensor? VacuumSensor { get; private set; }
+    /// <summary>The sensor on the vacuum's own line; null where none is fitted.</summary>
+    public CurrentSensor? VacuumSensor { get; }
 
     /// <summary>The converter, which reads both lines.</summary>
     public Converter Converter { get; }
@@ -76,15 +75,6 @@ public sealed class VirtualShop
 
     /// <summary>True current of the vacuum at the latest time, A.</summary>
     public double VacuumAmperes { get; private set; }
-
-    /// <summary>Fits a sensor to the vacuum's own line.</summary>
-    /// <param name="kind">Transformer or Hall.</param>
-    /// <returns>The sensor.</returns>
-    public CurrentSensor FitVacuumSensor(SensorKind kind)
-    {
-        VacuumSensor = new CurrentSensor(kind, new ShopRandom(_seed, 4));
-        return VacuumSensor;
-    }
 
     /// <summary>
     /// Lets the supply sag, fail or come back. After an outage, below a tenth of nominal, what is still switched on starts anew.

@@ -1,3 +1,4 @@
+using System;
 using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
@@ -13,6 +14,9 @@ public sealed class BucketReader
 
     /// <summary>The last bucket.</summary>
     public readonly Bucket Bucket = new Bucket();
+
+    /// <summary>Whether a sensor is fitted to the vacuum's own line.</summary>
+    public bool ReadsVacuumLine;
 
     /// <summary>Time at which its readings were taken, in microseconds; later than its end after a stall.</summary>
     public long Now;
@@ -58,6 +62,11 @@ public sealed class BucketReader
             _nextEnd = GridAfter(now);
         }
 
+        if (ReadsVacuumLine)
+        {
+            Bucket.VacuumReading = ReadVacuumLine();
+        }
+
         _filler.Fill(_burst.Readings, _burst.Count, end, Bucket);
         return BucketRead.Done;
     }
@@ -65,6 +74,19 @@ public sealed class BucketReader
     private static long GridAfter(long time)
     {
         return ((time / Bucket.Microseconds) + 1) * Bucket.Microseconds;
+    }
+
+    private int ReadVacuumLine()
+    {
+        try
+        {
+            return _board.ReadVacuumLine();
+        }
+        catch (Exception)
+        {
+            // The tool's line shows whether the converter works; without this one nothing is known about the vacuum's current.
+            return -1;
+        }
     }
 
     // A burst ends early when it throws, or when its array is full.

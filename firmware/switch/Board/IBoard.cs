@@ -16,6 +16,9 @@ public interface IBoard
     /// <summary>Gets the size of a converter count in µV, for example 806.</summary>
     int MicrovoltsACount { get; }
 
+    /// <summary>Gets the parts that failed to open when the board came up; the log names them.</summary>
+    BoardParts FailedParts { get; }
+
     /// <summary>Gets a value indicating whether the button is pressed.</summary>
     bool IsButtonDown { get; }
 
@@ -25,6 +28,10 @@ public interface IBoard
     /// <param name="until">Time to stop at, in microseconds.</param>
     /// <returns>Number of readings in the array, those before <paramref name="from"/> among them.</returns>
     int ReadBurst(int[] readings, int from, long until);
+
+    /// <summary>Reads the vacuum's own line once.</summary>
+    /// <returns>The count; a negative number for a failed read.</returns>
+    int ReadVacuumLine();
 
     /// <summary>Drives the relay line. The relay holds only while the line toggles.</summary>
     /// <param name="high">The level.</param>

@@ -35,9 +35,13 @@ public sealed class BucketEncoder
     private long _lastEnd;
     private int _lastCount;
     private int _reference;
+    private int _lastVacuum;
 
     /// <summary>Time from which the first bucket's end counts, in microseconds.</summary>
     public long Begin;
+
+    /// <summary>Whether the reading of the vacuum's own line is written too.</summary>
+    public bool HasVacuumLine;
 
     /// <summary>Whether the line was too slow and buckets were lost.</summary>
     public bool HasOverrun;
@@ -63,6 +67,7 @@ public sealed class BucketEncoder
         _lastEnd = begin;
         _lastCount = 0;
         _reference = 0;
+        _lastVacuum = 0;
         _items = 0;
         HasOverrun = false;
     }
@@ -113,6 +118,12 @@ public sealed class BucketEncoder
 
             Number(mean - bucket.Least);
             Number(bucket.Greatest - mean);
+        }
+
+        if (HasVacuumLine)
+        {
+            Signed(bucket.VacuumReading - _lastVacuum);
+            _lastVacuum = bucket.VacuumReading;
         }
 
         EndItem();

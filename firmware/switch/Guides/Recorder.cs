@@ -112,6 +112,7 @@ public sealed class Recorder
             // From here on every bucket is recorded; the state of this moment follows line by line between them.
             _tape.Write();
             of.Core.Exchange(_tape);
+            _encoder.HasVacuumLine = of.Settings[SettingId.VacuumTurns] > 0;
             _encoder.Restart(of.BucketEnd);
             _isRecording = true;
             output.Text("buckets ").Number(_encoder.Begin).End();

@@ -76,6 +76,9 @@ public static class EventText
             case LogKind.Taught:
                 output.Text("a tool was taught, start-at ").Amperes(entry.Figure);
                 break;
+            case LogKind.PartFailed:
+                output.Text(Part((BoardParts)entry.First)).Text(" could not be opened");
+                break;
             default:
                 output.Text("entry of another version, kind ").Number((int)entry.Kind);
                 break;
@@ -97,6 +100,29 @@ public static class EventText
                 return "the clock stood still";
             default:
                 return "an unexpected error";
+        }
+    }
+
+    private static string Part(BoardParts part)
+    {
+        switch (part)
+        {
+            case BoardParts.RelayLine:
+                return "the relay's line";
+            case BoardParts.ToolLine:
+                return "the converter's tool line";
+            case BoardParts.VacuumLine:
+                return "the converter's vacuum line";
+            case BoardParts.Lamp:
+                return "the lamp";
+            case BoardParts.Sounder:
+                return "the sounder";
+            case BoardParts.Button:
+                return "the button";
+            case BoardParts.Serial:
+                return "the serial port";
+            default:
+                return "the flash";
         }
     }
 

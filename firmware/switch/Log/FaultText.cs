@@ -36,6 +36,8 @@ public static class FaultText
                 return "settings lost";
             case Fault.RestartLoop:
                 return "restarts in a row";
+            case Fault.RelayLine:
+                return "relay line fails";
             default:
                 return "unknown fault";
         }
@@ -77,6 +79,8 @@ public static class FaultText
                 return output.Text("both copies were bad, defaults are in use");
             case Fault.RestartLoop:
                 return output.Number(figure).Text(" restarts of its own making");
+            case Fault.RelayLine:
+                return output.Text("its pin could not be opened");
             default:
                 return output.Text("two looks at the same time");
         }
@@ -96,6 +100,7 @@ public static class FaultText
                 return "unplug from mains, then check the sensor's bias and supply";
             case Fault.ConverterFails:
             case Fault.ClockStands:
+            case Fault.RelayLine:
                 return "unplug and plug in again; if it comes back the board is bad";
             case Fault.NoWindow:
                 return "ends by itself; often? see 'status' for the worst gap";

@@ -41,4 +41,7 @@ public enum SettingId
 
     /// <summary>Swing of the quiet line.</summary>
     Noise = 12,
+
+    /// <summary>Turns of the vacuum's wire through a sensor of its own.</summary>
+    VacuumTurns = 13,
 }

@@ -77,6 +77,7 @@ public sealed class SettingValues
             ByHandMilliseconds = this[SettingId.ByHand],
             MicrovoltsAnAmpere = this[SettingId.SensorGain],
             Turns = this[SettingId.Turns],
+            VacuumTurns = this[SettingId.VacuumTurns],
             NoiseMilliamperes = this[SettingId.Noise],
         };
     }

@@ -75,7 +75,7 @@ public sealed class SettingsDesk
     /// <summary>Uses the settings as they are now.</summary>
     public void Use()
     {
-        _switch.Core.Use(InUse.ToCore());
+        _switch.UseSettings();
     }
 
     /// <summary>Goes back to the saved settings.</summary>

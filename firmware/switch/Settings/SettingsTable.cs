@@ -7,7 +7,7 @@ namespace NanoDustSwitch.Firmware;
 public static class SettingsTable
 {
     /// <summary>Number of settings.</summary>
-    public const int Count = 13;
+    public const int Count = 14;
 
     private const int Second = 1000;
     private const int Minute = 60 * Second;
@@ -70,6 +70,10 @@ public static class SettingsTable
         rows[(int)SettingId.SensorGain] = new Setting("sensor-gain", SettingUnit.MicrovoltsAnAmpere, 1000, 1000000, 23500, 23500, "sensor's output per ampere, from its data sheet or a known load");
         rows[(int)SettingId.Turns] = new Setting("turns", Number, 1, 10, 1, 1, "turns of the tool's wire through the sensor");
         rows[(int)SettingId.Noise] = new Setting("noise", Current, 0, 5000, 100, 100, "swing of the quiet line from which the noise floor starts");
+        rows[(int)SettingId.VacuumTurns] = new Setting("vacuum-turns", Number, 1, 10, 0, 0, "turns of the vacuum's wire through a second sensor like the tool's, or 'none'")
+        {
+            SpecialWord = "none",
+        };
         return rows;
     }
 }

@@ -31,6 +31,11 @@ internal sealed class BenchBoard : IBoard
         get { return 806; }
     }
 
+    public BoardParts FailedParts
+    {
+        get { return BoardParts.None; }
+    }
+
     public bool IsButtonDown
     {
         get { return false; }
@@ -64,6 +69,11 @@ internal sealed class BenchBoard : IBoard
         }
 
         return count;
+    }
+
+    public int ReadVacuumLine()
+    {
+        return -1;
     }
 
     public void SetRelayLine(bool high)

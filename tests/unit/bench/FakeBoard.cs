@@ -52,6 +52,11 @@ internal sealed class FakeBoard : IBoard
         get { return ToolLine.MicrovoltsACount; }
     }
 
+    public BoardParts FailedParts
+    {
+        get { return BoardParts.None; }
+    }
+
     public bool IsButtonDown
     {
         get { return PanelThrows ? throw new InvalidOperationException("button") : IsPressed; }
@@ -107,6 +112,11 @@ internal sealed class FakeBoard : IBoard
         }
 
         return count;
+    }
+
+    public int ReadVacuumLine()
+    {
+        return -1;
     }
 
     public void SetRelayLine(bool high)

@@ -123,7 +123,8 @@ internal static class DayReader
     {
         if (item != null)
         {
-            JsonFields fields = new(item, "'vacuum'", "amperes", "circuit");
+            JsonFields fields = new(item, "'vacuum'", "amperes", "circuit", "sensor");
+            shop.HasVacuumSensor = fields.BooleanOrNull("sensor") ?? false;
             shop.VacuumAmperes = fields.NumberOrNull("amperes", 0.1, MostAmperes) ?? shop.VacuumAmperes;
             shop.VacuumCircuit = fields.Find("circuit") is { } circuit ? CircuitReader.Name(circuit, shop.Circuits) : null;
         }

@@ -32,6 +32,11 @@ public sealed class StatusWord : Word
             case 0:
                 output.Column("vacuum", Column);
                 WhyText.Write(output, of);
+                if (core.VacuumMilliamperes >= 0)
+                {
+                    output.Text("; draws ").Amperes(core.VacuumMilliamperes);
+                }
+
                 output.End();
                 return true;
             case 1:

@@ -1,0 +1,35 @@
+using System;
+
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Parts of a board that may fail to open when it comes up.</summary>
+[Flags]
+public enum BoardParts
+{
+    /// <summary>None.</summary>
+    None = 0,
+
+    /// <summary>The relay's line: nothing can close the relay.</summary>
+    RelayLine = 1,
+
+    /// <summary>The converter's channel of the tool's line.</summary>
+    ToolLine = 2,
+
+    /// <summary>The converter's channel of the vacuum's line.</summary>
+    VacuumLine = 4,
+
+    /// <summary>The lamp's pin.</summary>
+    Lamp = 8,
+
+    /// <summary>The sounder's pin.</summary>
+    Sounder = 16,
+
+    /// <summary>The button's pin.</summary>
+    Button = 32,
+
+    /// <summary>The serial port.</summary>
+    Serial = 64,
+
+    /// <summary>The flash's files.</summary>
+    Flash = 128,
+}

@@ -1,0 +1,64 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class VacuumLineTests
+{
+    [TestMethod]
+    public void TheAnswerIsThePeakToPeakOfTwentyReadings()
+    {
+        VacuumLine line = new VacuumLine();
+        for (int i = 0; i < VacuumLine.Length - 1; i++)
+        {
+            Assert.IsFalse(line.Accept(1500 + (i * 10)));
+        }
+
+        Assert.AreEqual(-1, line.Swing);
+        Assert.IsTrue(line.Accept(1400));
+        Assert.AreEqual(280, line.Swing);
+    }
+
+    [TestMethod]
+    public void AFewFailedReadingsAreLeftOut()
+    {
+        VacuumLine line = new VacuumLine();
+        Take(line, 5, 15);
+        Assert.AreEqual(0, line.Swing);
+    }
+
+    [TestMethod]
+    public void WithTooFewReadingsNothingIsKnown()
+    {
+        VacuumLine line = new VacuumLine();
+        Take(line, 0, 20);
+        Assert.AreEqual(0, line.Swing);
+        Take(line, 6, 14);
+        Assert.AreEqual(-1, line.Swing);
+    }
+
+    [TestMethod]
+    public void WhatStoodBeforeIsForgotten()
+    {
+        VacuumLine line = new VacuumLine();
+        line.Accept(100);
+        line.Void();
+        Take(line, 0, 20);
+        Assert.AreEqual(0, line.Swing);
+        line.Void();
+        Assert.AreEqual(-1, line.Swing);
+    }
+
+    private static void Take(VacuumLine line, int failed, int good)
+    {
+        for (int i = 0; i < failed; i++)
+        {
+            line.Accept(-1);
+        }
+
+        for (int i = 0; i < good; i++)
+        {
+            line.Accept(1576);
+        }
+    }
+}
