@@ -6,7 +6,7 @@ namespace NanoDustSwitch.Detection;
 /// </summary>
 /// <remarks>
 /// The way of a bucket: swing window, run detector, vacuum control, relay gate. Beside it: current meter, midpoint,
-/// noise floor, faults. A slower lane for small tools has its place beside <see cref="RunDetector"/> in <see cref="Decide"/>.
+/// noise floor, faults. A slower lane for small tools has its place beside <see cref="RunDetector"/> in <see cref="Judge"/>.
 /// </remarks>
 public sealed class DetectionCore
 {
@@ -36,6 +36,9 @@ public sealed class DetectionCore
     /// <summary>The faults.</summary>
     public readonly FaultMonitor Faults;
 
+    /// <summary>Whether the relay should be closed now.</summary>
+    public bool IsRelayClosed;
+
     private int _startLevel;
     private int _stopLevel;
     private long _lastEnd;
@@ -62,12 +65,6 @@ public sealed class DetectionCore
     public SensorScale Scale
     {
         get { return _scale; }
-    }
-
-    /// <summary>Gets a value indicating whether the relay should be closed now.</summary>
-    public bool IsRelayClosed
-    {
-        get { return _gate.IsClosed; }
     }
 
     /// <summary>Gets a value indicating whether the tool runs.</summary>
@@ -163,32 +160,23 @@ public sealed class DetectionCore
     /// <summary>Takes the next bucket and decides.</summary>
     /// <param name="bucket">The bucket; missing ones are seen from the time between two.</param>
     /// <returns>False when its time is not after the last one's: the clock cannot be trusted, and the vacuum goes off.</returns>
+    /// <remarks>
+    /// A call costs the device about thirty instructions, so parts that have nothing to do are passed by: what is asked here are
+    /// their own public facts.
+    /// </remarks>
     public bool Accept(Bucket bucket)
     {
         long now = bucket.EndTime;
         long step = now - _lastEnd;
-        if (step <= 0)
+        if (step != Bucket.Microseconds && !Bridge(step))
         {
-            Faults.See(Fault.ClockStands, 0, _lastEnd);
-            Vacuum.Update(_detector.IsRunning, true, _lastEnd);
-            _gate.Update(false, true, _lastEnd);
             return false;
         }
 
         _lastEnd = now;
-        if (step > 2 * Bucket.Microseconds)
-        {
-            _window.Void();
-            _meter.Restart();
-        }
-        else if (step > Bucket.Microseconds)
-        {
-            // One bucket is missing; the window bridges a single one.
-            _window.Add(0, 0);
-        }
-
-        _window.Add(bucket.Sum, bucket.Count);
-        if (bucket.Count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / bucket.Count))
+        int count = bucket.Count;
+        _window.Add(bucket.Sum, count);
+        if (count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / count))
         {
             JudgeMeasurement(now);
         }
@@ -198,8 +186,39 @@ public sealed class DetectionCore
             _vacuumLine.Accept(bucket.VacuumReading);
         }
 
-        Faults.Accept(bucket, _window.IsValid, _detector.IsRunning);
-        Decide(bucket, now);
+        bool isValid = _window.IsValid;
+        bool isRunning = _detector.IsRunning;
+        FaultMonitor faults = Faults;
+        if (isValid && bucket.IsOrdinary && faults.IsCalm)
+        {
+            faults.LastValid = now;
+        }
+        else
+        {
+            faults.Accept(bucket, isValid, isRunning);
+        }
+
+        if (isValid)
+        {
+            isRunning = Judge(bucket, now);
+        }
+        else
+        {
+            _detector.Skip();
+        }
+
+        VacuumControl vacuum = Vacuum;
+        if (isRunning != vacuum.IsToolRunning || faults.HoldsOff != vacuum.IsHeldOff || now >= vacuum.NextLook
+            || vacuum.State != _judgedState)
+        {
+            Act(isRunning, now);
+        }
+
+        if (vacuum.WantsVacuum != _gate.IsClosed || faults.HoldsOff)
+        {
+            UpdateGate(now);
+        }
+
         return true;
     }
 
@@ -209,7 +228,7 @@ public sealed class DetectionCore
     public void Handle(VacuumEvent happened, long now)
     {
         Vacuum.Handle(happened, now);
-        _gate.Update(Vacuum.WantsVacuum, Faults.HoldsOff, now);
+        UpdateGate(now);
     }
 
     /// <summary>Notes that the relay has dropped because its heartbeat stopped for too long; it rests before it closes again.</summary>
@@ -219,6 +238,7 @@ public sealed class DetectionCore
     {
         Notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
         _gate.Lose(now);
+        IsRelayClosed = false;
     }
 
     /// <summary>Exchanges the whole state with a tape; the settings are not part of it.</summary>
@@ -234,58 +254,88 @@ public sealed class DetectionCore
         Vacuum.Exchange(tape);
         Faults.Exchange(tape);
         _gate.Exchange(tape);
+        IsRelayClosed = _gate.IsClosed;
         _lastEnd = tape.Number(_lastEnd);
         _idleMeasured = tape.Flag(_idleMeasured);
         _judgedState = (VacuumState)tape.Number((int)_judgedState);
         SetLevels();
     }
 
-    private void Decide(Bucket bucket, long now)
+    // What came between the last bucket and one that does not follow it at once.
+    private bool Bridge(long step)
     {
-        int swing = _window.Swing;
-        bool isValid = _window.IsValid;
-        _detector.Accept(swing, isValid);
-        bool isRunning = _detector.IsRunning;
-        if (isValid)
+        if (step <= 0)
         {
-            if (isRunning)
-            {
-                if (Vacuum.IsBriefSurge(bucket, swing, _floor.Floor, _startLevel))
-                {
-                    _detector.Drop();
-                    isRunning = false;
-                }
-            }
-            else if (_floor.Accept(swing < _startLevel ? swing : _startLevel))
-            {
-                // Above the level it is a tool that is not confirmed yet, or a burst; as noise it counts up to the level.
-                SetLevels();
-                if (_floor.IsAtCap)
-                {
-                    Faults.See(Fault.Noisy, StartMilliamperes, now);
-                }
-                else if (Faults[Fault.Noisy].IsActive)
-                {
-                    Faults.End(Fault.Noisy, now);
-                }
-            }
+            Faults.See(Fault.ClockStands, 0, _lastEnd);
+            Vacuum.Update(_detector.IsRunning, true, _lastEnd);
+            UpdateGate(_lastEnd);
+            return false;
         }
 
-        if (isRunning != Vacuum.IsToolRunning)
+        if (step > 2 * Bucket.Microseconds)
+        {
+            _window.Void();
+            _meter.Restart();
+        }
+        else if (step > Bucket.Microseconds)
+        {
+            // One bucket is missing; the window bridges a single one.
+            _window.Add(0, 0);
+        }
+
+        return true;
+    }
+
+    // Tells from a valid window whether the tool runs.
+    private bool Judge(Bucket bucket, long now)
+    {
+        RunDetector detector = _detector;
+        int swing = _window.Swing;
+        if (detector.IsRunning ? swing < _stopLevel || detector.Against != 0 : swing >= _startLevel || detector.Against != 0)
+        {
+            detector.Accept(swing);
+        }
+
+        if (detector.IsRunning)
+        {
+            if (Vacuum.IsWaitingForSurge && Vacuum.IsBriefSurge(bucket, swing, _floor.Floor, _startLevel))
+            {
+                detector.Drop();
+            }
+        }
+        else if (_floor.Accept(swing < _startLevel ? swing : _startLevel))
+        {
+            // Above the level it is a tool that is not confirmed yet, or a burst; as noise it counts up to the level.
+            SetLevels();
+            Faults.Set(Fault.Noisy, _floor.IsAtCap, StartMilliamperes, now);
+        }
+
+        return detector.IsRunning;
+    }
+
+    // Something has changed, or a time is up.
+    private void Act(bool isRunning, long now)
+    {
+        VacuumControl vacuum = Vacuum;
+        if (isRunning != vacuum.IsToolRunning)
         {
             _floor.Restart();
             _idleMeasured = false;
         }
 
-        Vacuum.Update(isRunning, Faults.HoldsOff, now);
-        if (Vacuum.State != _judgedState)
+        vacuum.Update(isRunning, Faults.HoldsOff, now);
+        if (vacuum.State != _judgedState)
         {
-            _judgedState = Vacuum.State;
-            Faults.Set(Fault.ShortCycling, Vacuum.State == VacuumState.RunningOn && Vacuum.IsStretched, _settings.StartsAMinute, now);
-            Faults.Set(Fault.RanTooLong, Vacuum.State == VacuumState.AwaitingStop && Vacuum.RanTooLong, _settings.LongestRunMilliseconds / 60000, now);
+            _judgedState = vacuum.State;
+            Faults.Set(Fault.ShortCycling, vacuum.State == VacuumState.RunningOn && vacuum.IsStretched, _settings.StartsAMinute, now);
+            Faults.Set(Fault.RanTooLong, vacuum.State == VacuumState.AwaitingStop && vacuum.RanTooLong, _settings.LongestRunMilliseconds / 60000, now);
         }
+    }
 
+    private void UpdateGate(long now)
+    {
         _gate.Update(Vacuum.WantsVacuum, Faults.HoldsOff, now);
+        IsRelayClosed = _gate.IsClosed;
     }
 
     private void JudgeMeasurement(long now)

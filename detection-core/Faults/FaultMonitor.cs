@@ -39,10 +39,18 @@ public sealed class FaultMonitor
     private bool _wasInvalid;
     private long _firstClip;
     private long _lastClip = long.MinValue / 2;
-    private long _lastValid;
 
     /// <summary>Whether a fault keeps the vacuum off.</summary>
     public bool HoldsOff;
+
+    /// <summary>
+    /// Whether no fault stands and none is in the making: then an ordinary bucket with a valid window needs no judging beyond
+    /// <see cref="LastValid"/>.
+    /// </summary>
+    public bool IsCalm;
+
+    /// <summary>End of the last bucket with a valid window, in microseconds.</summary>
+    public long LastValid;
 
     /// <summary>Initializes a new instance of the <see cref="FaultMonitor"/> class.</summary>
     /// <param name="notices">Where faults are told.</param>
@@ -50,7 +58,7 @@ public sealed class FaultMonitor
     public FaultMonitor(NoticeQueue notices, long now)
     {
         _notices = notices;
-        _lastValid = now;
+        LastValid = now;
         for (int i = 0; i < Count; i++)
         {
             _states[i] = new FaultState();
@@ -118,17 +126,19 @@ public sealed class FaultMonitor
                 End(Fault.NoWindow, now);
             }
 
-            _lastValid = now;
+            LastValid = now;
         }
-        else if (now - _lastValid > LongestGapMicroseconds)
+        else if (now - LastValid > LongestGapMicroseconds)
         {
-            See(Fault.NoWindow, Clip((now - _lastValid) / 1000), now);
+            See(Fault.NoWindow, Clip((now - LastValid) / 1000), now);
         }
 
         if (_active != 0)
         {
             LookForEnds(isWindowValid, now);
         }
+
+        IsCalm = (_active | _railRun | _frozenRun | _failedRun) == 0;
     }
 
     /// <summary>Judges the mean of a measuring window against the band in which a sensor rests.</summary>
@@ -232,7 +242,7 @@ public sealed class FaultMonitor
         _railRun = 0;
         _frozenRun = 0;
         _failedRun = 0;
-        _lastValid = now;
+        LastValid = now;
         Recount();
     }
 
@@ -346,6 +356,7 @@ public sealed class FaultMonitor
             {
                 _active++;
                 HoldsOff = HoldsOff || KeepsOff((Fault)i);
+                IsCalm = false;
             }
         }
     }
@@ -358,16 +369,17 @@ public sealed class FaultMonitor
         {
             _states[i].Exchange(tape);
         }
-        
+
         _railRun = tape.Number(_railRun);
         _frozenRun = tape.Number(_frozenRun);
         _frozenAt = tape.Number(_frozenAt);
         _failedRun = tape.Number(_failedRun);
-        _lastValid = tape.Number(_lastValid);
+        LastValid = tape.Number(LastValid);
         _looks = tape.Number(_looks);
         _wasInvalid = tape.Flag(_wasInvalid);
         _firstClip = tape.Number(_firstClip);
         _lastClip = tape.Number(_lastClip);
+        IsCalm = false;
         Recount();
     }
 }

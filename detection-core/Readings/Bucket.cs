@@ -39,6 +39,12 @@ public sealed class Bucket
     /// <summary>Reads that failed, or gave a number that the converter cannot give.</summary>
     public int Failed;
 
+    /// <summary>
+    /// Whether the readings are known to be varied, off the rails and none failed, so that nobody needs to look closer. False says
+    /// nothing.
+    /// </summary>
+    public bool IsOrdinary;
+
     /// <summary>One reading of the vacuum's own line in counts; negative where none is fitted or the read failed.</summary>
     public int VacuumReading = -1;
 }

@@ -60,6 +60,7 @@ public sealed class BucketFiller
             bucket.AtLowRail = 0;
             bucket.AtHighRail = 0;
             bucket.Failed = 0;
+            bucket.IsOrdinary = least < greatest;
             if (count > 0)
             {
                 _last = readings[count - 1];
@@ -128,5 +129,6 @@ public sealed class BucketFiller
         bucket.AtLowRail = low;
         bucket.AtHighRail = high;
         bucket.Failed = failed;
+        bucket.IsOrdinary = false;
     }
 }

@@ -9,11 +9,12 @@ public sealed class RunDetector
     private int _start;
     private int _stop;
     private int _confirm;
-    private int _above;
-    private int _below;
 
     /// <summary>Whether the tool runs, as last decided.</summary>
     public bool IsRunning;
+
+    /// <summary>Buckets in a row that speak for the other decision: at or above the upper level while it does not run, below the lower while it does.</summary>
+    public int Against;
 
     /// <summary>Sets the levels.</summary>
     /// <param name="start">Swing at which a tool counts as running, in sixteenths of a count.</param>
@@ -30,39 +31,27 @@ public sealed class RunDetector
     public void Drop()
     {
         IsRunning = false;
-        _above = 0;
+        Against = 0;
     }
 
-    /// <summary>Takes the answer of the next bucket.</summary>
-    /// <param name="swing">Swing in sixteenths of a count.</param>
-    /// <param name="isValid">Whether the swing can be believed. A gap keeps the last decision and starts the count anew.</param>
-    public void Accept(int swing, bool isValid)
+    /// <summary>A gap keeps the last decision and starts the count anew.</summary>
+    public void Skip()
     {
-        if (!isValid)
+        Against = 0;
+    }
+
+    /// <summary>Takes the swing of the next bucket, from a valid window.</summary>
+    /// <param name="swing">Swing in sixteenths of a count.</param>
+    public void Accept(int swing)
+    {
+        if (IsRunning ? swing >= _stop : swing < _start)
         {
-            _above = 0;
-            _below = 0;
+            Against = 0;
         }
-        else if (IsRunning)
+        else if (++Against >= (IsRunning ? StopBuckets : _confirm))
         {
-            if (swing >= _stop)
-            {
-                _below = 0;
-            }
-            else if (++_below >= StopBuckets)
-            {
-                IsRunning = false;
-                _above = 0;
-            }
-        }
-        else if (swing < _start)
-        {
-            _above = 0;
-        }
-        else if (++_above >= _confirm)
-        {
-            IsRunning = true;
-            _below = 0;
+            IsRunning = !IsRunning;
+            Against = 0;
         }
     }
 
@@ -70,8 +59,7 @@ public sealed class RunDetector
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        _above = tape.Number(_above);
-        _below = tape.Number(_below);
+        Against = tape.Number(Against);
         IsRunning = tape.Flag(IsRunning);
     }
 }

@@ -14,7 +14,6 @@ public sealed class VacuumControl
     private readonly NoticeQueue _notices;
     private CoreSettings _settings;
     private long _deadline = Never;
-    private bool _isHeldOff;
     private bool _hasWarned;
 
     /// <summary>Starts made by the switch itself.</summary>
@@ -32,6 +31,18 @@ public sealed class VacuumControl
     /// <summary>When the tool last started or stopped, in microseconds.</summary>
     public long ToolSince;
 
+    /// <summary>Whether the state wants the vacuum on.</summary>
+    public bool WantsVacuum;
+
+    /// <summary>Whether a fault keeps the vacuum off.</summary>
+    public bool IsHeldOff;
+
+    /// <summary>Whether the vacuum waits for the end of the tool's start surge.</summary>
+    public bool IsWaitingForSurge;
+
+    /// <summary>Until then <see cref="Update"/> has nothing to do unless the facts change; in microseconds.</summary>
+    public long NextLook = Never;
+
     /// <summary>Whether the run-on that is counting was stretched because of too many starts.</summary>
     public bool IsStretched;
 
@@ -47,26 +58,12 @@ public sealed class VacuumControl
         _notices = notices;
     }
 
-    /// <summary>Gets a value indicating whether the state wants the vacuum on.</summary>
-    public bool WantsVacuum
-    {
-        get
-        {
-            return State == VacuumState.Following || State == VacuumState.RunningOn || State == VacuumState.ByHand;
-        }
-    }
-
-    private bool IsWaitingForSurge
-    {
-        get { return State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge; }
-    }
-
     /// <summary>Takes new settings; a time that is counting is measured anew from its beginning.</summary>
     /// <param name="settings">The settings.</param>
     public void Use(CoreSettings settings)
     {
         _settings = settings;
-        SetDeadline(State);
+        BeginTimes();
     }
 
     /// <summary>Tells how long the present state still lasts.</summary>
@@ -88,9 +85,9 @@ public sealed class VacuumControl
     /// <param name="now">Time in microseconds.</param>
     public void Update(bool isToolRunning, bool isHeldOff, long now)
     {
-        if (isHeldOff != _isHeldOff)
+        if (isHeldOff != IsHeldOff)
         {
-            _isHeldOff = isHeldOff;
+            IsHeldOff = isHeldOff;
             Handle(isHeldOff ? VacuumEvent.FaultRose : VacuumEvent.FaultEnded, now);
         }
 
@@ -110,6 +107,7 @@ public sealed class VacuumControl
             && _deadline - now <= WarningMicroseconds)
         {
             _hasWarned = true;
+            BeginLooks();
             _notices.Add(NoticeKind.LongRunAhead, 0, 0, (int)((_deadline - now) / 1000000), now);
         }
     }
@@ -156,7 +154,7 @@ public sealed class VacuumControl
         // Each pass below leaves such a state for good; the limit is only there in case the table is ever changed wrongly.
         for (int i = 0; i < VacuumTable.States; i++)
         {
-            if (_isHeldOff && (State == VacuumState.Idle || State == VacuumState.Starting || WantsVacuum))
+            if (IsHeldOff && (State == VacuumState.Idle || State == VacuumState.Starting || WantsVacuum))
             {
                 Move(VacuumEvent.FaultRose, now);
             }
@@ -185,7 +183,7 @@ public sealed class VacuumControl
             if (to == VacuumState.ByHand && happened == VacuumEvent.HandOn)
             {
                 Since = now;
-                SetDeadline(to);
+                BeginTimes();
             }
 
             return;
@@ -212,14 +210,14 @@ public sealed class VacuumControl
                 && _settings.RunOnMilliseconds < StretchedRunOnMilliseconds;
         }
 
-        SetDeadline(to);
+        BeginTimes();
         _notices.Add(NoticeKind.StateChanged, (int)from, (int)to, (int)happened, now);
     }
 
-    private void SetDeadline(VacuumState state)
+    private void BeginTimes()
     {
         int milliseconds = -1;
-        switch (state)
+        switch (State)
         {
             case VacuumState.Starting:
                 milliseconds = _settings.StartDelayMilliseconds == CoreSettings.AfterSurge
@@ -238,6 +236,16 @@ public sealed class VacuumControl
         }
 
         _deadline = milliseconds < 0 ? Never : Since + (milliseconds * 1000L);
+        BeginLooks();
+    }
+
+    private void BeginLooks()
+    {
+        WantsVacuum = State == VacuumState.Following || State == VacuumState.RunningOn || State == VacuumState.ByHand;
+        IsWaitingForSurge = State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge;
+        NextLook = IsWaitingForSurge ? Never
+            : State == VacuumState.Following && !_hasWarned && _deadline != Never ? _deadline - WarningMicroseconds
+            : _deadline;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -251,9 +259,10 @@ public sealed class VacuumControl
         IsToolRunning = tape.Flag(IsToolRunning);
         IsStretched = tape.Flag(IsStretched);
         RanTooLong = tape.Flag(RanTooLong);
-        _isHeldOff = tape.Flag(_isHeldOff);
+        IsHeldOff = tape.Flag(IsHeldOff);
         _hasWarned = tape.Flag(_hasWarned);
         _surge.Exchange(tape);
         Starts.Exchange(tape);
+        BeginLooks();
     }
 }

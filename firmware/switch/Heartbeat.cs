@@ -1,5 +1,3 @@
-using NanoDustSwitch.Detection;
-
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
@@ -13,8 +11,10 @@ public sealed class Heartbeat
 
     private readonly IBoard _board;
     private bool _level;
-    private bool _isBeating;
     private long _lastBeat;
+
+    /// <summary>Whether the line toggles.</summary>
+    public bool IsBeating;
 
     /// <summary>Initializes a new instance of the <see cref="Heartbeat"/> class and lets the line rest.</summary>
     /// <param name="board">The board.</param>
@@ -27,28 +27,24 @@ public sealed class Heartbeat
     /// <summary>Lets the line rest.</summary>
     public void Stop()
     {
-        _isBeating = false;
+        IsBeating = false;
         _level = false;
         _board.SetRelayLine(false);
     }
 
-    /// <summary>Beats once if the core wants the relay closed.</summary>
-    /// <param name="core">The core.</param>
+    /// <summary>Beats once if the relay is to be closed, else lets the line rest.</summary>
+    /// <param name="isClosed">Whether the relay should be closed.</param>
     /// <param name="now">Time in microseconds.</param>
     /// <returns>0, or the length in ms of a gap in which the driver may have let go; the line rests then.</returns>
-    public int Update(DetectionCore core, long now)
+    public int Update(bool isClosed, long now)
     {
-        if (!core.IsRelayClosed)
+        if (!isClosed)
         {
-            if (_isBeating)
-            {
-                Stop();
-            }
-
+            Stop();
             return 0;
         }
 
-        if (_isBeating && now - _lastBeat > LongestGap)
+        if (IsBeating && now - _lastBeat > LongestGap)
         {
             // The driver may have let go. Closing again is a start like any other, after the relay's rest.
             int gap = (int)((now - _lastBeat) / 1000);
@@ -56,7 +52,7 @@ public sealed class Heartbeat
             return gap;
         }
 
-        _isBeating = true;
+        IsBeating = true;
         _lastBeat = now;
         _level = !_level;
         _board.SetRelayLine(_level);

@@ -5,13 +5,15 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>How fast the readings come and how large the gaps between buckets are.</summary>
 public sealed class ReadingStatistics
 {
-    private int _readings;
     private long _second;
-    private long _lastEnd;
-    private int _buckets;
-    private bool _notesSpread;
     private int _moved;
     private int _lastLeast = -1;
+
+    /// <summary>Readings in the second under way.</summary>
+    public int Count;
+
+    /// <summary>Whether the spread of the readings is noted.</summary>
+    public bool NotesSpread;
 
     /// <summary>Readings in the last whole second.</summary>
     public int ASecond;
@@ -47,50 +49,40 @@ public sealed class ReadingStatistics
         Greatest = int.MinValue;
         _moved = 0;
         _lastLeast = -1;
-        _notesSpread = true;
+        NotesSpread = true;
     }
 
     /// <summary>Ends it.</summary>
     public void EndSpread()
     {
-        _notesSpread = false;
+        NotesSpread = false;
     }
 
-    /// <summary>Takes a bucket.</summary>
-    /// <param name="bucket">The bucket.</param>
-    public void Accept(Bucket bucket)
+    /// <summary>Looks whether a second is over; at least ten times a second.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Update(long now)
     {
-        long now = bucket.EndTime;
-        if (now - _lastEnd != Bucket.Microseconds)
+        if (now - _second >= 1000000)
         {
-            NoteGap(now - _lastEnd - Bucket.Microseconds);
-        }
-
-        _lastEnd = now;
-        _readings += bucket.Count;
-        if (++_buckets == Bucket.ASecond)
-        {
-            ASecond = (int)(_readings * 1000000L / (now - _second));
+            ASecond = (int)(Count * 1000000L / (now - _second));
             _second = now;
-            _readings = 0;
-            _buckets = 0;
-        }
-
-        if (_notesSpread)
-        {
-            NoteSpread(bucket);
+            Count = 0;
         }
     }
 
-    private void NoteGap(long gap)
+    /// <summary>Notes a gap between two buckets.</summary>
+    /// <param name="gap">Time without a bucket in microseconds.</param>
+    public void NoteGap(long gap)
     {
-        if (_lastEnd != 0 && gap > WorstGap)
+        if (gap > WorstGap)
         {
             WorstGap = gap > int.MaxValue ? int.MaxValue : (int)gap;
         }
     }
 
-    private void NoteSpread(Bucket bucket)
+    /// <summary>Notes the spread of a bucket's readings.</summary>
+    /// <param name="bucket">The bucket.</param>
+    public void NoteSpread(Bucket bucket)
     {
         if (bucket.Count == 0)
         {

@@ -36,7 +36,7 @@ public sealed class Switch
         Desk = new SettingsDesk(this, Safe);
         Settings = Desk.InUse;
         SavedSettings = Desk.Saved;
-        _reader = new BucketReader(board);
+        _reader = new BucketReader(board, Readings);
         _bucket = _reader.Bucket;
         Now = _reader.Now;
         _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
@@ -102,8 +102,8 @@ public sealed class Switch
     /// <summary>The time of the last step in microseconds.</summary>
     public long Now;
 
-    /// <summary>Gets a value indicating whether the board has been told to restart; a step then does nothing.</summary>
-    public bool IsRestarting { get; private set; }
+    /// <summary>Whether the board has been told to restart; a step then does nothing.</summary>
+    public bool IsRestarting;
 
     /// <summary>Gets a value indicating whether the relay is open and nothing is about to close it.</summary>
     public bool IsRelayResting
@@ -137,7 +137,49 @@ public sealed class Switch
 
         try
         {
-            StepOnce();
+            BucketRead read = _reader.Read();
+            long now = _reader.Now;
+            Now = now;
+            if (read != BucketRead.Done)
+            {
+                EndWithoutBucket(read);
+                return;
+            }
+
+            Bucket bucket = _bucket;
+            DetectionCore core = Core;
+            if (!core.Accept(bucket))
+            {
+                RestartBecause(BootReason.ClockStood);
+                return;
+            }
+
+            int lost = 0;
+            if (core.IsRelayClosed || _heartbeat.IsBeating)
+            {
+                lost = _heartbeat.Update(core.IsRelayClosed, now);
+                if (lost > 0)
+                {
+                    core.LoseRelay(lost, now);
+                }
+            }
+
+            if (Console.WantsBuckets)
+            {
+                ShowBucket(lost);
+            }
+
+            if (core.Notices.Count > 0)
+            {
+                TakeNotices();
+            }
+
+            // No readings are taken meanwhile, so every second step serves a little of the rest: the holes stay short.
+            _turn = (_turn + 1) & 7;
+            if ((_turn & 1) != 0)
+            {
+                ServeTheRest(_turn, now);
+            }
         }
         catch (Exception)
         {
@@ -215,72 +257,40 @@ public sealed class Switch
         entry.Milliamperes = Core.SwingMilliamperes;
     }
 
-    private void StepOnce()
+    private void EndWithoutBucket(BucketRead read)
     {
-        BucketRead read = _reader.Read();
-        Now = _reader.Now;
-        if (read != BucketRead.Done)
+        if (read == BucketRead.ClockStands)
         {
-            if (read == BucketRead.ClockStands)
-            {
-                Core.Faults.See(Fault.ClockStands, _reader.LooksAtOneTime, Now);
-                RestartBecause(BootReason.ClockStood);
-            }
-
-            return;
-        }
-
-        DetectionCore core = Core;
-        SerialConsole console = Console;
-        if (!core.Accept(_bucket))
-        {
+            Core.Faults.See(Fault.ClockStands, _reader.LooksAtOneTime, Now);
             RestartBecause(BootReason.ClockStood);
-            return;
         }
-
-        int lost = _heartbeat.Update(core, Now);
-        if (lost > 0)
-        {
-            core.LoseRelay(lost, Now);
-        }
-
-        Readings.Accept(_bucket);
-        if (console.WantsBuckets)
-        {
-            console.Accept(_bucket, lost);
-        }
-
-        if (core.Notices.Count > 0)
-        {
-            TakeNotices();
-        }
-
-        ServeTheRest();
     }
 
-    // No readings are taken meanwhile, so every second step serves one of these and not all: the holes stay short.
-    private void ServeTheRest()
+    private void ShowBucket(int lost)
     {
-        int turn = (_turn + 1) & 7;
-        _turn = turn;
-        if ((turn & 1) == 0)
+        Console.Accept(_bucket, lost);
+        if (Readings.NotesSpread)
         {
-            return;
+            Readings.NoteSpread(_bucket);
         }
+    }
 
+    private void ServeTheRest(int turn, long now)
+    {
         if (turn == 1 || turn == 5)
         {
-            Console.Serve(Now);
+            Console.Serve(now);
         }
         else if (turn == 3)
         {
-            Panel.Update(Now);
+            Panel.Update(now);
         }
         else
         {
-            Hours.Update(Core.IsRelayClosed, Now);
+            Readings.Update(now);
+            Hours.Update(Core.IsRelayClosed, now);
             ForgiveRestarts();
-            _flash.Update(Now);
+            _flash.Update(now);
         }
     }
 

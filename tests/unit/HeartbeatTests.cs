@@ -24,7 +24,7 @@ public class HeartbeatTests
         DetectionCore core = On();
         for (int i = 1; i <= 100; i++)
         {
-            heartbeat.Update(core, 1000000 + (i * 2500L));
+            heartbeat.Update(core.IsRelayClosed, 1000000 + (i * 2500L));
             Assert.AreEqual(i, board.Toggles);
         }
     }
@@ -35,13 +35,13 @@ public class HeartbeatTests
         FakeBoard board = new FakeBoard();
         Heartbeat heartbeat = new Heartbeat(board);
         DetectionCore core = On();
-        heartbeat.Update(core, 1002500);
+        heartbeat.Update(core.IsRelayClosed, 1002500);
         Assert.IsTrue(board.RelayLine);
         core.Handle(VacuumEvent.HandOff, 1002500);
-        heartbeat.Update(core, 1005000);
+        heartbeat.Update(core.IsRelayClosed, 1005000);
         Assert.IsFalse(board.RelayLine);
         int toggles = board.Toggles;
-        heartbeat.Update(core, 1007500);
+        heartbeat.Update(core.IsRelayClosed, 1007500);
         Assert.AreEqual(toggles, board.Toggles);
     }
 
@@ -51,8 +51,8 @@ public class HeartbeatTests
         FakeBoard board = new FakeBoard();
         Heartbeat heartbeat = new Heartbeat(board);
         DetectionCore core = On();
-        Assert.AreEqual(0, heartbeat.Update(core, 1000000));
-        Assert.AreEqual(0, heartbeat.Update(core, 1150000));
+        Assert.AreEqual(0, heartbeat.Update(core.IsRelayClosed, 1000000));
+        Assert.AreEqual(0, heartbeat.Update(core.IsRelayClosed, 1150000));
         Assert.AreEqual(2, board.Toggles);
     }
 
@@ -62,9 +62,9 @@ public class HeartbeatTests
         FakeBoard board = new FakeBoard();
         Heartbeat heartbeat = new Heartbeat(board);
         DetectionCore core = On();
-        Assert.AreEqual(0, heartbeat.Update(core, 1000000));
+        Assert.AreEqual(0, heartbeat.Update(core.IsRelayClosed, 1000000));
         Assert.IsTrue(board.RelayLine);
-        Assert.AreEqual(150, heartbeat.Update(core, 1150001));
+        Assert.AreEqual(150, heartbeat.Update(core.IsRelayClosed, 1150001));
         Assert.IsFalse(board.RelayLine);
     }
 

@@ -17,11 +17,11 @@ public class RunDetectorTests
         RunDetector detector = New(confirm);
         for (int i = 1; i < confirm; i++)
         {
-            detector.Accept(Start, true);
+            detector.Accept(Start);
             Assert.IsFalse(detector.IsRunning);
         }
 
-        detector.Accept(Start, true);
+        detector.Accept(Start);
         Assert.IsTrue(detector.IsRunning);
     }
 
@@ -30,7 +30,7 @@ public class RunDetectorTests
     {
         RunDetector detector = New(0);
         Assert.IsFalse(detector.IsRunning);
-        detector.Accept(Start, true);
+        detector.Accept(Start);
         Assert.IsTrue(detector.IsRunning);
     }
 
@@ -93,8 +93,8 @@ public class RunDetectorTests
         RunDetector running = Running();
         for (int i = 0; i < 1000; i++)
         {
-            idle.Accept(9999, false);
-            running.Accept(0, false);
+            idle.Skip();
+            running.Skip();
         }
 
         Assert.IsFalse(idle.IsRunning);
@@ -106,7 +106,7 @@ public class RunDetectorTests
     {
         RunDetector detector = Running();
         Accept(detector, 0, 15);
-        detector.Accept(0, false);
+        detector.Skip();
         Accept(detector, 0, 15);
         Assert.IsTrue(detector.IsRunning);
         Accept(detector, 0, 1);
@@ -118,7 +118,7 @@ public class RunDetectorTests
     {
         RunDetector detector = New(3);
         Accept(detector, Start, 2);
-        detector.Accept(Start, false);
+        detector.Skip();
         Accept(detector, Start, 2);
         Assert.IsFalse(detector.IsRunning);
     }
@@ -127,7 +127,7 @@ public class RunDetectorTests
     {
         for (int i = 0; i < buckets; i++)
         {
-            detector.Accept(swing, true);
+            detector.Accept(swing);
         }
     }
 

@@ -1,4 +1,5 @@
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
 
@@ -14,6 +15,7 @@ public class VacuumControlTests
         for (int i = 0; i < VacuumTable.States; i++)
         {
             control.State = (VacuumState)i;
+            control.Use(new SettingValues().ToCore());
             bool isOn = control.State == VacuumState.Following || control.State == VacuumState.RunningOn
                 || control.State == VacuumState.ByHand;
             Assert.AreEqual(isOn, control.WantsVacuum);
@@ -114,6 +116,7 @@ public class VacuumControlTests
     {
         VacuumControl control = New();
         control.State = Words.State(state);
+        control.Use(new SettingValues().ToCore());
         Assert.AreEqual(asked, Words.Of(control.ShortPress()));
     }
 

@@ -11,11 +11,11 @@ internal static class CostLimits
     /// </summary>
     public const int Adapter = 17;
 
-    /// <summary>In 99 of 100 buckets.</summary>
-    public const int Core = 600;
+    /// <summary>A bucket's close, in the mean and in 99 of 100: from its last reading until the relay's line is served.</summary>
+    public const int Close = 600;
 
     /// <summary>In the others: a second or a measuring window ends, a tool starts or stops, a fault comes or goes.</summary>
-    public const int CoreRarely = 1500;
+    public const int CloseRarely = 1500;
 
-    public const int CoreAim = 350;
+    public const int CloseAim = 350;
 }

@@ -4,8 +4,8 @@ namespace NanoDustSwitch.ConformanceTests.Cost;
 /// <param name="Line">The line.</param>
 /// <param name="Steps">Steps until the prompt.</param>
 /// <param name="More">What was executed in them, less what as many quiet steps execute.</param>
-/// <param name="Worst">Instructions of the worst step, all of it.</param>
-internal sealed record LineCost(string Line, int Steps, Counts More, int Worst)
+/// <param name="Dearest">The step that executed most, all of it.</param>
+internal sealed record LineCost(string Line, int Steps, Counts More, Counts Dearest)
 {
     private const int QuietSteps = 400;
     private const int MostSteps = 4000;
@@ -29,7 +29,7 @@ internal sealed record LineCost(string Line, int Steps, Counts More, int Worst)
             line,
             steps.Count,
             all with { Instructions = all.Instructions - (int)(quiet * steps.Count) },
-            steps.Max(step => step.All.Instructions));
+            steps.MaxBy(step => step.All.Weighed)!.All);
     }
 
     private static Counts Sum(IEnumerable<StepCost> steps) => steps.Aggregate(default(Counts), (sum, step) => sum + step.All);

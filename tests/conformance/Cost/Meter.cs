@@ -39,7 +39,7 @@ public static class Meter
     /// <returns>What it hands to <see cref="Unwind"/>.</returns>
     public static int Enter(int method)
     {
-        s_frames[s_depth] = new Frame(s_methods[method], s_total.Instructions);
+        s_frames[s_depth] = new Frame(s_methods[method], s_total);
         s_frames[s_depth].Method.Open();
         return ++s_depth;
     }
@@ -48,7 +48,7 @@ public static class Meter
     public static void Leave()
     {
         var frame = s_frames[--s_depth];
-        frame.Method.Close(s_total.Instructions - frame.Begin);
+        frame.Method.Close(s_total - frame.Begin);
     }
 
     /// <summary>Something was thrown, and a method catches it: those that it called have ended.</summary>
@@ -71,5 +71,5 @@ public static class Meter
     }
 
     [StructLayout(LayoutKind.Auto)]
-    private readonly record struct Frame(MethodCost Method, int Begin);
+    private readonly record struct Frame(MethodCost Method, Counts Begin);
 }

@@ -87,7 +87,7 @@ public class MeterTests
     private static (int Calls, int Own, int Whole) Method(string name)
     {
         var method = Meter.Method(name);
-        return (method.Calls, method.Own, method.Whole);
+        return (method.Calls, method.Own, method.Whole.Instructions);
     }
 
     private static Counts Run(string method, int argument)

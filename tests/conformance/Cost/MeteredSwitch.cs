@@ -48,13 +48,20 @@ internal sealed class MeteredSwitch
         _step();
         var after = Read();
         return new StepCost(
-            after.All - before.All, after.Fill - before.Fill, after.Core - before.Core, after.Heartbeat - before.Heartbeat);
+            after.All - before.All,
+            after.Fill - before.Fill,
+            after.Core - before.Core,
+            after.Heartbeat - before.Heartbeat,
+            after.Served - before.Served);
     }
 
     private static StepCost Read() =>
-        new(Meter.Total, Whole("BucketFiller.Fill"), Whole("DetectionCore.Accept"), Whole("Heartbeat.Update"));
-
-    private static int Whole(string name) => Meter.Method(name).Whole;
+        new(
+            Meter.Total,
+            Meter.Method("BucketFiller.Fill").Whole.Instructions,
+            Meter.Method("DetectionCore.Accept").Whole.Instructions,
+            Meter.Method("Heartbeat.Update").Whole.Instructions,
+            Meter.Method("Switch.ServeTheRest").Whole + Meter.Method("Switch.ShowBucket").Whole);
 
     private int[] Wave(double amperes) => ToolWave.Tool(amperes, _readingMicroseconds, 1);
 

@@ -13,8 +13,8 @@ public sealed class MethodCost(string name)
     /// <summary>Gets or sets the instructions of its own.</summary>
     public int Own { get; set; }
 
-    /// <summary>Gets the instructions of its own and of all that it called.</summary>
-    public int Whole { get; private set; }
+    /// <summary>Gets what it executed itself and in all that it called; the calls of it apart.</summary>
+    public Counts Whole { get; private set; }
 
     /// <summary>Gets its own instructions, with its calls weighed as so many more.</summary>
     public int Weighed => Own + (Counts.CallWeight * Calls);
@@ -25,12 +25,12 @@ public sealed class MethodCost(string name)
         _open++;
     }
 
-    public void Close(int instructions)
+    public void Close(Counts executed)
     {
         // A method that calls itself holds the inner call's instructions already.
         if (--_open == 0)
         {
-            Whole += instructions;
+            Whole += executed;
         }
     }
 }

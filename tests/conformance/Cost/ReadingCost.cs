@@ -41,6 +41,6 @@ internal sealed class ReadingCost(DeviceCode code)
     {
         Meter.Begin(code.Methods);
         code.Bench<Func<int[], int, bool>>("CoreRun", "Fill")(readings, count);
-        return Meter.Method("BucketFiller.Fill").Whole;
+        return Meter.Method("BucketFiller.Fill").Whole.Instructions;
     }
 }
