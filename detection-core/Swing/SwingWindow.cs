@@ -63,30 +63,31 @@ public sealed class SwingWindow
             }
 
             IsValid = true;
-            LookThrough(mean);
+            FindLeast(next);
+            FindGreatest(next);
         }
-        else if (mean <= _least)
-        {
-            _least = mean;
-            _leastAt = next;
-            if (next == _greatestAt)
-            {
-                LookThrough(mean);
-            }
-        }
-        else if (mean >= _greatest)
-        {
-            _greatest = mean;
-            _greatestAt = next;
-            if (next == _leastAt)
-            {
-                LookThrough(mean);
-            }
-        }
-        else if (next == _leastAt || next == _greatestAt)
+        else
         {
             // Only when an end of the swing leaves the window do the others have to be looked at.
-            LookThrough(mean);
+            if (mean <= _least)
+            {
+                _least = mean;
+                _leastAt = next;
+            }
+            else if (next == _leastAt)
+            {
+                FindLeast(next);
+            }
+
+            if (mean >= _greatest)
+            {
+                _greatest = mean;
+                _greatestAt = next;
+            }
+            else if (next == _greatestAt)
+            {
+                FindGreatest(next);
+            }
         }
 
         Swing = _greatest - _least;
@@ -119,31 +120,37 @@ public sealed class SwingWindow
         IsValid = tape.Flag(IsValid);
     }
 
-    private void LookThrough(int mean)
+    private void FindLeast(int at)
     {
         int[] means = _means;
-        int least = mean;
-        int greatest = mean;
-        int leastAt = _next == 0 ? Length - 1 : _next - 1;
-        int greatestAt = leastAt;
-        for (int i = 0; i < Length; i++)
+        int least = means[at];
+        for (int i = Length - 1; i >= 0; i--)
         {
-            int one = means[i];
-            if (one < least)
+            if (means[i] < least)
             {
-                least = one;
-                leastAt = i;
-            }
-            else if (one > greatest)
-            {
-                greatest = one;
-                greatestAt = i;
+                least = means[i];
+                at = i;
             }
         }
 
         _least = least;
+        _leastAt = at;
+    }
+
+    private void FindGreatest(int at)
+    {
+        int[] means = _means;
+        int greatest = means[at];
+        for (int i = Length - 1; i >= 0; i--)
+        {
+            if (means[i] > greatest)
+            {
+                greatest = means[i];
+                at = i;
+            }
+        }
+
         _greatest = greatest;
-        _leastAt = leastAt;
-        _greatestAt = greatestAt;
+        _greatestAt = at;
     }
 }

@@ -2,7 +2,8 @@ namespace NanoDustSwitch.Simulator.Board;
 
 /// <summary>
 /// What the firmware's work costs on the ESP32: the one place for these figures. Instructions are those of the cost meter
-/// (tests/conformance, filter CostTests), rounded up; the times are the middle of the plan, as nobody has measured a board.
+/// (tests/conformance, filter CostTests, which also compares them); the times are the middle of the plan, as nobody has measured a board. The
+/// plan's times are means over all instructions, dear calls among them.
 /// </summary>
 internal sealed class BoardCosts
 {
@@ -12,14 +13,14 @@ internal sealed class BoardCosts
     /// <summary>Gets the time of a conversion in µs. The plan's middle; it plans with 40 to 150.</summary>
     public double ConversionMicroseconds { get; init; } = 100;
 
-    /// <summary>Gets the instructions of a reading, the conversion apart: 23 in the core and 17 planned for the board's adapter.</summary>
-    public int ReadingInstructions { get; init; } = 40;
+    /// <summary>Gets the instructions of a reading, the board's adapter included and the conversion apart. Cost meter.</summary>
+    public int ReadingInstructions { get; init; } = 38;
 
-    /// <summary>Gets the instructions from a bucket's last reading to the relay's line: taking the burst, filling, the core, the heartbeat. Cost meter.</summary>
-    public int ClosingInstructions { get; init; } = 630;
+    /// <summary>Gets the instructions of closing a bucket: filling it, the core, the heartbeat. Cost meter, mean.</summary>
+    public int ClosingInstructions { get; init; } = 570;
 
-    /// <summary>Gets the instructions of the rest of a step with nobody typing: heartbeat, lamp, console. Cost meter, mean.</summary>
-    public int IdleInstructions { get; init; } = 160;
+    /// <summary>Gets the instructions of what a step serves with nobody typing: lamp, console, flash. Cost meter, mean.</summary>
+    public int IdleInstructions { get; init; } = 70;
 
     /// <summary>Gets the instructions of a byte taken from the console, or written and sent. Assumed, no source.</summary>
     public int ConsoleByteInstructions { get; init; } = 60;

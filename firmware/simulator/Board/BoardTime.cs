@@ -10,7 +10,7 @@ internal sealed class BoardTime(BoardCosts costs, ShopRandom random)
     /// <summary>Gets the time of a reading, conversion included.</summary>
     public long Reading { get; } = (long)(costs.ConversionMicroseconds + (costs.ReadingInstructions * costs.InstructionMicroseconds));
 
-    /// <summary>Gets the time from the last reading of a bucket to the relay's line.</summary>
+    /// <summary>Gets the time of closing a bucket.</summary>
     public long Closing { get; } = (long)(costs.ClosingInstructions * costs.InstructionMicroseconds);
 
     /// <summary>Gets the time of the rest of a step with nobody typing.</summary>

@@ -6,16 +6,14 @@ internal static class CostLimits
     public const int Reading = 40;
     public const int ReadingAim = 25;
 
-    /// <summary>
-    /// What the board's own loop is expected to take of a reading; to be metered as soon as the board's code is here.
-    /// </summary>
-    public const int Adapter = 17;
-
-    /// <summary>A bucket's close, in the mean and in 99 of 100: from its last reading until the relay's line is served.</summary>
+    /// <summary>A bucket's close in the mean: all of a step but for its readings' own share and for what it serves.</summary>
     public const int Close = 600;
 
+    /// <summary>In 99 of 100 buckets.</summary>
+    public const int CloseMostly = 700;
+
     /// <summary>In the others: a second or a measuring window ends, a tool starts or stops, a fault comes or goes.</summary>
-    public const int CloseRarely = 1500;
+    public const int CoreRarely = 1500;
 
     public const int CloseAim = 350;
 }

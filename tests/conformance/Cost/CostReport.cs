@@ -133,7 +133,7 @@ internal sealed class CostReport(DeviceCode code)
     {
         var cost = new ReadingCost(code);
         var table = new TextTable(
-            $"A reading: must {CostLimits.Reading}, aim {CostLimits.ReadingAim}, {CostLimits.Adapter} of it for the board's adapter",
+            $"A reading: must {CostLimits.Reading}, aim {CostLimits.ReadingAim}, {new AdapterCost(code).Reading.Instructions} of it in the board's adapter",
             "",
             "core");
         table.Add("a tool's, mean", cost.Mean);

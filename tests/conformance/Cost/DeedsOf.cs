@@ -27,6 +27,12 @@ internal static class DeedsOf
     private static Deeds Call(MethodReference reference, bool looksUp)
     {
         var method = reference.Resolve();
+        if (DeviceAssemblies.Declarations.Contains(method.Module.Name))
+        {
+            // What the device's library executes itself cannot be seen here; in the end it is native code.
+            return Deeds.NativeCall;
+        }
+
         if (method.Module.Assembly.Name.Name == Library)
         {
             // In doubt a string or an array that the library gives is a new one.

@@ -10,24 +10,16 @@ internal sealed class DeviceCode : AssemblyLoadContext
     private const string BenchName = "CostBench";
     private const string LibraryName = "mscorlib";
 
-    private static readonly string s_folder = Path.Combine(AppContext.BaseDirectory, "device");
     private readonly Dictionary<string, Assembly> _assemblies = new(StringComparer.Ordinal);
 
     public DeviceCode(bool isMetered)
     {
-        using var resolver = new DefaultAssemblyResolver();
-        foreach (var place in resolver.GetSearchDirectories())
-        {
-            resolver.RemoveSearchDirectory(place);
-        }
-
-        resolver.AddSearchDirectory(s_folder);
+        using var resolver = new DeviceResolver();
         var instrumenter = new Instrumenter();
         var images = new List<AssemblyDefinition>();
         foreach (var file in DeviceAssemblies.Product.Append(BenchName + ".dll"))
         {
-            var image = AssemblyDefinition.ReadAssembly(
-                Path.Combine(s_folder, file), new ReaderParameters { AssemblyResolver = resolver, InMemory = true });
+            var image = resolver.Read(file);
             images.Add(image);
             if (isMetered)
             {
@@ -35,11 +27,17 @@ internal sealed class DeviceCode : AssemblyLoadContext
             }
         }
 
+        foreach (var file in DeviceAssemblies.Declarations)
+        {
+            var image = resolver.Read(file);
+            images.Add(image);
+            LibraryStandIn.Fill(image);
+        }
+
         Methods = instrumenter.Methods;
         foreach (var image in images)
         {
             _assemblies[image.Name.Name] = Load(image);
-            image.Dispose();
         }
     }
 

@@ -1,0 +1,36 @@
+using NanoDustSwitch.Simulator.Board;
+
+namespace NanoDustSwitch.ConformanceTests.Cost;
+
+/// <summary>The virtual board's costs are those of the meter, rounded up by a twentieth at most.</summary>
+[TestClass]
+[DoNotParallelize]
+public class BoardCostsTests
+{
+    private const double RoundedUp = 1.05;
+
+    private static readonly BoardCosts s_costs = new();
+    private static readonly DeviceCode s_code = new(isMetered: true);
+
+    [TestMethod]
+    public void AReadingCostsWhatTheMeterSays() =>
+        Compare(new PaceReport(s_code).ReadingCounts().Instructions, s_costs.ReadingInstructions);
+
+    [TestMethod]
+    public void TheCloseOfABucketCostsWhatTheMeterSays()
+    {
+        var running = Stretches.Running(s_code, 2000);
+        var readings = new ReadingCost(s_code).Mean * 2000 / CostReport.BucketsASecond;
+        Compare(running.Mean(step => step.Readings.Instructions) - readings, s_costs.ClosingInstructions);
+    }
+
+    [TestMethod]
+    public void WhatAStepServesCostsWhatTheMeterSays() =>
+        Compare(Stretches.Running(s_code, 2000).Mean(step => step.Served.Instructions), s_costs.IdleInstructions);
+
+    private static void Compare(double metered, int written)
+    {
+        Assert.IsLessThanOrEqualTo(written, Math.Floor(metered));
+        Assert.IsGreaterThanOrEqualTo(written, Math.Ceiling(metered * RoundedUp) + 5);
+    }
+}
