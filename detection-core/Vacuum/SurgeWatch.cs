@@ -5,7 +5,7 @@ namespace NanoDustSwitch.Detection;
 /// The greatest swings of the last five stretches of 20 ms are compared: as long as none is above the one before, and the last a
 /// twelfth below the first, it is a surge. 5 % in 100 ms, the plan's figure, is about half of that; but near 50 Hz the swing
 /// ripples so slowly that it looks like a fall of 5 % by itself, and narrow pulses fall into and out of the holes between the
-/// readings: a fall within the ripple of one stretch is none. A ripple comes back; a surge falls and falls. A surge that clips
+/// readings: a fall within the ripple of one stretch is none, nor is one that came all at once. A ripple comes back; a surge falls and falls. A surge that clips
 /// shows the same swing until it is small enough; there the share of the readings at a rail tells, which falls as the surge does.
 /// </remarks>
 public sealed class SurgeWatch
@@ -153,7 +153,8 @@ public sealed class SurgeWatch
         for (int i = 2; i < Stretches; i++)
         {
             bool rose = _share[i - 1] == 0 && _greatest[i] > _greatest[i - 1] + (_greatest[i - 1] / Rise);
-            if (rose || fallen <= _ripple[i])
+            bool fellAtOnce = (_greatest[i - 1] - _greatest[i]) * 8 > fallen * 7;
+            if (rose || fellAtOnce || fallen <= _ripple[i])
             {
                 return false;
             }

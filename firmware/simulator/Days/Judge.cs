@@ -8,12 +8,13 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <remarks>
 /// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay
 /// and two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of
-/// the surge, by its rule on the true current, is the delay. False: a command without such current. The detector's levels are good to 8 %, and hum and
+/// the surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, which counts too. False: a command without such current. The detector's levels are good to 8 %, and hum and
 /// noise add to what it sees: a current from 90 % of start-at on, less the hum and a quarter of the noise, is no false start.
 /// </remarks>
 internal sealed class Judge
 {
     private const long SurgeDistance = 100_000;
+    private const long SurgeLook = SwingWindow.Length * (long)Bucket.Microseconds;
     private const double FallAllowed = 0.95;
     private const double FalseBelow = 0.9;
     private const double LeastFalseBelow = 0.5;
@@ -185,7 +186,8 @@ internal sealed class Judge
     private void Decide(long now)
     {
         double longest = _startDelay == CoreSettings.AfterSurge ? Math.Max(_onset + (15 * _cycle), _delayEnd + (3 * _cycle)) : _delayEnd + (3 * _cycle);
-        double latest = Math.Max(_delayEnd, _openedAt <= _onset ? _openedAt + _restartGap : 0) + (2 * _cycle);
+        double latest = Math.Max(_delayEnd, _openedAt <= _onset ? _openedAt + _restartGap : 0) + (2 * _cycle)
+            + (_startDelay == CoreSettings.AfterSurge ? SurgeLook : 0);
         if (now < Math.Max(longest, latest + _cycle))
         {
             return;

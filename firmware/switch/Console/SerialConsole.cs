@@ -11,9 +11,10 @@ public sealed class SerialConsole
     // A write longer than the port's own buffer would wait for the line.
     private const int MostAWrite = 120;
 
-    private const string Prompt = "> ";
-
     private readonly SafeBoard _board;
+
+    // Made once: on the device a text that is named in the code is a new object each time it is come by.
+    private readonly string _prompt = "> ";
     private readonly WordList _words = new WordList();
     private readonly LineReader _line;
     private readonly byte[] _received = new byte[32];
@@ -231,7 +232,7 @@ public sealed class SerialConsole
         if (_wantsPrompt && IsAtPrompt)
         {
             _wantsPrompt = false;
-            Output.Text(Prompt);
+            Output.Text(_prompt);
         }
 
         Receive();

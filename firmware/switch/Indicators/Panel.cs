@@ -8,6 +8,9 @@ public sealed class Panel
     private readonly Switch _switch;
     private readonly Lamp _lamp;
     private readonly Button _button = new Button();
+
+    // Made once: on the device a text that is named in the code is a new object each time it is come by.
+    private readonly string _trouble = Sounder.Trouble;
     private bool _hadFault;
 
     /// <summary>Initializes a new instance of the <see cref="Panel"/> class.</summary>
@@ -47,7 +50,7 @@ public sealed class Panel
         bool hasFault = _switch.Core.Faults.HoldsOff;
         if (hasFault && !_hadFault)
         {
-            Sounder.Play(Sounder.Trouble, now);
+            Sounder.Play(_trouble, now);
         }
 
         _hadFault = hasFault;

@@ -53,8 +53,7 @@ public sealed class FlashKeeper
 
         if (_switch.Desk.IsSaveWaiting)
         {
-            _switch.Desk.IsSaveWaiting = false;
-            _switch.Console.Interject(_switch.Desk.Save() ? "Saved." : "The flash failed; nothing was saved.");
+            SaveSettings();
         }
         else if (areHoursWaiting)
         {
@@ -71,5 +70,11 @@ public sealed class FlashKeeper
             _nextLog = now + LogPeriod;
             _switch.Log.Save();
         }
+    }
+
+    private void SaveSettings()
+    {
+        _switch.Desk.IsSaveWaiting = false;
+        _switch.Console.Interject(_switch.Desk.Save() ? "Saved." : "The flash failed; nothing was saved.");
     }
 }
