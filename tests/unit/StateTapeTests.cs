@@ -9,7 +9,10 @@ public class StateTapeTests
     public void WhatIsWrittenIsReadBackInItsOrder()
     {
         StateTape tape = new StateTape();
-        int[] numbers = { 3, -4, int.MinValue };
+        int[] numbers = new int[3];
+        numbers[0] = 3;
+        numbers[1] = -4;
+        numbers[2] = int.MinValue;
         long[] longs = { long.MaxValue, long.MinValue };
         tape.Write();
         Assert.AreEqual(-7, tape.Number(-7));

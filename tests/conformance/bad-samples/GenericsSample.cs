@@ -47,27 +47,4 @@ namespace NanoDustSwitch.BadSamples
             return typeof(Func<>);
         }
     }
-
-    /// <summary>What a device build may well have, so that the rule is seen to leave it alone.</summary>
-    public class OrdinarySample
-    {
-        private readonly int[] _numbers = new int[4];
-
-        public event EventHandler Changed;
-
-        public string Describe(int index, out int number)
-        {
-            number = _numbers[index & 3];
-            try
-            {
-                Changed?.Invoke(this, null);
-            }
-            catch (ArgumentException exception)
-            {
-                return exception.Message;
-            }
-
-            return $"{number} of {_numbers.Length}";
-        }
-    }
 }

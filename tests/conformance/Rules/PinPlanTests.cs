@@ -1,0 +1,51 @@
+namespace NanoDustSwitch.ConformanceTests.Rules;
+
+[TestClass]
+public class PinPlanTests
+{
+    [TestMethod]
+    public void ThePlanFitsTheChip()
+    {
+        var findings = PinPlanRule.Findings(Plan()).ToArray();
+        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
+    }
+
+    [TestMethod]
+    [DataRow("Relay", 24, "Relay: there is no GPIO24")]
+    [DataRow("Relay", 2, "Relay: GPIO2 is asked how to boot")]
+    [DataRow("Relay", 14, "Relay: GPIO14 pulses while the chip boots")]
+    [DataRow("Relay", 36, "Relay: GPIO36 is an input only")]
+    [DataRow("Lamp", 6, "Lamp: GPIO6 belongs to the flash")]
+    [DataRow("Lamp", 34, "GPIO34 is planned for Lamp and ToolLine")]
+    [DataRow("Sounder", 16, "Sounder: GPIO16 is taken on modules with extra memory")]
+    [DataRow("SerialSend", 37, "SerialSend: GPIO37 is an input only")]
+    [DataRow("SerialSend", 1, "SerialSend: GPIO1 belongs to the debugger's serial port")]
+    [DataRow("SerialReceive", 39, "SerialReceive: GPIO39 glitches when the converter powers up")]
+    [DataRow("Button", 36, "Button: GPIO36 glitches when the converter powers up")]
+    [DataRow("Button", 38, "Button: GPIO38 has no pull-up")]
+    [DataRow("ToolLine", 4, "ToolLine: GPIO4 is not on the first converter")]
+    [DataRow("ToolLine", 32, "ToolChannel: GPIO32 is channel 4, not 6")]
+    [DataRow("VacuumChannel", 6, "VacuumChannel: GPIO35 is channel 7, not 6")]
+    [DataRow("Display", 21, "Display: is not known here")]
+    public void AWrongPinIsFound(string name, int number, string expected)
+    {
+        var plan = Plan();
+        plan[name] = number;
+        Assert.Contains(expected, PinPlanRule.Findings(plan));
+    }
+
+    [TestMethod]
+    public void AMissingPinIsFound()
+    {
+        var plan = Plan();
+        plan.Remove("Relay");
+        Assert.Contains("Relay: is not planned", PinPlanRule.Findings(plan));
+    }
+
+    private static Dictionary<string, int> Plan()
+    {
+        using var assembly = DeviceAssemblies.Read("NanoDustSwitch.Esp32.dll");
+        var fields = assembly.MainModule.GetType("NanoDustSwitch.Esp32.PinPlan").Fields;
+        return fields.Where(field => field.HasConstant).ToDictionary(field => field.Name, field => (int)field.Constant, StringComparer.Ordinal);
+    }
+}

@@ -1,0 +1,8 @@
+using System;
+
+namespace nanoFramework.TestFramework;
+
+[AttributeUsage(AttributeTargets.Method, AllowMultiple = false)]
+public class TestMethodAttribute : Attribute
+{
+}
