@@ -1,0 +1,8 @@
+// nanoFramework.System.Device.Gpio 1.1.62
+namespace System.Device.Gpio;
+
+public enum PinMode
+{
+    InputPullUp = 2,
+    Output = 3,
+}

@@ -1,0 +1,6 @@
+namespace System.Device.Adc;
+
+public abstract class AdcChannelBase
+{
+    public abstract int ReadValue();
+}
