@@ -5,8 +5,8 @@ namespace NanoDustSwitch.Detection;
 /// no text, no clock of its own.
 /// </summary>
 /// <remarks>
-/// The way of a bucket: swing window, run detector, vacuum control, relay gate. Beside it: current meter, midpoint,
-/// noise floor, faults. A slower lane for small tools has its place beside <see cref="RunDetector"/> in <see cref="Judge"/>.
+/// The way of a bucket: swing window, run detector, vacuum control, relay gate. Beside it: current meter, midpoint, noise floors,
+/// faults; and while the fast lane sees no tool, the slow lane, which finds smaller ones in half a second.
 /// </remarks>
 public sealed class DetectionCore
 {
@@ -15,9 +15,18 @@ public sealed class DetectionCore
     private const int StartOverFloorPercent = 160;
     private const int StopOverFloorPercent = 125;
 
+    // A taught start-at may lie below the fast lane's noise, where only the slow lane finds the tool.
+    private const int CapOverNoisePercent = 125;
+
+    // The slow lane's answers of white noise are a quarter of the fast lane's swings; what it learns is its own.
+    private const int SlowLooksASecond = 10;
+    private const int SlowShareOfNoise = 4;
+
     private readonly SwingWindow _window = new SwingWindow();
     private readonly RunDetector _detector = new RunDetector();
-    private readonly NoiseFloor _floor = new NoiseFloor();
+    private readonly NoiseFloor _floor = new NoiseFloor(Bucket.ASecond / 2);
+    private readonly SlowLane _slow = new SlowLane();
+    private readonly NoiseFloor _slowFloor = new NoiseFloor(SlowLooksASecond);
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
     private readonly RelayGate _gate = new RelayGate();
@@ -41,6 +50,11 @@ public sealed class DetectionCore
 
     private int _startLevel;
     private int _stopLevel;
+    private int _slowStartLevel;
+    private int _slowStopLevel;
+    private bool _isNoiseLimited;
+    private bool _isSlow;
+    private bool _isSecondMean;
     private long _lastEnd;
     private bool _idleMeasured;
     private VacuumState _judgedState;
@@ -70,7 +84,7 @@ public sealed class DetectionCore
     /// <summary>Gets a value indicating whether the tool runs.</summary>
     public bool IsToolRunning
     {
-        get { return _detector.IsRunning; }
+        get { return _detector.IsRunning || _isSlow; }
     }
 
     /// <summary>Gets the tool's rms current over the last 200 ms in mA, the noise included.</summary>
@@ -100,13 +114,13 @@ public sealed class DetectionCore
     /// <summary>Gets the current at which a tool is taken as running now, in mA: the setting, or more on a noisy line.</summary>
     public int StartMilliamperes
     {
-        get { return _scale.FromSwing(_startLevel); }
+        get { return _scale.FromSwing(_startLevel < _slowStartLevel ? _startLevel : _slowStartLevel); }
     }
 
     /// <summary>Gets the current below which it is taken as stopped now, in mA.</summary>
     public int StopMilliamperes
     {
-        get { return _scale.FromSwing(_stopLevel); }
+        get { return _scale.FromSwing(_stopLevel < _slowStopLevel ? _stopLevel : _slowStopLevel); }
     }
 
     /// <summary>Gets the noise floor as the rms current of a sine, in mA.</summary>
@@ -151,6 +165,9 @@ public sealed class DetectionCore
         // What was learned stays, unless it was learned in other units.
         _floor.Set(
             sameSensor ? _floor.Floor : _scale.ToSwing(settings.NoiseMilliamperes),
+            Above(_scale.ToSwing(settings.NoiseMilliamperes), CapOverNoisePercent, _scale.ToSwing(settings.StartAtMilliamperes)));
+        _slowFloor.Set(
+            sameSensor ? _slowFloor.Floor : _scale.ToSwing(settings.NoiseMilliamperes) / SlowShareOfNoise,
             _scale.ToSwing(settings.StartAtMilliamperes));
         SetLevels();
         _gate.SetRest(settings.RestartGapMilliseconds * 1000L);
@@ -187,7 +204,7 @@ public sealed class DetectionCore
         }
 
         bool isValid = _window.IsValid;
-        bool isRunning = _detector.IsRunning;
+        bool isRunning = _detector.IsRunning || _isSlow;
         FaultMonitor faults = Faults;
         if (isValid && bucket.IsOrdinary && faults.IsCalm)
         {
@@ -205,6 +222,7 @@ public sealed class DetectionCore
         else
         {
             _detector.Skip();
+            _slow.Void();
         }
 
         VacuumControl vacuum = Vacuum;
@@ -248,6 +266,8 @@ public sealed class DetectionCore
         _window.Exchange(tape);
         _detector.Exchange(tape);
         _floor.Exchange(tape);
+        _slow.Exchange(tape);
+        _slowFloor.Exchange(tape);
         _meter.Exchange(tape);
         _midpoint.Exchange(tape);
         _vacuumLine.Exchange(tape);
@@ -257,6 +277,8 @@ public sealed class DetectionCore
         IsRelayClosed = _gate.IsClosed;
         _lastEnd = tape.Number(_lastEnd);
         _idleMeasured = tape.Flag(_idleMeasured);
+        _isSlow = tape.Flag(_isSlow);
+        _isSecondMean = tape.Flag(_isSecondMean);
         _judgedState = (VacuumState)tape.Number((int)_judgedState);
         SetLevels();
     }
@@ -267,7 +289,7 @@ public sealed class DetectionCore
         if (step <= 0)
         {
             Faults.See(Fault.ClockStands, 0, _lastEnd);
-            Vacuum.Update(_detector.IsRunning, true, _lastEnd);
+            Vacuum.Update(IsToolRunning, true, _lastEnd);
             UpdateGate(_lastEnd);
             return false;
         }
@@ -293,24 +315,80 @@ public sealed class DetectionCore
         int swing = _window.Swing;
         if (detector.IsRunning ? swing < _stopLevel || detector.Against != 0 : swing >= _startLevel || detector.Against != 0)
         {
+            bool wasRunning = detector.IsRunning;
             detector.Accept(swing);
+            if (wasRunning && !detector.IsRunning && _isNoiseLimited && !Vacuum.IsWaitingForSurge)
+            {
+                // Noise may have lifted a small tool over the level for a moment: the slow lane decides whether it still runs.
+                _isSlow = true;
+                _slow.Void();
+            }
         }
 
         if (detector.IsRunning)
         {
-            if (Vacuum.IsWaitingForSurge && Vacuum.IsBriefSurge(bucket, swing, _floor.Floor, _startLevel))
+            if (_isSlow || Vacuum.IsWaitingForSurge)
             {
-                detector.Drop();
+                JudgeSurge(bucket, swing, now);
+            }
+
+            return detector.IsRunning;
+        }
+
+        // By turns, to spare the board: the swing's window and the means' overlap both bridge a bucket.
+        _isSecondMean = !_isSecondMean;
+        if (_isSecondMean)
+        {
+            if (swing >= _startLevel && !_isSlow)
+            {
+                // The fast lane's to judge; a spark's or a surge's first cycle would stay in the slow lane's blocks.
+                _slow.Void();
+            }
+            else if (_slow.Add(_window.Mean))
+            {
+                JudgeSlowly();
             }
         }
-        else if (_floor.Accept(swing < _startLevel ? swing : _startLevel))
+        else if (!_isSlow && _floor.Accept(swing < _startLevel ? swing : _startLevel))
         {
             // Above the level it is a tool that is not confirmed yet, or a burst; as noise it counts up to the level.
             SetLevels();
-            Faults.Set(Fault.Noisy, _floor.IsAtCap, StartMilliamperes, now);
+            Faults.Set(Fault.Noisy, _floor.IsAtCap, _scale.FromSwing(_startLevel), now);
         }
 
-        return detector.IsRunning;
+        // What the slow lane finds has gone on for half a second: there is no surge to wait for.
+        if (_isSlow && Vacuum.IsWaitingForSurge)
+        {
+            Vacuum.Handle(VacuumEvent.TimeUp, now);
+        }
+
+        return _isSlow;
+    }
+
+    private void JudgeSurge(Bucket bucket, int swing, long now)
+    {
+        _isSlow = false;
+        if (Vacuum.IsWaitingForSurge && Vacuum.IsBriefSurge(bucket, swing, _floor.Floor, _startLevel))
+        {
+            _detector.Drop();
+        }
+    }
+
+    private void JudgeSlowly()
+    {
+        int swing = _slow.Swing;
+        if (_isSlow)
+        {
+            _isSlow = swing >= _slowStopLevel;
+        }
+        else if (swing >= _slowStartLevel)
+        {
+            _isSlow = true;
+        }
+        else if (_slowFloor.Accept(swing))
+        {
+            SetLevels();
+        }
     }
 
     // Something has changed, or a time is up.
@@ -320,6 +398,12 @@ public sealed class DetectionCore
         if (isRunning != vacuum.IsToolRunning)
         {
             _floor.Restart();
+            _slowFloor.Restart();
+            if (!_isSlow)
+            {
+                _slow.Void();
+            }
+
             _idleMeasured = false;
         }
 
@@ -342,7 +426,7 @@ public sealed class DetectionCore
     {
         // While a tool runs the mean says nothing: a half-wave tool's current has one of its own. The first measuring after a stop
         // may still hold some of it.
-        if (!_detector.IsRunning)
+        if (!IsToolRunning)
         {
             if (_idleMeasured)
             {
@@ -354,17 +438,21 @@ public sealed class DetectionCore
         }
     }
 
-    private int AboveFloor(int milliamperes, int percent)
+    private static int Above(int floor, int percent, int set)
     {
-        int set = _scale.ToSwing(milliamperes);
-        int overFloor = _floor.Floor * percent / 100;
+        int overFloor = floor * percent / 100;
         return set > overFloor ? set : overFloor;
     }
 
     private void SetLevels()
     {
-        _startLevel = AboveFloor(_settings.StartAtMilliamperes, StartOverFloorPercent);
-        _stopLevel = AboveFloor(_settings.StopBelowMilliamperes, StopOverFloorPercent);
+        int start = _scale.ToSwing(_settings.StartAtMilliamperes);
+        int stop = _scale.ToSwing(_settings.StopBelowMilliamperes);
+        _startLevel = Above(_floor.Floor, StartOverFloorPercent, start);
+        _stopLevel = Above(_floor.Floor, StopOverFloorPercent, stop);
+        _isNoiseLimited = _startLevel > start;
+        _slowStartLevel = Above(_slowFloor.Floor, StartOverFloorPercent, start);
+        _slowStopLevel = Above(_slowFloor.Floor, StopOverFloorPercent, stop);
         _detector.SetLevels(_startLevel, _stopLevel, _settings.ConfirmBuckets);
     }
 }

@@ -24,7 +24,7 @@ public enum Fault
     /// <summary>The tool's current clips at a rail; the reading is a lower bound.</summary>
     OverRange = 6,
 
-    /// <summary>The noise floor has reached its cap; small tools are not seen.</summary>
+    /// <summary>The noise floor has reached its cap; small tools are seen by the slow lane only.</summary>
     Noisy = 7,
 
     /// <summary>More starts a minute than allowed; the run-on is stretched.</summary>

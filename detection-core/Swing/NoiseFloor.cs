@@ -10,8 +10,9 @@ public sealed class NoiseFloor
     private const int RiseShift = 5;
     private const int FallShift = 2;
 
+    private readonly int _looksASecond;
     private int _greatest;
-    private int _buckets;
+    private int _looks;
     private int _cap = int.MaxValue;
 
     /// <summary>Greatest swing that idle seconds show, in sixteenths of a count.</summary>
@@ -19,6 +20,13 @@ public sealed class NoiseFloor
 
     /// <summary>Whether the floor has reached its cap: the line is too noisy for the levels that were set.</summary>
     public bool IsAtCap;
+
+    /// <summary>Initializes a new instance of the <see cref="NoiseFloor"/> class.</summary>
+    /// <param name="looksASecond">Swings that come in a second.</param>
+    public NoiseFloor(int looksASecond)
+    {
+        _looksASecond = looksASecond;
+    }
 
     /// <summary>Starts from a floor that was taught or stored.</summary>
     /// <param name="floor">Floor in sixteenths of a count.</param>
@@ -31,7 +39,7 @@ public sealed class NoiseFloor
         Restart();
     }
 
-    /// <summary>Takes the swing of an idle bucket.</summary>
+    /// <summary>Takes a swing of the idle line.</summary>
     /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
     /// <returns>True when the floor moved, once a second.</returns>
     public bool Accept(int swing)
@@ -41,7 +49,7 @@ public sealed class NoiseFloor
             _greatest = swing;
         }
 
-        if (++_buckets < Bucket.ASecond)
+        if (++_looks < _looksASecond)
         {
             return false;
         }
@@ -70,7 +78,7 @@ public sealed class NoiseFloor
     public void Restart()
     {
         _greatest = 0;
-        _buckets = 0;
+        _looks = 0;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -78,7 +86,7 @@ public sealed class NoiseFloor
     public void Exchange(StateTape tape)
     {
         _greatest = tape.Number(_greatest);
-        _buckets = tape.Number(_buckets);
+        _looks = tape.Number(_looks);
         Floor = tape.Number(Floor);
         IsAtCap = tape.Flag(IsAtCap);
     }

@@ -23,6 +23,9 @@ public sealed class SwingWindow
     /// <summary>Swing in sixteenths of a count, 0 or more; holds its last value while the window is void.</summary>
     public int Swing;
 
+    /// <summary>Latest quarter-cycle mean in sixteenths of a count.</summary>
+    public int Mean;
+
     /// <summary>Whether the window is full of means without a gap among them.</summary>
     public bool IsValid;
 
@@ -50,6 +53,7 @@ public sealed class SwingWindow
         }
 
         int mean = total * SensorScale.PartsACount / readings;
+        Mean = mean;
         int[] means = _means;
         int next = _next;
         means[next] = mean;
@@ -117,6 +121,7 @@ public sealed class SwingWindow
         _leastAt = tape.Number(_leastAt);
         _greatestAt = tape.Number(_greatestAt);
         Swing = tape.Number(Swing);
+        Mean = tape.Number(Mean);
         IsValid = tape.Flag(IsValid);
     }
 

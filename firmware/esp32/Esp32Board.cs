@@ -11,17 +11,19 @@ namespace NanoDustSwitch.Esp32;
 /// <summary>The ESP32 board. What fails to open when it comes up is noted, and the board goes on without.</summary>
 public sealed class Esp32Board : IBoard
 {
+    private const int Top = 4095;
+
     // One for life and never disposed: that would let go of every pin.
     private readonly GpioController _pins = new GpioController();
     private readonly SlotFiles _slots = new SlotFiles();
     private readonly OutputLine _relay;
     private readonly OutputLine _lamp;
     private readonly OutputLine _sounder;
-    private readonly bool _hasButton;
     private readonly SerialLine _serial;
     private AdcController _converter;
     private AdcChannel _tool;
     private AdcChannel _vacuum;
+    private AdcChannel _button;
     private BoardParts _failed;
 
     /// <summary>Initializes a new instance of the <see cref="Esp32Board"/> class. First of all the relay's line rests.</summary>
@@ -30,7 +32,6 @@ public sealed class Esp32Board : IBoard
         _relay = OpenOutput(PinPlan.Relay, BoardParts.RelayLine);
         _lamp = OpenOutput(PinPlan.Lamp, BoardParts.Lamp);
         _sounder = OpenOutput(PinPlan.Sounder, BoardParts.Sounder);
-        _hasButton = OpenButton();
         OpenConverter();
         _serial = OpenSerial();
     }
@@ -44,7 +45,7 @@ public sealed class Esp32Board : IBoard
     /// <inheritdoc/>
     public int FullScale
     {
-        get { return 4095; }
+        get { return Top; }
     }
 
     /// <inheritdoc/>
@@ -62,8 +63,8 @@ public sealed class Esp32Board : IBoard
     /// <inheritdoc/>
     public bool IsButtonDown
     {
-        // The button pulls the pin to ground. The library knows no way to read a pin that makes no object; this is the cheapest.
-        get { return _hasButton && !(bool)_pins.Read(PinPlan.Button); }
+        // The button pulls its line to ground. The library knows no way to read a pin that makes no object; the converter makes none.
+        get { return _button != null && _button.ReadValue() < Top / 2; }
     }
 
     /// <inheritdoc/>
@@ -189,20 +190,6 @@ public sealed class Esp32Board : IBoard
         }
     }
 
-    private bool OpenButton()
-    {
-        try
-        {
-            _pins.OpenPin(PinPlan.Button, PinMode.InputPullUp);
-            return true;
-        }
-        catch (Exception)
-        {
-            _failed |= BoardParts.Button;
-            return false;
-        }
-    }
-
     private void OpenConverter()
     {
         try
@@ -214,13 +201,20 @@ public sealed class Esp32Board : IBoard
             _failed |= BoardParts.ToolLine;
         }
 
+        _vacuum = OpenChannel(PinPlan.VacuumChannel, BoardParts.VacuumLine);
+        _button = OpenChannel(PinPlan.ButtonChannel, BoardParts.Button);
+    }
+
+    private AdcChannel OpenChannel(int channel, BoardParts part)
+    {
         try
         {
-            _vacuum = _converter.OpenChannel(PinPlan.VacuumChannel);
+            return _converter.OpenChannel(channel);
         }
         catch (Exception)
         {
-            _failed |= BoardParts.VacuumLine;
+            _failed |= part;
+            return null;
         }
     }
 

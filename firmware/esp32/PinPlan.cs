@@ -29,8 +29,11 @@ public static class PinPlan
     /// <summary>The sounder, sounding at a high level: quiet while the chip boots, as the relay's line.</summary>
     public const int Sounder = 27;
 
-    /// <summary>The button, to ground: it has a pull-up of its own and does not glitch with the converter.</summary>
+    /// <summary>The button, to ground, with 10 kΩ to 3.3 V outside: the converter, which reads it, takes away the pin's own pull-up.</summary>
     public const int Button = 33;
+
+    /// <summary>Channel of <see cref="Button"/>; of the first converter, as the tool's line.</summary>
+    public const int ButtonChannel = 5;
 
     /// <summary>The console's send line (COM2): can be an output and is nobody's while the chip boots.</summary>
     public const int SerialSend = 22;

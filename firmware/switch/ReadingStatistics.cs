@@ -27,15 +27,15 @@ public sealed class ReadingStatistics
     /// <summary>Greatest reading since <see cref="StartSpread"/>.</summary>
     public int Greatest;
 
-    /// <summary>Gets how many of the low bits have been seen to move since <see cref="StartSpread"/>; a dead one stays out.</summary>
+    /// <summary>Gets how many of the converter's bits have been seen to move since <see cref="StartSpread"/>; a dead one stays out.</summary>
     public int MovingBits
     {
         get
         {
             int count = 0;
-            for (int bits = _moved; (bits & 1) != 0; bits >>= 1)
+            for (int bits = _moved; bits != 0; bits >>= 1)
             {
-                count++;
+                count += bits & 1;
             }
 
             return count;

@@ -229,6 +229,7 @@ public sealed class Switch
         Console.Recorder.Accept(RecordedEvent.Cleared, 0, Now);
         Boot.Restarts = 0;
         Boot.Lockouts = 0;
+        Boot.IsLoopWritten = false;
         _flash.KeepBootRecord();
         Note(LogKind.Cleared, 0, 0, 0);
         JudgeRelayLine();
@@ -255,6 +256,26 @@ public sealed class Switch
         entry.Second = second;
         entry.Figure = figure;
         entry.Milliamperes = Core.SwingMilliamperes;
+    }
+
+    /// <summary>Takes the core's notices into the log.</summary>
+    public void TakeNotices()
+    {
+        Notice notice = Core.Notices.Take();
+        while (notice != null)
+        {
+            // What a guide does with the vacuum it says itself.
+            bool isWorthLogging = notice.Kind != NoticeKind.StateChanged
+                || (!Console.IsGuiding && EventText.IsWorthLogging((VacuumState)notice.First, (VacuumState)notice.Second));
+            if (isWorthLogging)
+            {
+                // The core passes through the wait for the tool's stop also when there is no tool to wait for.
+                bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.AwaitingStop && !Core.IsToolRunning;
+                Note((LogKind)notice.Kind, notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure);
+            }
+
+            notice = Core.Notices.Take();
+        }
     }
 
     private void EndWithoutBucket(BucketRead read)
@@ -296,27 +317,20 @@ public sealed class Switch
 
     private void ForgiveRestarts()
     {
-        if (Boot.Restarts != 0 && Now > HealthyAfter && !Core.Faults[Fault.RestartLoop].IsActive)
+        if (Now <= HealthyAfter)
+        {
+            return;
+        }
+
+        if (Boot.IsLoopWritten)
+        {
+            // It stays held off, but the loop is over: plugging in is a fresh start again.
+            _flash.KeepBootRecord();
+        }
+        else if (Boot.Restarts != 0 && !Core.Faults[Fault.RestartLoop].IsActive)
         {
             Boot.Restarts = 0;
             _flash.KeepBootRecord();
-        }
-    }
-
-    private void TakeNotices()
-    {
-        Notice notice = Core.Notices.Take();
-        while (notice != null)
-        {
-            // What a guide does with the vacuum it says itself.
-            bool isWorthLogging = notice.Kind != NoticeKind.StateChanged
-                || (!Console.IsGuiding && EventText.IsWorthLogging((VacuumState)notice.First, (VacuumState)notice.Second));
-            if (isWorthLogging)
-            {
-                Note((LogKind)notice.Kind, notice.First, notice.Second, notice.Figure);
-            }
-
-            notice = Core.Notices.Take();
         }
     }
 
@@ -382,6 +396,16 @@ public sealed class Switch
             Safe.PanelTroubles++;
         }
 
+        if (reason == BootReason.Asked || !Boot.IsLoopWritten)
+        {
+            KeepForTheNextBoot(reason);
+        }
+
+        _board.Restart();
+    }
+
+    private void KeepForTheNextBoot(BootReason reason)
+    {
         if (reason != BootReason.Asked)
         {
             Boot.Restarts++;
@@ -402,7 +426,5 @@ public sealed class Switch
         {
             Hours.Save();
         }
-
-        _board.Restart();
     }
 }

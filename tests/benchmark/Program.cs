@@ -1,18 +1,33 @@
-using BenchmarkDotNet.Columns;
-using BenchmarkDotNet.Configs;
-using BenchmarkDotNet.Jobs;
-using BenchmarkDotNet.Loggers;
-using BenchmarkDotNet.Running;
-using BenchmarkDotNet.Toolchains.InProcess.Emit;
+using System.CommandLine;
 using NanoDustSwitch.Benchmarks;
+using NanoDustSwitch.Simulator.Commands;
 
-// One process, so that the ratios are of one run on one core.
-ManualConfig config = ManualConfig.CreateEmpty()
-    .AddJob(Job.Default.WithToolchain(InProcessEmitToolchain.Instance).WithWarmupCount(3).WithIterationCount(8))
-    .AddColumnProvider(DefaultColumnProviders.Instance)
-    .AddColumn(new TimesRealTimeColumn())
-    .AddDiagnoser(BenchmarkDotNet.Diagnosers.MemoryDiagnoser.Default)
-    .AddLogger(ConsoleLogger.Default)
-    .WithOptions(ConfigOptions.DisableLogFile)
-    .WithArtifactsPath("artifacts/benchmark");
-BenchmarkRunner.Run<SpeedBenchmark>(config);
+Option<bool> quick = new("--quick") { Description = "In less than a minute, with errors of several percent." };
+Option<string> charts = new("--charts") { Description = "Folder for the charts.", DefaultValueFactory = _ => "out" };
+Command speed = new("speed", "The speed of virtual time.");
+speed.SetAction(_ => SpeedCommand.Run());
+RootCommand root = new(
+    "How small a current is found, how soon, and for how much work. Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
+{
+    quick,
+    charts,
+    speed,
+};
+root.SetAction(parsed => DetectionCommand.Run(parsed.GetValue(quick), parsed.GetRequiredValue(charts)));
+
+ParseResult parsed = root.Parse(args);
+if (parsed.Errors.Count > 0)
+{
+    Console.Error.WriteLine(parsed.Errors[0].Message + " '--help' shows what there is.");
+    return ExitCode.Usage;
+}
+
+try
+{
+    return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+}
+catch (UserException exception)
+{
+    Console.Error.WriteLine(exception.Message);
+    return ExitCode.Usage;
+}

@@ -18,7 +18,7 @@ public class FlashFailsTests : BadCaseTest
         Chip.CutPower();
         Boot();
         AssertSays("run-on 8 s (", "run-on");
-        AssertSays("the flash could not be opened", "events");
+        AssertSays("the flash failed", "events");
     }
 
     [TestMethod]
@@ -26,7 +26,7 @@ public class FlashFailsTests : BadCaseTest
     {
         Chip.Break("File");
         Boot();
-        AssertSays("the flash could not be opened", "events");
+        AssertSays("the flash failed", "events");
         AssertFails();
         AssertBoots(1);
     }
@@ -47,7 +47,7 @@ public class FlashFailsTests : BadCaseTest
         Chip.Break(call);
         Boot();
         string events = Answer("events");
-        Assert.AreEqual(isSaid, events.Contains("the flash could not be opened", StringComparison.Ordinal), events);
+        Assert.AreEqual(isSaid, events.Contains("the flash failed", StringComparison.Ordinal), events);
         AssertFollows();
         AssertBoots(2);
     }

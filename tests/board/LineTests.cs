@@ -58,12 +58,19 @@ public class LineTests : BoardTest
     }
 
     [TestMethod]
-    public void TheButtonPullsItsPinToGround()
+    [DataRow(Chip.ButtonUp, false)]
+    [DataRow(2100, false)]
+    [DataRow(2000, true)]
+    [DataRow(0, true)]
+    public void TheButtonPullsItsLineToGround(int counts, bool isDown)
     {
         Esp32Board board = new();
-        Assert.IsFalse(board.IsButtonDown);
-        Chip.Pin(PinPlan.Button).IsGrounded = true;
-        Assert.IsTrue(board.IsButtonDown);
+        Chip.ButtonLine = counts;
+        Chip.Calls.Clear();
+        Assert.AreEqual(isDown, board.IsButtonDown);
+
+        // A pin that is read in any other way is an object on the device.
+        CollectionAssert.AreEqual(new[] { "ReadValue 5" }, Chip.Calls);
     }
 
     [TestMethod]
@@ -79,10 +86,10 @@ public class LineTests : BoardTest
     [DataRow("OpenPin 25", BoardParts.RelayLine)]
     [DataRow("OpenPin 26", BoardParts.Lamp)]
     [DataRow("OpenPin 27", BoardParts.Sounder)]
-    [DataRow("OpenPin 33", BoardParts.Button)]
+    [DataRow("OpenChannel 5", BoardParts.Button)]
     [DataRow("OpenChannel 6", BoardParts.ToolLine)]
     [DataRow("OpenChannel 7", BoardParts.VacuumLine)]
-    [DataRow("new AdcController", BoardParts.ToolLine | BoardParts.VacuumLine)]
+    [DataRow("new AdcController", BoardParts.ToolLine | BoardParts.VacuumLine | BoardParts.Button)]
     [DataRow("SetPinFunction 22", BoardParts.Serial)]
     [DataRow("SetPinFunction 23", BoardParts.Serial)]
     [DataRow("new SerialPort", BoardParts.Serial)]
@@ -94,7 +101,8 @@ public class LineTests : BoardTest
         Assert.AreEqual(failed, board.FailedParts);
         board.SetLamp(true);
         board.SetSounder(true);
-        Assert.IsFalse(board.IsButtonDown);
+        Chip.ButtonLine = 0;
+        Assert.AreEqual(!failed.HasFlag(BoardParts.Button), board.IsButtonDown);
         Assert.AreEqual(failed != BoardParts.Lamp, Chip.Pin(PinPlan.Lamp).Level);
         Assert.AreEqual(failed != BoardParts.Sounder, Chip.Pin(PinPlan.Sounder).Level);
         Chip.Serial.Type("x");

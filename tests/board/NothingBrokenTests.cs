@@ -64,9 +64,9 @@ public class NothingBrokenTests : BadCaseTest
 
     private void Press()
     {
-        Chip.Pin(PinPlan.Button).IsGrounded = true;
+        Chip.ButtonLine = 0;
         Run(150);
-        Chip.Pin(PinPlan.Button).IsGrounded = false;
+        Chip.ButtonLine = Chip.ButtonUp;
         Run(1000);
     }
 }

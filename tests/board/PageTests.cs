@@ -57,9 +57,9 @@ public partial class PageTests : BoardTest
         AssertOnPage(Chip.Serial.TakeSent());
         AssertOnPage("> status\n" + Answer("status"));
         string sheet = Answer("test", 3000);
-        Chip.Pin(PinPlan.Button).IsGrounded = true;
+        Chip.ButtonLine = 0;
         Run(200);
-        Chip.Pin(PinPlan.Button).IsGrounded = false;
+        Chip.ButtonLine = Chip.ButtonUp;
         Run(4500);
         AssertOnPage(sheet + Chip.Serial.TakeSent());
     }

@@ -21,7 +21,7 @@ public class PinFailsTests : BadCaseTest
     [TestMethod]
     [DataRow("OpenPin 26", "the lamp could not be opened")]
     [DataRow("OpenPin 27", "the sounder could not be opened")]
-    [DataRow("OpenPin 33", "the button could not be opened")]
+    [DataRow("OpenChannel 5", "the button could not be opened")]
     public void WithoutAPartOfThePanelTheVacuumFollows(string call, string expected)
     {
         Chip.Break(call);
@@ -34,13 +34,25 @@ public class PinFailsTests : BadCaseTest
     [TestMethod]
     [DataRow("Toggle 26")]
     [DataRow("Toggle 27")]
-    [DataRow("GpioController.Read")]
+    [DataRow("ReadValue 5")]
     public void WithAPanelThatFailsTheVacuumFollows(string call)
     {
         Boot();
         Chip.Break(call);
         AssertFollows();
         AssertBoots(1);
+    }
+
+    [TestMethod]
+    public void AButtonThatCannotBeReadIsNotPressed()
+    {
+        Boot();
+        Chip.ButtonLine = 0;
+        Chip.Break("ReadValue 5");
+        Run(3000);
+        AssertSays("off: 0.00 A", "why");
+        AssertFollows();
+        Assert.DoesNotContain(", 0 panel,", Answer("status"), StringComparison.Ordinal);
     }
 
     [TestMethod]

@@ -29,6 +29,8 @@ public class EventTextTests
     [DataRow(8, 0, 0, 0, "faults cleared by hand")]
     [DataRow(9, 0, 0, 2, "2 stored settings were out of range and fell back")]
     [DataRow(10, 0, 0, 601, "filter is due after 601 min of run time")]
+    [DataRow(12, 32, 0, 0, "the button could not be opened")]
+    [DataRow(12, 128, 0, 0, "the flash failed")]
     [DataRow(99, 0, 0, 0, "entry of another version, kind 99")]
     public void AnEntryIsALineOfWords(int kind, int first, int second, int figure, string words)
     {

@@ -115,7 +115,7 @@ public class NoiseFloorTests
 
     private static NoiseFloor New(int floor, int cap)
     {
-        NoiseFloor noise = new NoiseFloor();
+        NoiseFloor noise = new NoiseFloor(Bucket.ASecond);
         noise.Set(floor, cap);
         return noise;
     }

@@ -129,6 +129,130 @@ public class SwitchTests
         Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
     }
 
+    // Flash wears out, and a board that only restarts would write a few times a second: by a clock that never goes, by a crash
+    // at once, by one after a while.
+    [TestMethod]
+    [DataRow(true, 0)]
+    [DataRow(false, 0)]
+    [DataRow(false, 20000)]
+    public void ABoardThatOnlyRestartsSoonWritesNothingMore(bool clockStands, int milliseconds)
+    {
+        SwitchBench bench = new SwitchBench();
+        Crash(bench);
+        Crash(bench);
+        Crash(bench);
+        int writes = Writes(bench);
+        for (int i = 1; i <= 20; i++)
+        {
+            bench.Board.ClockStands = clockStands;
+            bench.Run(milliseconds);
+            bench.Board.NowThrows = !clockStands;
+            bench.Switch.Step();
+            bench.Switch.Step();
+            Assert.AreEqual(3 + i, bench.Board.Restarts);
+            bench.Boot();
+            Assert.IsTrue(bench.Switch.Core.Faults[Fault.RestartLoop].IsActive);
+        }
+
+        Assert.AreEqual(writes, Writes(bench));
+        bench.Tool(Saw, 2000);
+        Assert.AreEqual(0, bench.Board.Toggles);
+    }
+
+    [TestMethod]
+    public void ARestartLoopThatGoesOnSlowlyIsStillOne()
+    {
+        SwitchBench bench = new SwitchBench();
+        for (int i = 1; i <= 8; i++)
+        {
+            bench.Run(i > 3 ? 70000 : 0);
+            Crash(bench);
+            Assert.AreEqual(i >= 3, bench.Switch.Core.Faults[Fault.RestartLoop].IsActive);
+        }
+    }
+
+    [TestMethod]
+    public void PluggingInEndsARestartLoopOnceTheBoardHasRunForAMinute()
+    {
+        SwitchBench bench = new SwitchBench();
+        Crash(bench);
+        Crash(bench);
+        Crash(bench);
+        bench.Run(30000);
+        bench.Boot();
+        Assert.IsTrue(bench.Switch.Core.Faults.HoldsOff);
+        bench.Run(70000);
+        Assert.IsTrue(bench.Switch.Core.Faults.HoldsOff);
+        bench.Boot();
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+    }
+
+    // With the vacuum on nothing is written, so the clearing is not in flash yet.
+    [TestMethod]
+    public void ARestartAfterClearIsTheFirstOneAgain()
+    {
+        SwitchBench bench = new SwitchBench();
+        Crash(bench);
+        Crash(bench);
+        Crash(bench);
+        bench.Board.Line.Milliamperes = Saw;
+        bench.Run(2000);
+        bench.Switch.ClearFaults();
+        Crash(bench);
+        Assert.AreEqual(1, bench.Switch.Boot.Restarts);
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+    }
+
+    [TestMethod]
+    public void ARestartThatIsAskedForInARestartLoopIsWritten()
+    {
+        SwitchBench bench = new SwitchBench();
+        Crash(bench);
+        Crash(bench);
+        Crash(bench);
+        bench.Answer("restart");
+        bench.Answer("yes");
+        Assert.AreEqual(4, bench.Board.Restarts);
+        bench.Boot();
+        Assert.AreEqual((int)BootReason.Asked, (int)bench.Switch.Boot.Reason);
+        Assert.IsTrue(bench.Switch.Core.Faults.HoldsOff);
+    }
+
+    [TestMethod]
+    public void OffByHandIsLoggedAsItIsWithATool()
+    {
+        SwitchBench bench = On();
+        bench.Answer("vacuum off");
+        AssertLastEvent(bench, "vacuum off until the tool stops: by hand");
+    }
+
+    [TestMethod]
+    public void OffByHandIsLoggedAsItIsWithoutATool()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("vacuum on");
+        bench.Answer("vacuum off");
+        AssertLastEvent(bench, "vacuum off: by hand");
+        Assert.AreEqual(2, bench.Logged(LogKind.StateChanged));
+    }
+
+    // The sheet says it.
+    [TestMethod]
+    public void WhatATestDoesWithTheVacuumIsNotLogged()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("test");
+        bench.Run(1500);
+        Press(bench, 300);
+        bench.Run(4000);
+        bench.Answer("yes");
+        Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
+        bench.Run(3000);
+        Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
+        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        Assert.AreEqual(0, bench.Logged(LogKind.StateChanged));
+    }
+
     [TestMethod]
     public void PluggingInQuicklyIsNoRestartLoop()
     {
@@ -400,6 +524,14 @@ public class SwitchTests
         bench.Run(milliseconds);
         bench.Board.IsPressed = false;
         bench.Run(100);
+    }
+
+    private static void AssertLastEvent(SwitchBench bench, string expected)
+    {
+        TextOutput output = new TextOutput();
+        EventText.Write(output, bench.Switch.Log.At(bench.Switch.Log.Count - 1));
+        string words = Texts.Take(output);
+        Assert.AreEqual(expected, words.Substring(words.IndexOf("  ") + 2));
     }
 
     private static void CheckVacuumWorks(SwitchBench bench)

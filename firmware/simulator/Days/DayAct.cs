@@ -75,6 +75,12 @@ internal enum DayAct
     /// <summary>The sparks end.</summary>
     ArcEnds,
 
+    /// <summary>A radio transmits near the sensor's lead, A.</summary>
+    Radio,
+
+    /// <summary>The radio falls silent.</summary>
+    RadioEnds,
+
     /// <summary>The sensor's plug comes out.</summary>
     SensorOut,
 

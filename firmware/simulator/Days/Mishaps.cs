@@ -58,6 +58,12 @@ internal sealed class Mishaps(VirtualShop shop, ShopRandom random)
             case DayAct.ArcEnds:
                 shop.Sensor.Sparks = null;
                 return "the sparks end";
+            case DayAct.Radio:
+                shop.Sensor.Radio = new RadioBurst(step.Value, now);
+                return $"a radio near the sensor's lead for {step.Seconds:0.##} s";
+            case DayAct.RadioEnds:
+                shop.Sensor.Radio = null;
+                return "the radio falls silent";
             default:
                 throw new ArgumentOutOfRangeException(nameof(step), step.Act, "nothing that befalls a shop");
         }

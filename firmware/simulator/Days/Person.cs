@@ -38,7 +38,12 @@ internal sealed class Person
             steps.Add(step with { At = earliest });
             if (step.Seconds > 0)
             {
-                DayAct end = step.Act == DayAct.Arc ? DayAct.ArcEnds : DayAct.PowerBack;
+                DayAct end = step.Act switch
+                {
+                    DayAct.Arc => DayAct.ArcEnds,
+                    DayAct.Radio => DayAct.RadioEnds,
+                    _ => DayAct.PowerBack,
+                };
                 steps.Add(new DayStep(earliest + (long)(step.Seconds * 1e6), end));
             }
         }

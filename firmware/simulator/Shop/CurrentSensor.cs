@@ -78,6 +78,9 @@ public sealed class CurrentSensor
     /// <summary>Sparks near the lead; null for none.</summary>
     public SparkBurst? Sparks { get; set; }
 
+    /// <summary>A radio beside the lead; null for none.</summary>
+    public RadioBurst? Radio { get; set; }
+
     /// <summary>Hum picked up by the lead, A rms of a sine at mains frequency, always there; 0 by default.</summary>
     public double HumAmperes
     {
@@ -150,6 +153,11 @@ public sealed class CurrentSensor
         if (Sparks != null)
         {
             amperes += Sparks.Amperes(_last);
+        }
+
+        if (Radio != null)
+        {
+            amperes += Radio.Amperes(_last);
         }
 
         return RestMillivolts + (amperes * MillivoltsPerAmpere) + (_last * (DriftMillivoltsPerHour / MicrosecondsPerHour));

@@ -147,6 +147,8 @@ public sealed class SerialConsole
     /// <summary>Ends the guide that is under way and shows the prompt.</summary>
     public void EndGuide()
     {
+        // What its last deed came to is still its own.
+        Switch.TakeNotices();
         _guide = null;
         WantsBuckets = false;
         _wantsPrompt = true;

@@ -135,7 +135,7 @@ public sealed class Tester : Guide
         Row("noise").Amperes(noise).Text(" at most in 3 s, ").Amperes(core.Milliamperes).Text(" rms").End();
         Row("resting point").Fixed(core.MeanMillivolts, 3).Text(" V").End();
         Row("converter steps").Number(readings.Least).Text(" to ").Number(readings.Greatest).Text(", ")
-            .Number(readings.MovingBits).Text(" low bits move").End();
+            .Number(readings.MovingBits).Text(" bits move").End();
 
         // The core keeps its start level 60 % above the noise floor.
         Row("smallest tool").Amperes(noise * 16 / 10).Text(" could be taught now, ").Amperes(core.StartMilliamperes).Text(" is set").End();

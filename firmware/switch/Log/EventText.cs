@@ -77,7 +77,7 @@ public static class EventText
                 output.Text("a tool was taught, start-at ").Amperes(entry.Figure);
                 break;
             case LogKind.PartFailed:
-                output.Text(Part((BoardParts)entry.First)).Text(" could not be opened");
+                output.Text(Part((BoardParts)entry.First)).Text((BoardParts)entry.First == BoardParts.Flash ? " failed" : " could not be opened");
                 break;
             default:
                 output.Text("entry of another version, kind ").Number((int)entry.Kind);

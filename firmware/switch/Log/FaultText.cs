@@ -70,7 +70,7 @@ public static class FaultText
             case Fault.OverRange:
                 return output.Text("the current clips, it is more than shown");
             case Fault.Noisy:
-                return output.Text("smallest tool seen now ").Amperes(figure);
+                return output.Text("smallest tool seen at once ").Amperes(figure).Text(", smaller ones in half a second");
             case Fault.ShortCycling:
                 return output.Number(figure).Text(" in a minute, so the run-on is 60 s");
             case Fault.RanTooLong:

@@ -39,6 +39,6 @@ public enum LogKind
     /// <summary>A tool was taught: figure is the new start-at in mA.</summary>
     Taught = 11,
 
-    /// <summary>A part of the board could not be opened: first is the part's bit.</summary>
+    /// <summary>A part of the board could not be opened, or the flash failed: first is the part's bit.</summary>
     PartFailed = 12,
 }

@@ -26,6 +26,12 @@ public sealed class BootRecord
     /// <summary>Whether a person held the vacuum off.</summary>
     public bool IsHeld;
 
+    /// <summary>
+    /// Whether flash already says that the board restarts in a row. The next restart has nothing to add, so that a board which
+    /// does nothing else does not wear out its flash.
+    /// </summary>
+    public bool IsLoopWritten;
+
     /// <summary>Initializes a new instance of the <see cref="BootRecord"/> class.</summary>
     /// <param name="board">The board.</param>
     public BootRecord(SafeBoard board)
@@ -33,7 +39,7 @@ public sealed class BootRecord
         _slots = new SlotPair(board, Slots.Boot);
     }
 
-    /// <summary>Reads the record, counts this boot and writes it back, before the relay can be on.</summary>
+    /// <summary>Reads the record, counts this boot and writes it back, before the relay can be on; restarts in a row stay as they are.</summary>
     public void Begin()
     {
         if (_slots.Read() && _slots.Version == Version && _slots.Length >= Length)
@@ -54,6 +60,12 @@ public sealed class BootRecord
             Lockouts = 0;
         }
 
+        if (Restarts >= MostRestarts)
+        {
+            IsLoopWritten = true;
+            return;
+        }
+
         Write(BootReason.PowerOn);
     }
 
@@ -61,6 +73,7 @@ public sealed class BootRecord
     /// <param name="next">What the next boot's reason will be if nothing else is written before it.</param>
     public void Write(BootReason next)
     {
+        IsLoopWritten = false;
         byte[] bytes = _slots.Buffer;
         LittleEndian.Write(bytes, SlotPair.Head, Number);
         LittleEndian.Write(bytes, SlotPair.Head + 4, Restarts);

@@ -44,7 +44,7 @@ public sealed class FlashKeeper
             return;
         }
 
-        bool isLogWaiting = _switch.Log.IsDirty && now >= _nextLog;
+        bool isLogWaiting = _switch.Log.IsDirty && now >= _nextLog && !_switch.Boot.IsLoopWritten;
         bool areHoursWaiting = _areHoursWaiting || _switch.Hours.IsWorthWriting;
         if ((!_switch.Desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_switch.IsQuiet)
         {

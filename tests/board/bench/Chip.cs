@@ -11,6 +11,9 @@ internal sealed class Chip : IDisposable
 {
     public const int ConversionMicroseconds = 100;
 
+    /// <summary>What the converter shows of the button's line when the button is up: the resistor outside holds it high.</summary>
+    public const int ButtonUp = 4095;
+
     private const int BootMicroseconds = 1000000;
     private const int RebootMicroseconds = 20000;
     private const int MostCalls = 2000;
@@ -51,6 +54,9 @@ internal sealed class Chip : IDisposable
     public ChipSerial Serial { get; }
 
     public ToolWave Tool { get; } = new();
+
+    /// <summary>What the converter shows of the button's line.</summary>
+    public int ButtonLine { get; set; } = ButtonUp;
 
     /// <summary>The flash, which keeps what it has.</summary>
     public Dictionary<string, byte[]> Files { get; } = [];
@@ -148,7 +154,13 @@ internal sealed class Chip : IDisposable
         }
     }
 
-    public int Convert(int channel) => channel == PinPlan.ToolChannel ? Tool.At(Elapsed) : ToolWave.Rest;
+    public int Convert(int channel) => channel switch
+    {
+        PinPlan.ToolChannel => Tool.At(Elapsed),
+        PinPlan.VacuumChannel => ToolWave.Rest,
+        PinPlan.ButtonChannel => ButtonLine,
+        _ => throw new InvalidOperationException($"nothing is connected to channel {channel}"),
+    };
 
     /// <summary>Lets the program run; the first time it comes up.</summary>
     public void Run(int milliseconds)

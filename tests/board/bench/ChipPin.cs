@@ -13,14 +13,9 @@ internal sealed class ChipPin(Chip chip, int number)
 
     public bool IsOutput { get; set; }
 
-    public bool HasPullUp { get; set; }
-
-    /// <summary>Whether something outside pulls it to ground.</summary>
-    public bool IsGrounded { get; set; }
-
     public DeviceFunction Function { get; set; }
 
-    public bool Level => IsOutput ? _isHigh : HasPullUp && !IsGrounded;
+    public bool Level => IsOutput && _isHigh;
 
     /// <summary>Number of changes of an output since the reset.</summary>
     public int Changes { get; private set; }
@@ -41,7 +36,6 @@ internal sealed class ChipPin(Chip chip, int number)
     {
         IsOpen = false;
         IsOutput = false;
-        HasPullUp = false;
         Function = DeviceFunction.None;
         _isHigh = false;
         Changes = 0;

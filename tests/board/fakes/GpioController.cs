@@ -27,25 +27,11 @@ public sealed class GpioController
         }
 
         pin.IsOutput = mode == PinMode.Output;
-        pin.HasPullUp = mode == PinMode.InputPullUp && pinNumber < 34;
         if (pin.IsOutput)
         {
             pin.Drive(false);
         }
 
         return new GpioPin(pin);
-    }
-
-    public PinValue Read(int pinNumber)
-    {
-        Chip chip = Chip.Current;
-        chip.Call("GpioController.Read", 2);
-        ChipPin pin = chip.Pin(pinNumber);
-        if (!pin.IsOpen)
-        {
-            throw new InvalidOperationException("not open");
-        }
-
-        return new PinValue(pin.Level);
     }
 }

@@ -32,6 +32,6 @@ public sealed class GpioPin
             throw new ArgumentException("not an output");
         }
 
-        _pin.Drive((bool)value);
+        _pin.Drive(value.IsHigh);
     }
 }

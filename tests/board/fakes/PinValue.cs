@@ -2,14 +2,12 @@ namespace System.Device.Gpio;
 
 public readonly struct PinValue
 {
-    private readonly bool _isHigh;
-
-    internal PinValue(bool isHigh)
+    private PinValue(bool isHigh)
     {
-        _isHigh = isHigh;
+        IsHigh = isHigh;
     }
 
     public static PinValue Low => new(false);
 
-    public static explicit operator bool(PinValue value) => value._isHigh;
+    internal bool IsHigh { get; }
 }

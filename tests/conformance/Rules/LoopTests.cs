@@ -19,7 +19,6 @@ public class LoopTests
         new("SafeBoard.WriteSlot", "a write to flash, with the relay open; it stalls the readings whatever it makes"),
         new("Switch.RestartBecause", "the board restarts"),
         new("Esp32Board.OpenToolLine", "the converter has not opened, so the vacuum is held off"),
-        new("Esp32Board.get_IsButtonDown", "the library hands a pin's level over as a struct and knows no other way: 50 looks a second"),
         new("OutputLine.Rest", "a line that is low already is told to rest: at the end of a run, or once after a boot"),
     ];
 

@@ -11,6 +11,9 @@ internal static class PinPlanRule
     {
         ["ToolLine"] = "ToolChannel",
         ["VacuumLine"] = "VacuumChannel",
+
+        // Its pull-up stands outside, since the converter takes away the pin's own: any of them will do, with or without one.
+        ["Button"] = "ButtonChannel",
     };
 
     private static readonly (IReadOnlySet<int> Pins, string Why)[] s_unfit =
@@ -35,7 +38,6 @@ internal static class PinPlanRule
         .. s_inputs.Where(name => Esp32Pins.Glitching.Contains(plan.GetValueOrDefault(name)))
             .Select(name => $"{name}: GPIO{plan[name]} glitches when the converter powers up"),
         .. s_lines.SelectMany(line => UnfitForConverter(plan, line.Key, line.Value)),
-        .. Esp32Pins.InputOnly.Contains(plan.GetValueOrDefault("Button")) ? [$"Button: GPIO{plan["Button"]} has no pull-up"] : Array.Empty<string>(),
     ];
 
     private static IEnumerable<KeyValuePair<string, int>> Pins(IReadOnlyDictionary<string, int> plan) =>
@@ -44,7 +46,7 @@ internal static class PinPlanRule
     // A name that no rule knows is a pin that nobody has judged.
     private static IEnumerable<string> Unknown(IReadOnlyDictionary<string, int> plan)
     {
-        string[] known = [.. s_outputs, .. s_inputs, .. s_lines.Keys, .. s_lines.Values];
+        string[] known = [.. s_outputs, .. s_inputs.Union(s_lines.Keys, StringComparer.Ordinal), .. s_lines.Values];
         return plan.Keys.Except(known, StringComparer.Ordinal).Select(name => $"{name}: is not known here")
             .Concat(known.Except(plan.Keys, StringComparer.Ordinal).Select(name => $"{name}: is not planned"));
     }

@@ -22,7 +22,10 @@ public class PinPlanTests
     [DataRow("SerialSend", 1, "SerialSend: GPIO1 belongs to the debugger's serial port")]
     [DataRow("SerialReceive", 39, "SerialReceive: GPIO39 glitches when the converter powers up")]
     [DataRow("Button", 36, "Button: GPIO36 glitches when the converter powers up")]
-    [DataRow("Button", 38, "Button: GPIO38 has no pull-up")]
+    [DataRow("Button", 39, "Button: GPIO39 glitches when the converter powers up")]
+    [DataRow("Button", 13, "Button: GPIO13 is not on the first converter")]
+    [DataRow("Button", 32, "ButtonChannel: GPIO32 is channel 4, not 5")]
+    [DataRow("ButtonChannel", 4, "ButtonChannel: GPIO33 is channel 5, not 4")]
     [DataRow("ToolLine", 4, "ToolLine: GPIO4 is not on the first converter")]
     [DataRow("ToolLine", 32, "ToolChannel: GPIO32 is channel 4, not 6")]
     [DataRow("VacuumChannel", 6, "VacuumChannel: GPIO35 is channel 7, not 6")]
@@ -32,6 +35,16 @@ public class PinPlanTests
         var plan = Plan();
         plan[name] = number;
         Assert.Contains(expected, PinPlanRule.Findings(plan));
+    }
+
+    // The button's pull-up stands outside.
+    [TestMethod]
+    public void TheButtonMayBeOnAnInputWithoutPulls()
+    {
+        var plan = Plan();
+        plan["Button"] = 38;
+        plan["ButtonChannel"] = 2;
+        Assert.IsEmpty(PinPlanRule.Findings(plan));
     }
 
     [TestMethod]

@@ -55,6 +55,14 @@ internal sealed class CoreBench
         }
     }
 
+    /// <summary>The line swings as noise does, at 90 Hz, for a time.</summary>
+    public void Rumble(int milliamperes, int milliseconds)
+    {
+        _line.IsRumble = true;
+        Run(milliamperes, milliseconds);
+        _line.IsRumble = false;
+    }
+
     /// <summary>The tool draws a current until the relay is closed, or open, but no longer than a time.</summary>
     /// <returns>False when it did not come to that.</returns>
     public bool RunUntilRelay(bool closed, int milliamperes, int most)

@@ -25,6 +25,9 @@ internal sealed class ToolLine
         }
     }
 
+    /// <summary>Whether the line swings at 90 Hz, as noise does and no tool: the slow lane does not hear it.</summary>
+    public bool IsRumble;
+
     /// <summary>Gets or sets the tool's rms current in mA.</summary>
     public int Milliamperes
     {
@@ -50,7 +53,7 @@ internal sealed class ToolLine
     {
         long number = microseconds / ReadingMicroseconds;
         int noise = (int)(number % 3) - 1;
-        int reading = (int)(Rest + (_peak * _cycle[(int)(number % ReadingsACycle)]) + 0.5) + noise;
+        int reading = (int)(Rest + (_peak * _cycle[(int)((IsRumble ? number * 9 / 5 : number) % ReadingsACycle)]) + 0.5) + noise;
         return reading < 0 ? 0 : reading > FullScale ? FullScale : reading;
     }
 }

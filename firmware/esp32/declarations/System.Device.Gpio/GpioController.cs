@@ -12,9 +12,4 @@ public sealed class GpioController
     {
         throw null;
     }
-
-    public PinValue Read(int pinNumber)
-    {
-        throw null;
-    }
 }

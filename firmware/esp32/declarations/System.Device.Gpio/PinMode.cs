@@ -3,6 +3,5 @@ namespace System.Device.Gpio;
 
 public enum PinMode
 {
-    InputPullUp = 2,
     Output = 3,
 }

@@ -8,9 +8,4 @@ public struct PinValue
     {
         get { throw null; }
     }
-
-    public static explicit operator bool(PinValue value)
-    {
-        throw null;
-    }
 }

@@ -29,6 +29,7 @@ internal sealed class StepReader(Day day)
         ("converter-mends", DayAct.ConverterMends),
         ("noise", DayAct.Noise),
         ("arc", DayAct.Arc),
+        ("radio", DayAct.Radio),
         ("sensor-out", DayAct.SensorOut),
         ("sensor-in", DayAct.SensorIn));
 
@@ -51,6 +52,7 @@ internal sealed class StepReader(Day day)
             DayAct.Mains => ["factor", "seconds"],
             DayAct.BreakerResets => ["circuit"],
             DayAct.Noise => ["amperes"],
+            DayAct.Radio => ["amperes", "seconds"],
             _ => [],
         };
         JsonFields fields = new(item, $"a '{all.Required("do").Text}' step", ["at", "do", .. members]);
@@ -66,6 +68,8 @@ internal sealed class StepReader(Day day)
                 at, act, Value: fields.Number("factor", 0, 2), Seconds: fields.NumberOrNull("seconds", 0.001, 3600) ?? 0),
             DayAct.BreakerResets => new DayStep(at, act, Text: CircuitReader.Name(fields.Required("circuit"), day.Shop.Circuits)),
             DayAct.Noise => new DayStep(at, act, Value: fields.Number("amperes", 0, 100)),
+            DayAct.Radio => new DayStep(
+                at, act, Value: fields.Number("amperes", 0, 100), Seconds: fields.Number("seconds", 0.001, 3600)),
             _ => new DayStep(at, act),
         };
     }
