@@ -54,6 +54,7 @@ public sealed class DetectionCore
     private int _slowStopLevel;
     private bool _isNoiseLimited;
     private bool _isSlow;
+    private bool _isUnsure;
     private bool _isSecondMean;
     private long _lastEnd;
     private bool _idleMeasured;
@@ -278,6 +279,7 @@ public sealed class DetectionCore
         _lastEnd = tape.Number(_lastEnd);
         _idleMeasured = tape.Flag(_idleMeasured);
         _isSlow = tape.Flag(_isSlow);
+        _isUnsure = tape.Flag(_isUnsure);
         _isSecondMean = tape.Flag(_isSecondMean);
         _judgedState = (VacuumState)tape.Number((int)_judgedState);
         SetLevels();
@@ -317,11 +319,9 @@ public sealed class DetectionCore
         {
             bool wasRunning = detector.IsRunning;
             detector.Accept(swing);
-            if (wasRunning && !detector.IsRunning && _isNoiseLimited && !Vacuum.IsWaitingForSurge)
+            if (wasRunning && !detector.IsRunning && _isNoiseLimited)
             {
-                // Noise may have lifted a small tool over the level for a moment: the slow lane decides whether it still runs.
-                _isSlow = true;
-                _slow.Void();
+                AskSlowLane();
             }
         }
 
@@ -332,7 +332,7 @@ public sealed class DetectionCore
                 JudgeSurge(bucket, swing, now);
             }
 
-            return detector.IsRunning;
+            return detector.IsRunning || _isSlow;
         }
 
         // By turns, to spare the board: the swing's window and the means' overlap both bridge a bucket.
@@ -357,7 +357,7 @@ public sealed class DetectionCore
         }
 
         // What the slow lane finds has gone on for half a second: there is no surge to wait for.
-        if (_isSlow && Vacuum.IsWaitingForSurge)
+        if (_isSlow && !_isUnsure && Vacuum.IsWaitingForSurge)
         {
             Vacuum.Handle(VacuumEvent.TimeUp, now);
         }
@@ -371,12 +371,25 @@ public sealed class DetectionCore
         if (Vacuum.IsWaitingForSurge && Vacuum.IsBriefSurge(bucket, swing, _floor.Floor, _startLevel))
         {
             _detector.Drop();
+            if (_isNoiseLimited)
+            {
+                AskSlowLane();
+            }
         }
+    }
+
+    // Noise may have lifted a small tool over the level for a moment: the slow lane decides whether it still runs.
+    private void AskSlowLane()
+    {
+        _isSlow = true;
+        _isUnsure = true;
+        _slow.Void();
     }
 
     private void JudgeSlowly()
     {
         int swing = _slow.Swing;
+        _isUnsure = false;
         if (_isSlow)
         {
             _isSlow = swing >= _slowStopLevel;

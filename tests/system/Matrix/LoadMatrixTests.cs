@@ -8,7 +8,7 @@ namespace NanoDustSwitch.SystemTests.Matrix;
 [TestClass]
 public sealed class LoadMatrixTests
 {
-    private const int Few = 240;
+    private const int Few = 480;
     private const int MostShown = 20;
 
     public TestContext TestContext { get; set; } = null!;
