@@ -10,9 +10,9 @@ public class TaughtLevelsTests
     [DataRow(100, 6000, 600, 350, 600, 350, 100)]
     [DataRow(100, 1000, 600, 350, 500, 300, 100)]
     [DataRow(100, 1000, 600, 250, 500, 250, 100)]
-    [DataRow(100, 6000, 200, 150, 200, 130, 100)]
-    [DataRow(400, 6000, 600, 350, 660, 520, 400)]
-    [DataRow(400, 1000, 300, 200, 660, 520, 400)]
+    [DataRow(100, 6000, 200, 150, 225, 130, 100)]
+    [DataRow(400, 6000, 600, 350, 900, 520, 400)]
+    [DataRow(400, 1200, 300, 200, 900, 520, 400)]
     [DataRow(0, 80, 600, 350, 50, 24, 0)]
     [DataRow(0, 60, 600, 350, 50, 20, 0)]
     public void LevelsFollowFromToolAndQuietLine(int quiet, int tool, int startAt, int stopBelow, int start, int stop, int noise)
@@ -25,12 +25,12 @@ public class TaughtLevelsTests
     }
 
     [TestMethod]
-    [DataRow(500, 1000, true)]
-    [DataRow(500, 999, false)]
+    [DataRow(500, 1375, true)]
+    [DataRow(500, 1374, false)]
     [DataRow(0, 50, false)]
     [DataRow(0, 51, true)]
     [DataRow(0, 0, false)]
-    public void TheToolShowsAtLeastTwiceTheLineAndMoreThanTheLeastLevel(int quiet, int tool, bool isPossible)
+    public void TheToolShowsNearlyThreeTimesTheLineAndMoreThanTheLeastLevel(int quiet, int tool, bool isPossible)
     {
         Assert.AreEqual(isPossible, new TaughtLevels(quiet, tool, 600, 350).IsPossible);
     }

@@ -3,15 +3,16 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>The levels that follow from what was measured.</summary>
 /// <remarks>
 /// Half the tool's current, or what is set already where that is lower: another tool may need it. Never within the noise, with
-/// the same distances that the core keeps from its noise floor. Common practice, no source; the random shops measure it.
+/// the same distances that the core keeps from its noise floor. The benchmark says how often noise starts the vacuum at such levels; the random shops that tools do.
 /// </remarks>
 public sealed class TaughtLevels
 {
-    private const int StartOverNoisePercent = 165;
+    private const int StartOverNoisePercent = 225;
     private const int StopOverNoisePercent = 130;
     private const int StopOfStartPercent = 60;
+    private const int ToolOverNoisePercent = 275;
 
-    /// <summary>Whether tool and quiet line can be told apart: the tool shows at least twice the line.</summary>
+    /// <summary>Whether tool and quiet line can be told apart: the tool shows nearly three times the line, 2.75 times.</summary>
     public readonly bool IsPossible;
 
     /// <summary>Value for start-at in mA.</summary>
@@ -35,7 +36,7 @@ public sealed class TaughtLevels
         StartAt = Within(SettingId.StartAt, start, quiet * StartOverNoisePercent / 100);
         StopBelow = Within(SettingId.StopBelow, stop, quiet * StopOverNoisePercent / 100);
         Noise = Within(SettingId.Noise, quiet, 0);
-        IsPossible = tool >= 2 * quiet && StartAt < tool && StopBelow < StartAt && StartAt >= quiet * StartOverNoisePercent / 100;
+        IsPossible = tool >= quiet * ToolOverNoisePercent / 100 && StartAt < tool && StopBelow < StartAt && StartAt >= quiet * StartOverNoisePercent / 100;
     }
 
     private static int Within(SettingId id, int value, int least)

@@ -218,7 +218,7 @@ public sealed class Teacher : Guide
         if (!levels.IsPossible)
         {
             Console.Output.Text("The tool shows ").Amperes(Milliamperes(_tool)).Text(", the line without it up to ")
-                .Amperes(Milliamperes(_idle > _vacuum ? _idle : _vacuum)).Text("; twice that is needed.").End();
+                .Amperes(Milliamperes(_idle > _vacuum ? _idle : _vacuum)).Text("; 2.75 times that is needed.").End();
             Abort("Too close to be told apart");
             return;
         }

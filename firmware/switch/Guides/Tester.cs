@@ -137,8 +137,8 @@ public sealed class Tester : Guide
         Row("converter steps").Number(readings.Least).Text(" to ").Number(readings.Greatest).Text(", ")
             .Number(readings.MovingBits).Text(" bits move").End();
 
-        // The core keeps its start level 60 % above the noise floor.
-        Row("smallest tool").Amperes(noise * 16 / 10).Text(" could be taught now, ").Amperes(core.StartMilliamperes).Text(" is set").End();
+        // What teaching asks of a tool: 2.75 times the quiet line.
+        Row("smallest tool").Amperes(noise * 11 / 4).Text(" could be taught now, ").Amperes(core.StartMilliamperes).Text(" is set").End();
         _stage = TestStage.AskRelay;
         Ask(_word, "Feed the relay for 2 s? The vacuum starts if it is plugged in.");
     }

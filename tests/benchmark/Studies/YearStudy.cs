@@ -15,7 +15,7 @@ internal sealed class YearStudy
     private const double Grown = 1.25;
     private const double QuietSeconds = 5;
     private const double SettleSeconds = 120;
-    private const int StartPercentOfFloor = 160;
+    private const int StartPercentOfFloor = 220;
 
     /// <summary>Gets the mean of the fast lane's level, A.</summary>
     public double FastLevel { get; private set; }
@@ -62,10 +62,10 @@ internal sealed class YearStudy
 
     private static (double Quiet, double Fast, double Slow) Teach(Bench bench, int rate, NoiseKind kind, ShopRandom random)
     {
-        // The line as it is taught; the tool shows just twice as much, the least that is not refused.
+        // The line as it is taught; the tool shows 2.75 times as much, the least that is not refused.
         int quiet = Greatest(new Line(rate, Bench.Hertz, kind, 1, random, bench.Recording));
         SettingValues delivered = new();
-        TaughtLevels taught = new(quiet, 2 * quiet, delivered[SettingId.StartAt], delivered[SettingId.StopBelow]);
+        TaughtLevels taught = new(quiet, quiet * 11 / 4, delivered[SettingId.StartAt], delivered[SettingId.StopBelow]);
         CoreDecider decider = new(taught.StartAt, taught.StopBelow, taught.Noise);
         Line line = new(rate, Bench.Hertz, kind, Grown, random, bench.Recording);
         int[] readings = new int[Line.MostReadings];
