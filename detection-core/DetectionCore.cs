@@ -10,9 +10,9 @@ namespace NanoDustSwitch.Detection;
 /// </remarks>
 public sealed class DetectionCore
 {
-    // The floor is about the greatest swing of a second, and a start must not come of noise in a year: by the benchmark 2.2 times it is
+    // The floor is about the greatest swing of a second, and a start must not come of noise in a year: by the benchmark 2.35 times it is
     // enough in the fast lane and 2.4 times in the slow one. The stop level only keeps clear of it; common practice, no source.
-    private const int StartOverFloorPercent = 220;
+    private const int StartOverFloorPercent = 235;
     private const int StopOverFloorPercent = 125;
 
     // A taught start-at may lie below the fast lane's noise, where only the slow lane finds the tool.

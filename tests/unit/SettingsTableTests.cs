@@ -10,7 +10,7 @@ public class SettingsTableTests
     [TestMethod]
     [DataRow(0, "start-at", 600, 400)]
     [DataRow(1, "stop-below", 350, 250)]
-    [DataRow(2, "confirm", 3, 3)]
+    [DataRow(2, "confirm", 1, 1)]
     [DataRow(3, "start-delay", -1, -1)]
     [DataRow(4, "run-on", 5000, 5000)]
     [DataRow(5, "restart-gap", 500, 500)]

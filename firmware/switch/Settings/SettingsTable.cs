@@ -47,7 +47,7 @@ public static class SettingsTable
         Setting[] rows = new Setting[Count];
         rows[(int)SettingId.StartAt] = new Setting("start-at", Current, 50, 30000, 600, 400, "tool current at which the vacuum starts");
         rows[(int)SettingId.StopBelow] = new Setting("stop-below", Current, 20, 29000, 350, 250, "tool current below which the tool counts as stopped");
-        rows[(int)SettingId.Confirm] = new Setting("confirm", Number, 1, 40, 3, 3, "looks in a row, 2.5 ms apart, that make a start");
+        rows[(int)SettingId.Confirm] = new Setting("confirm", Number, 1, 40, 1, 1, "looks in a row, 2.5 ms apart, that make a start");
         rows[(int)SettingId.StartDelay] = new Setting("start-delay", Time, 0, 10 * Second, CoreSettings.AfterSurge, CoreSettings.AfterSurge, "'surge': after the tool's start surge, 2 s at most; a fixed time also follows short bursts")
         {
             SpecialWord = "surge",

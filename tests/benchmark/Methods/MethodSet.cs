@@ -32,7 +32,7 @@ internal static class MethodSet
     /// <summary>Makes those that were tried.</summary>
     public static Method[] Tried() =>
     [
-        new FastLane("tried: fast lane, one look", 1),
+        new FastLane("tried: fast lane, three looks", 3),
         new BucketSwing(),
         new Pair("tried: quadrature pair", 0),
         new Pair("tried: pair and half of 3rd", 0.5),

@@ -15,7 +15,7 @@ internal sealed class YearStudy
     private const double Grown = 1.25;
     private const double QuietSeconds = 5;
     private const double SettleSeconds = 120;
-    private const int StartPercentOfFloor = 220;
+    private const int StartPercentOfFloor = 235;
 
     /// <summary>Gets the mean of the fast lane's level, A.</summary>
     public double FastLevel { get; private set; }
