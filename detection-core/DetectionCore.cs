@@ -5,29 +5,11 @@ namespace NanoDustSwitch.Detection;
 /// no text, no clock of its own.
 /// </summary>
 /// <remarks>
-/// The way of a bucket: swing window, run detector, vacuum control, relay gate. Beside it: current meter, midpoint, noise floors,
-/// faults; and while the fast lane sees no tool, the slow lane, which finds smaller ones in half a second.
+/// The way of a bucket: tool finder, vacuum control, relay gate. Beside it: current meter, midpoint, vacuum's line, faults.
 /// </remarks>
 public sealed class DetectionCore
 {
-    // The floor is about the greatest swing of a second, and a start must not come of noise in a year: by the benchmark 2.35 times it is
-    // enough in the fast lane and 2.4 times in the slow one. The stop level only keeps clear of it; common practice, no source.
-    private const int StartOverFloorPercent = 235;
-    private const int StopOverFloorPercent = 125;
-
-    // A taught start-at may lie below the fast lane's noise, where only the slow lane finds the tool.
-    private const int CapOverNoisePercent = 125;
-
-    // The slow lane's answers of white noise are a quarter of the fast lane's swings; what it learns is its own.
-    private const int SlowStartOverFloorPercent = 240;
-    private const int SlowLooksASecond = 10;
-    private const int SlowShareOfNoise = 4;
-
-    private readonly SwingWindow _window = new SwingWindow();
-    private readonly RunDetector _detector = new RunDetector();
-    private readonly NoiseFloor _floor = new NoiseFloor(Bucket.ASecond / 2);
-    private readonly SlowLane _slow = new SlowLane();
-    private readonly NoiseFloor _slowFloor = new NoiseFloor(SlowLooksASecond);
+    private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
     private readonly RelayGate _gate = new RelayGate();
@@ -49,14 +31,6 @@ public sealed class DetectionCore
     /// <summary>Whether the relay should be closed now.</summary>
     public bool IsRelayClosed;
 
-    private int _startLevel;
-    private int _stopLevel;
-    private int _slowStartLevel;
-    private int _slowStopLevel;
-    private bool _isNoiseLimited;
-    private bool _isSlow;
-    private bool _isUnsure;
-    private bool _isSecondMean;
     private long _lastEnd;
     private bool _idleMeasured;
     private VacuumState _judgedState;
@@ -86,7 +60,7 @@ public sealed class DetectionCore
     /// <summary>Gets a value indicating whether the tool runs.</summary>
     public bool IsToolRunning
     {
-        get { return _detector.IsRunning || _isSlow; }
+        get { return _tool.IsRunning; }
     }
 
     /// <summary>Gets the tool's rms current over the last 200 ms in mA, the noise included.</summary>
@@ -104,31 +78,31 @@ public sealed class DetectionCore
     /// <summary>Gets the swing in sixteenths of a count.</summary>
     public int Swing
     {
-        get { return _window.Swing; }
+        get { return _tool.Window.Swing; }
     }
 
     /// <summary>Gets the swing as the rms current of a sine, in mA.</summary>
     public int SwingMilliamperes
     {
-        get { return _scale.FromSwing(_window.Swing); }
+        get { return _scale.FromSwing(_tool.Window.Swing); }
     }
 
     /// <summary>Gets the current at which a tool is taken as running now, in mA: the setting, or more on a noisy line.</summary>
     public int StartMilliamperes
     {
-        get { return _scale.FromSwing(_startLevel < _slowStartLevel ? _startLevel : _slowStartLevel); }
+        get { return _scale.FromSwing(_tool.LeastStart); }
     }
 
     /// <summary>Gets the current below which it is taken as stopped now, in mA.</summary>
     public int StopMilliamperes
     {
-        get { return _scale.FromSwing(_stopLevel < _slowStopLevel ? _stopLevel : _slowStopLevel); }
+        get { return _scale.FromSwing(_tool.LeastStop); }
     }
 
     /// <summary>Gets the noise floor as the rms current of a sine, in mA.</summary>
     public int NoiseMilliamperes
     {
-        get { return _scale.FromSwing(_floor.Floor); }
+        get { return _scale.FromSwing(_tool.Floor); }
     }
 
     /// <summary>Gets the resting point of the sensor in mV; 0 until it is known.</summary>
@@ -140,7 +114,7 @@ public sealed class DetectionCore
     /// <summary>Gets a value indicating whether the swing can be believed.</summary>
     public bool IsWindowValid
     {
-        get { return _window.IsValid; }
+        get { return _tool.Window.IsValid; }
     }
 
     /// <summary>Gets the vacuum's own rms current in mA; -1 where no sensor is fitted to its line, or it is not known.</summary>
@@ -163,15 +137,12 @@ public sealed class DetectionCore
             _vacuumLine.Void();
         }
 
-
-        // What was learned stays, unless it was learned in other units.
-        _floor.Set(
-            sameSensor ? _floor.Floor : _scale.ToSwing(settings.NoiseMilliamperes),
-            Above(_scale.ToSwing(settings.NoiseMilliamperes), CapOverNoisePercent, _scale.ToSwing(settings.StartAtMilliamperes)));
-        _slowFloor.Set(
-            sameSensor ? _slowFloor.Floor : _scale.ToSwing(settings.NoiseMilliamperes) / SlowShareOfNoise,
-            _scale.ToSwing(settings.StartAtMilliamperes));
-        SetLevels();
+        _tool.Use(
+            _scale.ToSwing(settings.StartAtMilliamperes),
+            _scale.ToSwing(settings.StopBelowMilliamperes),
+            _scale.ToSwing(settings.NoiseMilliamperes),
+            settings.ConfirmBuckets,
+            sameSensor);
         _gate.SetRest(settings.RestartGapMilliseconds * 1000L);
         Vacuum.Use(settings);
     }
@@ -193,8 +164,10 @@ public sealed class DetectionCore
         }
 
         _lastEnd = now;
+        ToolFinder tool = _tool;
+        tool.Accept(bucket);
+        bool isValid = tool.Window.IsValid;
         int count = bucket.Count;
-        _window.Add(bucket.Sum, count);
         if (count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / count))
         {
             JudgeMeasurement(now);
@@ -205,8 +178,6 @@ public sealed class DetectionCore
             _vacuumLine.Accept(bucket.VacuumReading);
         }
 
-        bool isValid = _window.IsValid;
-        bool isRunning = _detector.IsRunning || _isSlow;
         FaultMonitor faults = Faults;
         if (isValid && bucket.IsOrdinary && faults.IsCalm)
         {
@@ -214,20 +185,21 @@ public sealed class DetectionCore
         }
         else
         {
-            faults.Accept(bucket, isValid, isRunning);
-        }
-
-        if (isValid)
-        {
-            isRunning = Judge(bucket, now);
-        }
-        else
-        {
-            _detector.Skip();
-            _slow.Void();
+            faults.Accept(bucket, isValid, tool.IsRunning);
         }
 
         VacuumControl vacuum = Vacuum;
+        if (vacuum.IsWaitingForSurge && isValid)
+        {
+            JudgeSurge(bucket);
+        }
+        else if (tool.HasMoved)
+        {
+            tool.HasMoved = false;
+            faults.Set(Fault.Noisy, tool.IsAtCap, _scale.FromSwing(tool.Start), now);
+        }
+
+        bool isRunning = tool.IsRunning;
         if (isRunning != vacuum.IsToolRunning || faults.HoldsOff != vacuum.IsHeldOff || now >= vacuum.NextLook
             || vacuum.State != _judgedState)
         {
@@ -265,11 +237,7 @@ public sealed class DetectionCore
     /// <param name="tape">The tape, begun to be written or read.</param>
     public void Exchange(StateTape tape)
     {
-        _window.Exchange(tape);
-        _detector.Exchange(tape);
-        _floor.Exchange(tape);
-        _slow.Exchange(tape);
-        _slowFloor.Exchange(tape);
+        _tool.Exchange(tape);
         _meter.Exchange(tape);
         _midpoint.Exchange(tape);
         _vacuumLine.Exchange(tape);
@@ -279,11 +247,7 @@ public sealed class DetectionCore
         IsRelayClosed = _gate.IsClosed;
         _lastEnd = tape.Number(_lastEnd);
         _idleMeasured = tape.Flag(_idleMeasured);
-        _isSlow = tape.Flag(_isSlow);
-        _isUnsure = tape.Flag(_isUnsure);
-        _isSecondMean = tape.Flag(_isSecondMean);
         _judgedState = (VacuumState)tape.Number((int)_judgedState);
-        SetLevels();
     }
 
     // What came between the last bucket and one that does not follow it at once.
@@ -299,110 +263,36 @@ public sealed class DetectionCore
 
         if (step > 2 * Bucket.Microseconds)
         {
-            _window.Void();
+            _tool.Void();
             _meter.Restart();
         }
         else if (step > Bucket.Microseconds)
         {
             // One bucket is missing; the window bridges a single one.
-            _window.Add(0, 0);
+            _tool.Bridge();
         }
 
         return true;
     }
 
-    // Tells from a valid window whether the tool runs.
-    private bool Judge(Bucket bucket, long now)
+    private void JudgeSurge(Bucket bucket)
     {
-        RunDetector detector = _detector;
-        int swing = _window.Swing;
-        if (detector.IsRunning ? swing < _stopLevel || detector.Against != 0 : swing >= _startLevel || detector.Against != 0)
+        ToolFinder tool = _tool;
+        if (!tool.IsSlow)
         {
-            bool wasRunning = detector.IsRunning;
-            detector.Accept(swing);
-            if (wasRunning && !detector.IsRunning && _isNoiseLimited)
+            if (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window.Swing, tool.Floor, tool.Start))
             {
-                AskSlowLane();
+                tool.Drop();
             }
         }
-
-        if (detector.IsRunning)
+        else if (tool.IsUnsure)
         {
-            if (_isSlow || Vacuum.IsWaitingForSurge)
-            {
-                JudgeSurge(bucket, swing, now);
-            }
-
-            return detector.IsRunning || _isSlow;
+            tool.MustShow = true;
         }
-
-        // By turns, to spare the board: the swing's window and the means' overlap both bridge a bucket.
-        _isSecondMean = !_isSecondMean;
-        if (_isSecondMean)
+        else
         {
-            if (swing >= _startLevel && !_isSlow)
-            {
-                // The fast lane's to judge; a spark's or a surge's first cycle would stay in the slow lane's blocks.
-                _slow.Void();
-            }
-            else if (_slow.Add(_window.Mean))
-            {
-                JudgeSlowly();
-            }
-        }
-        else if (!_isSlow && _floor.Accept(swing < _startLevel ? swing : _startLevel))
-        {
-            // Above the level it is a tool that is not confirmed yet, or a burst; as noise it counts up to the level.
-            SetLevels();
-            Faults.Set(Fault.Noisy, _floor.IsAtCap, _scale.FromSwing(_startLevel), now);
-        }
-
-        // What the slow lane finds has gone on for half a second: there is no surge to wait for.
-        if (_isSlow && !_isUnsure && Vacuum.IsWaitingForSurge)
-        {
-            Vacuum.Handle(VacuumEvent.TimeUp, now);
-        }
-
-        return _isSlow;
-    }
-
-    private void JudgeSurge(Bucket bucket, int swing, long now)
-    {
-        _isSlow = false;
-        if (Vacuum.IsWaitingForSurge && Vacuum.IsBriefSurge(bucket, swing, _floor.Floor, _startLevel))
-        {
-            _detector.Drop();
-            if (_isNoiseLimited)
-            {
-                AskSlowLane();
-            }
-        }
-    }
-
-    // Noise may have lifted a small tool over the level for a moment: the slow lane decides whether it still runs.
-    private void AskSlowLane()
-    {
-        _isSlow = true;
-        _isUnsure = true;
-        _slow.Void();
-    }
-
-    private void JudgeSlowly()
-    {
-        int swing = _slow.Swing;
-        if (_isSlow)
-        {
-            // What has only been seen in a surge must show that it is a tool.
-            _isSlow = swing >= (_isUnsure && Vacuum.IsWaitingForSurge ? _slowStartLevel : _slowStopLevel);
-            _isUnsure = false;
-        }
-        else if (swing >= _slowStartLevel)
-        {
-            _isSlow = true;
-        }
-        else if (_slowFloor.Accept(swing))
-        {
-            SetLevels();
+            // What the slow lane finds has gone on for half a second: there is no surge to wait for.
+            Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
     }
 
@@ -412,13 +302,7 @@ public sealed class DetectionCore
         VacuumControl vacuum = Vacuum;
         if (isRunning != vacuum.IsToolRunning)
         {
-            _floor.Restart();
-            _slowFloor.Restart();
-            if (!_isSlow)
-            {
-                _slow.Void();
-            }
-
+            _tool.Turn();
             _idleMeasured = false;
         }
 
@@ -451,23 +335,5 @@ public sealed class DetectionCore
 
             _idleMeasured = true;
         }
-    }
-
-    private static int Above(int floor, int percent, int set)
-    {
-        int overFloor = floor * percent / 100;
-        return set > overFloor ? set : overFloor;
-    }
-
-    private void SetLevels()
-    {
-        int start = _scale.ToSwing(_settings.StartAtMilliamperes);
-        int stop = _scale.ToSwing(_settings.StopBelowMilliamperes);
-        _startLevel = Above(_floor.Floor, StartOverFloorPercent, start);
-        _stopLevel = Above(_floor.Floor, StopOverFloorPercent, stop);
-        _isNoiseLimited = _startLevel > start;
-        _slowStartLevel = Above(_slowFloor.Floor, SlowStartOverFloorPercent, start);
-        _slowStopLevel = Above(_slowFloor.Floor, StopOverFloorPercent, stop);
-        _detector.SetLevels(_startLevel, _stopLevel, _settings.ConfirmBuckets);
     }
 }

@@ -2,7 +2,7 @@ namespace NanoDustSwitch.Detection;
 
 /// <summary>The swing of a quiet line, learned while no tool runs; the levels never sit inside it.</summary>
 /// <remarks>
-/// Every second the greatest swing of that second is compared with the floor. The floor rises by a thirty-second of the
+/// Every second the greatest power of that second, as a swing, is compared with the floor. The floor rises by a thirty-second of the
 /// difference, so that a soft start or a few seconds just below the level do not poison it, and falls by a quarter.
 /// </remarks>
 public sealed class NoiseFloor
@@ -11,7 +11,7 @@ public sealed class NoiseFloor
     private const int FallShift = 2;
 
     private readonly int _looksASecond;
-    private int _greatest;
+    private long _greatest;
     private int _looks;
     private int _cap = int.MaxValue;
 
@@ -39,14 +39,14 @@ public sealed class NoiseFloor
         Restart();
     }
 
-    /// <summary>Takes a swing of the idle line.</summary>
-    /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
+    /// <summary>Takes the power of the idle line.</summary>
+    /// <param name="power">Power as <see cref="SwingWindow.PowerOf"/>, from a valid window.</param>
     /// <returns>True when the floor moved, once a second.</returns>
-    public bool Accept(int swing)
+    public bool Accept(long power)
     {
-        if (swing > _greatest)
+        if (power > _greatest)
         {
-            _greatest = swing;
+            _greatest = power;
         }
 
         if (++_looks < _looksASecond)
@@ -54,7 +54,7 @@ public sealed class NoiseFloor
             return false;
         }
 
-        int difference = _greatest - Floor;
+        int difference = SwingWindow.SwingOf(_greatest, Floor) - Floor;
         int step = difference > 0 ? difference >> RiseShift : -(-difference >> FallShift);
 
         // A shift loses small differences; one part at a time still gets there.

@@ -1,31 +1,21 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Decides from the swing whether the tool runs: two levels (hysteresis), confirmed over buckets.</summary>
+/// <summary>Whether the tool runs: a start after looks in a row that speak for it, a stop after two cycles that do.</summary>
 public sealed class RunDetector
 {
-    /// <summary>Buckets below the lower level that make a stop: two whole cycles of 50 Hz.</summary>
-    public const int StopBuckets = 2 * SwingWindow.Length;
+    /// <summary>
+    /// Looks in a row that speak for a stop: with the cycle that is in the first of them they cover 55 ms, two whole cycles of 45 Hz and more.
+    /// </summary>
+    public const int StopLooks = (2 * SwingWindow.Length) - 1;
 
-    private int _start;
-    private int _stop;
-    private int _confirm;
+    /// <summary>Looks in a row that make a start; 0 counts as 1.</summary>
+    public int StartLooks;
 
     /// <summary>Whether the tool runs, as last decided.</summary>
     public bool IsRunning;
 
-    /// <summary>Buckets in a row that speak for the other decision: at or above the upper level while it does not run, below the lower while it does.</summary>
+    /// <summary>Looks in a row that speak for the other decision.</summary>
     public int Against;
-
-    /// <summary>Sets the levels.</summary>
-    /// <param name="start">Swing at which a tool counts as running, in sixteenths of a count.</param>
-    /// <param name="stop">Swing below which it counts as stopped; under <paramref name="start"/>.</param>
-    /// <param name="confirm">Buckets in a row at or above <paramref name="start"/> that make a start; 0 counts as 1.</param>
-    public void SetLevels(int start, int stop, int confirm)
-    {
-        _start = start;
-        _stop = stop;
-        _confirm = confirm;
-    }
 
     /// <summary>Takes the decision back: what looked like a tool was none.</summary>
     public void Drop()
@@ -40,15 +30,15 @@ public sealed class RunDetector
         Against = 0;
     }
 
-    /// <summary>Takes the swing of the next bucket, from a valid window.</summary>
-    /// <param name="swing">Swing in sixteenths of a count.</param>
-    public void Accept(int swing)
+    /// <summary>Takes what the next bucket says.</summary>
+    /// <param name="isAgainst">Whether it speaks for the other decision.</param>
+    public void Look(bool isAgainst)
     {
-        if (IsRunning ? swing >= _stop : swing < _start)
+        if (!isAgainst)
         {
             Against = 0;
         }
-        else if (++Against >= (IsRunning ? StopBuckets : _confirm))
+        else if (++Against >= (IsRunning ? StopLooks : StartLooks))
         {
             IsRunning = !IsRunning;
             Against = 0;

@@ -9,9 +9,9 @@ public sealed class SensorScale
     // 2·√2 from the rms of a sine to its peak-to-peak, × 1000. A textbook identity.
     private const long SwingOfRms = 2828;
 
-    // What is left of a sine's swing in quarter-cycle means taken every 2.5 ms, × 1000. At 50 Hz sin(π/4)/(π/4) = 0.900
-    // times 0.924 to 1 by where the means fall on the cycle; at 60 Hz 0.858 times about 0.98. The middle of both.
-    private const long KeptByQuarterMeans = 859;
+    // What is left of a sine's swing in the pair over eight bucket means, × 1000: at 50 Hz sin(π/8)/(π/8) = 0.974; at 60 Hz,
+    // which falls beside the pair, 0.82 to 1.00 by the place on the cycle, 0.909 in the mean. The middle of both.
+    private const long KeptByThePair = 942;
 
     // What is left of a sine's rms in 2.5 ms means, × 1000: sin(π/8)/(π/8) = 0.974 at 50 Hz, 0.963 at 60 Hz.
     private const long KeptByBucketMeans = 969;
@@ -29,21 +29,21 @@ public sealed class SensorScale
         _microvoltsACount = microvoltsACount;
     }
 
-    /// <summary>Swing of the quarter-cycle means that a sine of some rms current gives.</summary>
+    /// <summary>Swing that a sine of some rms current gives.</summary>
     /// <param name="milliamperes">Rms current in mA.</param>
-    /// <returns>Swing in sixteenths of a count; true within -8 and +6 % at 45 to 60 Hz, -13 and -3 % at 65 Hz, by the place on the cycle.</returns>
+    /// <returns>Swing in sixteenths of a count; true within +4 % at 50 Hz, -13 and +6 % at 60 Hz, -24 and +9 % at 45 to 65 Hz, by the place on the cycle.</returns>
     public int ToSwing(int milliamperes)
     {
         long divisor = 1000L * 1000 * _microvoltsACount;
-        return (int)(((milliamperes * _microvoltsAnAmpere * SwingOfRms * KeptByQuarterMeans / 1000 * PartsACount) + (divisor / 2)) / divisor);
+        return (int)(((milliamperes * _microvoltsAnAmpere * SwingOfRms * KeptByThePair / 1000 * PartsACount) + (divisor / 2)) / divisor);
     }
 
     /// <summary>Rms current of the sine that would give a swing.</summary>
-    /// <param name="swing">Swing of the quarter-cycle means in sixteenths of a count.</param>
+    /// <param name="swing">Swing in sixteenths of a count.</param>
     /// <returns>Rms current in mA.</returns>
     public int FromSwing(int swing)
     {
-        long divisor = _microvoltsAnAmpere * SwingOfRms * KeptByQuarterMeans / 1000 * PartsACount;
+        long divisor = _microvoltsAnAmpere * SwingOfRms * KeptByThePair / 1000 * PartsACount;
         return (int)(((swing * (1000L * 1000 * _microvoltsACount)) + (divisor / 2)) / divisor);
     }
 

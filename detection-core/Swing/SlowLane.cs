@@ -21,9 +21,9 @@ public sealed class SlowLane
     private const int CoefficientShift = 14;
 
     // From the root of the summed powers to the swing of the sine behind it, in parts of 2^16: an amplitude is 2/20 of a block's root,
-    // quarter-cycle means keep 0.900 of it at 50 Hz and 0.858 at 60 Hz (SensorScale), and the swing of its sine is counted as 2 · 0.859 of it.
-    private const long SwingOf50 = 6256;
-    private const long SwingOf60 = 6562;
+    // quarter-cycle means keep 0.900 of it at 50 Hz and 0.858 at 60 Hz, and the swing of its sine is counted as 2 · 0.942 of it (SensorScale).
+    private const long SwingOf50 = 6860;
+    private const long SwingOf60 = 7196;
     private const int SwingShift = 16;
 
     private readonly long[] _powers50 = new long[Blocks];

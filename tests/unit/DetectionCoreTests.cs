@@ -88,15 +88,15 @@ public class DetectionCoreTests
         Assert.AreEqual(0, bench.Closings);
     }
 
-    // A window of nine buckets and sixteen below.
+    // A window of eight buckets and fourteen looks more.
     [TestMethod]
     public void AfterAGapAStopNeedsTwoWholeCyclesOfReadings()
     {
         CoreBench bench = On();
         bench.Gap(100);
-        bench.Run(Idle, 57);
+        bench.Run(Idle, 52);
         Assert.IsTrue(bench.Core.IsToolRunning);
-        bench.Run(Idle, 10);
+        bench.Run(Idle, 3);
         Assert.IsFalse(bench.Core.IsToolRunning);
     }
 

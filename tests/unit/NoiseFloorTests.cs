@@ -25,11 +25,11 @@ public class NoiseFloorTests
         NoiseFloor floor = New(100, 1000);
         for (int i = 1; i < 400; i++)
         {
-            Assert.IsFalse(floor.Accept(500));
+            Assert.IsFalse(floor.Accept(SwingWindow.PowerOf(500)));
         }
 
         Assert.AreEqual(100, floor.Floor);
-        Assert.IsTrue(floor.Accept(500));
+        Assert.IsTrue(floor.Accept(SwingWindow.PowerOf(500)));
         Assert.AreNotEqual(100, floor.Floor);
     }
 
@@ -47,10 +47,10 @@ public class NoiseFloorTests
     public void TheGreatestSwingOfTheSecondCounts()
     {
         NoiseFloor floor = New(100, 1000);
-        floor.Accept(740);
+        floor.Accept(SwingWindow.PowerOf(740));
         for (int i = 1; i < 400; i++)
         {
-            floor.Accept(10);
+            floor.Accept(SwingWindow.PowerOf(10));
         }
 
         Assert.AreEqual(120, floor.Floor);
@@ -105,7 +105,7 @@ public class NoiseFloorTests
         NoiseFloor floor = New(100, 1000);
         for (int i = 0; i < 399; i++)
         {
-            floor.Accept(900);
+            floor.Accept(SwingWindow.PowerOf(900));
         }
 
         floor.Restart();
@@ -124,7 +124,7 @@ public class NoiseFloorTests
     {
         for (int i = 0; i < Bucket.ASecond; i++)
         {
-            floor.Accept(swing);
+            floor.Accept(SwingWindow.PowerOf(swing));
         }
     }
 }

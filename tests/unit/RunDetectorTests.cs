@@ -5,8 +5,8 @@ namespace NanoDustSwitch.UnitTests;
 [TestClass]
 public class RunDetectorTests
 {
-    private const int Start = 1000;
-    private const int Stop = 600;
+    private const bool Against = true;
+    private const bool For = false;
 
     [TestMethod]
     [DataRow(1)]
@@ -17,11 +17,11 @@ public class RunDetectorTests
         RunDetector detector = New(confirm);
         for (int i = 1; i < confirm; i++)
         {
-            detector.Accept(Start);
+            detector.Look(Against);
             Assert.IsFalse(detector.IsRunning);
         }
 
-        detector.Accept(Start);
+        detector.Look(Against);
         Assert.IsTrue(detector.IsRunning);
     }
 
@@ -30,58 +30,50 @@ public class RunDetectorTests
     {
         RunDetector detector = New(0);
         Assert.IsFalse(detector.IsRunning);
-        detector.Accept(Start);
+        detector.Look(Against);
         Assert.IsTrue(detector.IsRunning);
     }
 
     [TestMethod]
-    public void JustBelowTheStartLevelNothingStarts()
+    public void OneLookThatSpeaksForItBeginsTheConfirmationAnew()
     {
         RunDetector detector = New(3);
-        Accept(detector, Start - 1, 1000);
+        Accept(detector, Against, 2);
+        Accept(detector, For, 1);
+        Accept(detector, Against, 2);
         Assert.IsFalse(detector.IsRunning);
-    }
-
-    [TestMethod]
-    public void OneBucketBelowBeginsTheConfirmationAnew()
-    {
-        RunDetector detector = New(3);
-        Accept(detector, Start, 2);
-        Accept(detector, Start - 1, 1);
-        Accept(detector, Start, 2);
-        Assert.IsFalse(detector.IsRunning);
-        Accept(detector, Start, 1);
+        Accept(detector, Against, 1);
         Assert.IsTrue(detector.IsRunning);
     }
 
-    // Two whole cycles of 50 Hz.
+    // With the first look's own cycle 55 ms: two cycles and more of any mains.
     [TestMethod]
-    public void AStopNeedsSixteenValidBucketsBelow()
+    public void AStopNeedsFifteenLooks()
     {
         RunDetector detector = Running();
-        Accept(detector, Stop - 1, 15);
+        Accept(detector, Against, 14);
         Assert.IsTrue(detector.IsRunning);
-        Accept(detector, Stop - 1, 1);
+        Accept(detector, Against, 1);
         Assert.IsFalse(detector.IsRunning);
     }
 
     [TestMethod]
-    public void OneBucketAtTheStopLevelBeginsTheStopAnew()
+    public void OneLookThatSpeaksForTheToolBeginsTheStopAnew()
     {
         RunDetector detector = Running();
-        Accept(detector, Stop - 1, 15);
-        Accept(detector, Stop, 1);
-        Accept(detector, Stop - 1, 15);
+        Accept(detector, Against, 14);
+        Accept(detector, For, 1);
+        Accept(detector, Against, 14);
         Assert.IsTrue(detector.IsRunning);
     }
 
     [TestMethod]
-    public void BetweenTheLevelsTheLastDecisionStays()
+    public void WithNothingAgainstItTheLastDecisionStays()
     {
         RunDetector idle = New(3);
         RunDetector running = Running();
-        Accept(idle, 800, 1000);
-        Accept(running, 800, 1000);
+        Accept(idle, For, 1000);
+        Accept(running, For, 1000);
         Assert.IsFalse(idle.IsRunning);
         Assert.IsTrue(running.IsRunning);
     }
@@ -105,11 +97,11 @@ public class RunDetectorTests
     public void AGapBeginsTheStopAnew()
     {
         RunDetector detector = Running();
-        Accept(detector, 0, 15);
+        Accept(detector, Against, 14);
         detector.Skip();
-        Accept(detector, 0, 15);
+        Accept(detector, Against, 14);
         Assert.IsTrue(detector.IsRunning);
-        Accept(detector, 0, 1);
+        Accept(detector, Against, 1);
         Assert.IsFalse(detector.IsRunning);
     }
 
@@ -117,31 +109,31 @@ public class RunDetectorTests
     public void AGapBeginsTheConfirmationAnew()
     {
         RunDetector detector = New(3);
-        Accept(detector, Start, 2);
+        Accept(detector, Against, 2);
         detector.Skip();
-        Accept(detector, Start, 2);
+        Accept(detector, Against, 2);
         Assert.IsFalse(detector.IsRunning);
     }
 
-    private static void Accept(RunDetector detector, int swing, int buckets)
+    private static void Accept(RunDetector detector, bool isAgainst, int looks)
     {
-        for (int i = 0; i < buckets; i++)
+        for (int i = 0; i < looks; i++)
         {
-            detector.Accept(swing);
+            detector.Look(isAgainst);
         }
     }
 
     private static RunDetector New(int confirm)
     {
         RunDetector detector = new RunDetector();
-        detector.SetLevels(Start, Stop, confirm);
+        detector.StartLooks = confirm;
         return detector;
     }
 
     private static RunDetector Running()
     {
         RunDetector detector = New(1);
-        Accept(detector, Start, 1);
+        Accept(detector, Against, 1);
         return detector;
     }
 }

@@ -8,8 +8,8 @@ public class SlowLaneTests
     private const int Rest = 25000;
     private const int Amplitude = 1000;
 
-    // What the swing window gives for such a sine: twice the amplitude, of which quarter-cycle means keep 0.859 (SensorScale).
-    private const int Swing = 1718;
+    // What the swing window gives for such a sine: twice the amplitude, of which the pair keeps 0.942 (SensorScale).
+    private const int Swing = 1884;
 
     [TestMethod]
     [DataRow(50)]

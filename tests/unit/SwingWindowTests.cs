@@ -5,11 +5,14 @@ namespace NanoDustSwitch.UnitTests;
 [TestClass]
 public class SwingWindowTests
 {
+    private const int Rest = 1500;
+    private const int Amplitude = 400;
+
     [TestMethod]
-    public void NineBucketsMakeTheFirstAnswer()
+    public void EightBucketsMakeTheFirstAnswer()
     {
         SwingWindow window = new SwingWindow();
-        for (int i = 0; i < 8; i++)
+        for (int i = 0; i < 7; i++)
         {
             window.Add(5000, 5);
             Assert.IsFalse(window.IsValid);
@@ -20,24 +23,41 @@ public class SwingWindowTests
         Assert.AreEqual(0, window.Swing);
     }
 
+    // A transform of eight gives four times the amplitude of a sine in its bin (textbook identity); a swing is twice an amplitude.
     [TestMethod]
-    public void ASwingIsThePeakToPeakOfTheMeansInSixteenths()
+    [DataRow(0)]
+    [DataRow(17)]
+    [DataRow(45)]
+    public void ASineOf50HertzGivesItsSwingAtAnyPlaceOnTheCycle(int degrees)
     {
-        SwingWindow window = Filled(1000);
-        window.Add(5 * 1100, 5);
-        window.Add(5 * 1100, 5);
-
-        // The means of two buckets run from 1000 to 1100 counts.
-        Assert.AreEqual(100 * 16, window.Swing);
+        SwingWindow window = new SwingWindow();
+        for (int i = 0; i < 40; i++)
+        {
+            Feed(window, At(i, 50, degrees), 5);
+            if (window.IsValid)
+            {
+                Assert.IsTrue(window.Swing > (32 * Amplitude) - 16, window.Swing.ToString());
+                Assert.IsTrue(window.Swing < (32 * Amplitude) + 16, window.Swing.ToString());
+            }
+        }
     }
 
+    // Half of the third harmonic's power is the root of a half of its swing.
     [TestMethod]
-    public void OneWildBucketCountsHalf()
+    public void TheThirdHarmonicCountsHalf()
     {
-        SwingWindow window = Filled(1000);
-        window.Add(5 * 1100, 5);
-        window.Add(5 * 1000, 5);
-        Assert.AreEqual(50 * 16, window.Swing);
+        int swing = SwingOf(150, 30);
+        Assert.IsTrue(swing > (32 * Amplitude * 7071 / 10000) - 16, swing.ToString());
+        Assert.IsTrue(swing < (32 * Amplitude * 7071 / 10000) + 16, swing.ToString());
+    }
+
+    // The window is blind to what rests and to even harmonics.
+    [TestMethod]
+    [DataRow(100)]
+    [DataRow(200)]
+    public void EvenHarmonicsAreNotHeard(int hertz)
+    {
+        Assert.IsTrue(SwingOf(hertz, 30) < Amplitude / 20, SwingOf(hertz, 30).ToString());
     }
 
     [TestMethod]
@@ -46,19 +66,75 @@ public class SwingWindowTests
         Assert.AreEqual(StepFrom(200, 60), StepFrom(3500, 60));
     }
 
+    // One bucket mean of eight: a power of (1 + 1/2) times its square, so a swing of its height times the root of 1.5, over two.
+    [TestMethod]
+    public void OneWildBucketCountsThreeFifths()
+    {
+        SwingWindow window = Filled(1000);
+        Feed(window, 1100, 5);
+        Assert.AreEqual(1600 * 6123 / 10000, window.Swing);
+    }
+
     [TestMethod]
     public void WhatIsAWindowAgoIsForgotten()
     {
         SwingWindow window = Filled(1000);
-        window.Add(5 * 1100, 5);
-        for (int i = 0; i < SwingWindow.Length; i++)
+        Feed(window, 1100, 5);
+        for (int i = 1; i < SwingWindow.Length; i++)
         {
-            window.Add(5 * 1000, 5);
-            Assert.AreEqual(50 * 16, window.Swing);
+            Feed(window, 1000, 5);
+            Assert.IsTrue(window.Swing > 900);
         }
 
-        window.Add(5 * 1000, 5);
+        Feed(window, 1000, 5);
         Assert.AreEqual(0, window.Swing);
+    }
+
+    [TestMethod]
+    public void TwoCyclesAreAddedOnceThereAreTwo()
+    {
+        SwingWindow window = new SwingWindow();
+        for (int i = 0; i < 15; i++)
+        {
+            Feed(window, At(i, 50, 0), 5);
+            Assert.AreEqual(0L, window.PowerOfTwo);
+        }
+
+        Feed(window, At(15, 50, 0), 5);
+        Assert.IsTrue(window.PowerOfTwo > 2 * SwingWindow.PowerOf(31 * Amplitude));
+        Assert.IsTrue(window.PowerOfTwo < 2 * SwingWindow.PowerOf(33 * Amplitude));
+
+        // A cycle later the rest has come, and the sum still holds the cycle before it.
+        for (int i = 0; i < SwingWindow.Length; i++)
+        {
+            Feed(window, Rest, 5);
+        }
+
+        Assert.IsTrue(window.Power < SwingWindow.PowerOf(Amplitude / 10));
+        Assert.IsTrue(window.PowerOfTwo > SwingWindow.PowerOf(31 * Amplitude));
+    }
+
+    [TestMethod]
+    public void PowerAndSwingGoBackToEachOther()
+    {
+        Assert.AreEqual(1234, SwingWindow.SwingOf(SwingWindow.PowerOf(1234), 0));
+        Assert.AreEqual(65520, SwingWindow.SwingOf(SwingWindow.PowerOf(65520), 1));
+    }
+
+    [TestMethod]
+    public void ThePeakToPeakIsThatOfSingleMeans()
+    {
+        SwingWindow window = Filled(1000);
+        Feed(window, 1100, 5);
+        Assert.AreEqual(100 * 16, window.PeakToPeak());
+        Feed(window, 950, 5);
+        Assert.AreEqual(150 * 16, window.PeakToPeak());
+        for (int i = 0; i < SwingWindow.Length; i++)
+        {
+            Feed(window, 1000, 5);
+        }
+
+        Assert.AreEqual(0, window.PeakToPeak());
     }
 
     [TestMethod]
@@ -67,16 +143,18 @@ public class SwingWindowTests
         SwingWindow window = Filled(1000);
         window.Add(0, 0);
         Assert.IsTrue(window.IsValid);
-        window.Add(5 * 1000, 5);
+        Feed(window, 1000, 5);
         Assert.IsTrue(window.IsValid);
         Assert.AreEqual(0, window.Swing);
+        window.Add(0, 0);
+        Assert.IsTrue(window.IsValid);
     }
 
     [TestMethod]
     public void TwoEmptyBucketsVoidTheWindowAndKeepItsLastSwing()
     {
         SwingWindow window = Filled(1000);
-        window.Add(5 * 1100, 5);
+        Feed(window, 1100, 5);
         window.Add(0, 0);
         int swing = window.Swing;
         window.Add(0, 0);
@@ -89,44 +167,80 @@ public class SwingWindowTests
     {
         SwingWindow window = Filled(1000);
         window.Void();
-        for (int i = 0; i < 8; i++)
+        for (int i = 0; i < 7; i++)
         {
-            window.Add(5 * 2000, 5);
+            Feed(window, 2000, 5);
             Assert.IsFalse(window.IsValid);
         }
 
-        window.Add(5 * 2000, 5);
+        Feed(window, 2000, 5);
         Assert.IsTrue(window.IsValid);
 
         // Nothing of the level before the gap is left.
         Assert.AreEqual(0, window.Swing);
+        Assert.AreEqual(0L, window.PowerOfTwo);
     }
 
     [TestMethod]
-    public void BucketsOfUnequalCountWeighByTheirReadings()
+    public void TheFirstBucketOfAllHasNothingToBridge()
+    {
+        SwingWindow window = new SwingWindow();
+        window.Add(0, 0);
+        for (int i = 0; i < 7; i++)
+        {
+            Feed(window, 1000, 5);
+        }
+
+        Assert.IsFalse(window.IsValid);
+        Feed(window, 1000, 5);
+        Assert.IsTrue(window.IsValid);
+    }
+
+    [TestMethod]
+    public void AQuarterMeanIsThatOfTwoBuckets()
     {
         SwingWindow window = Filled(1000);
-        window.Add(3 * 1000, 3);
-        window.Add(1 * 1100, 1);
+        Feed(window, 1100, 5);
+        Assert.AreEqual(1050 * 16, window.QuarterMean);
+    }
 
-        // (3 × 1000 + 1 × 1100) / 4 = 1025
-        Assert.AreEqual(25 * 16, window.Swing);
+    private static int SwingOf(int hertz, int degrees)
+    {
+        SwingWindow window = new SwingWindow();
+        for (int i = 0; i < 24; i++)
+        {
+            Feed(window, At(i, hertz, degrees), 5);
+        }
+
+        return window.Swing;
+    }
+
+    // A bucket's middle: its mean is this and not a sine's, so that nothing is lost in it.
+    private static int At(int bucket, int hertz, int degrees)
+    {
+        double sine = Sine.Of((hertz * bucket * 0.0025) + (degrees / 360.0));
+        return Rest + (int)((Amplitude * sine) + (sine < 0 ? -0.5 : 0.5));
     }
 
     private static int StepFrom(int level, int step)
     {
         SwingWindow window = Filled(level);
-        window.Add(5 * (level + step), 5);
-        window.Add(5 * (level + step), 5);
+        Feed(window, level + step, 5);
+        Feed(window, level + step, 5);
         return window.Swing;
+    }
+
+    private static void Feed(SwingWindow window, int level, int count)
+    {
+        window.Add(count * level, count);
     }
 
     private static SwingWindow Filled(int level)
     {
         SwingWindow window = new SwingWindow();
-        for (int i = 0; i < 9; i++)
+        for (int i = 0; i < 16; i++)
         {
-            window.Add(5 * level, 5);
+            Feed(window, level, 5);
         }
 
         return window;

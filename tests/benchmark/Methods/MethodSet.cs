@@ -13,28 +13,29 @@ internal static class MethodSet
     /// <param name="rate">Readings a second.</param>
     public static Method[] All(int rate) =>
     [
-        FastLane.AsDelivered(),
+        new FastLane(),
         new SlowLaneMethod(),
         .. Common(rate),
         .. Tried(),
     ];
 
     /// <summary>Makes ours.</summary>
-    public static Method[] Ours() => [FastLane.AsDelivered(), new SlowLaneMethod()];
+    public static Method[] Ours() => [new FastLane(), new SlowLaneMethod()];
 
     /// <summary>Makes the common ones.</summary>
     /// <param name="rate">Readings a second.</param>
     public static Method[] Common(int rate) => [new HalfSecondMaximum(), new CycleRms(rate), new RawSwing()];
 
     /// <summary>Makes those that answer within a cycle or little more and know the mains: ours and what was tried beside it.</summary>
-    public static Method[] Short() => [FastLane.AsDelivered(), .. Tried()];
+    public static Method[] Short() => [new FastLane(), .. Tried()];
 
     /// <summary>Makes those that were tried.</summary>
     public static Method[] Tried() =>
     [
-        new FastLane("tried: fast lane, three looks", 3),
+        new QuarterSwing(),
         new BucketSwing(),
-        new Pair("tried: quadrature pair", 0),
-        new Pair("tried: pair and half of 3rd", 0.5),
+        new Pair("tried: pair alone", 0, 1),
+        new Pair("tried: pair and half of 3rd", 0.5, 1),
+        new Pair("tried: the same, two cycles", 0.5, 2),
     ];
 }

@@ -15,7 +15,6 @@ internal sealed class YearStudy
     private const double Grown = 1.25;
     private const double QuietSeconds = 5;
     private const double SettleSeconds = 120;
-    private const int StartPercentOfFloor = 235;
 
     /// <summary>Gets the mean of the fast lane's level, A.</summary>
     public double FastLevel { get; private set; }
@@ -74,23 +73,23 @@ internal sealed class YearStudy
             decider.Accept(readings, line.Fill(readings));
         }
 
-        // The core tells the lower of its two levels, and the fast lane's floor.
+        // The core tells the lowest of its levels, and the fast lane's floor.
         DetectionCore core = decider.Core;
-        int fast = Math.Max(taught.StartAt, core.NoiseMilliamperes * StartPercentOfFloor / 100);
+        int fast = Math.Max(taught.StartAt, core.NoiseMilliamperes * ToolFinder.StartPercent / 100);
         return (quiet / 1000.0, fast / 1000.0, core.StartMilliamperes / 1000.0);
     }
 
     // As the guide measures it: the greatest swing of its time.
     private static int Greatest(Line line)
     {
-        FastLane lane = FastLane.AsDelivered();
+        FastLane lane = new();
         int[] readings = new int[Line.MostReadings];
         double greatest = 0;
         while (line.Seconds < QuietSeconds)
         {
             if (lane.Accept(readings, line.Fill(readings)))
             {
-                greatest = Math.Max(greatest, lane.Answer);
+                greatest = Math.Max(greatest, lane.Swing);
             }
         }
 
