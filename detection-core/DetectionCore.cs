@@ -165,7 +165,7 @@ public sealed class DetectionCore
 
         _lastEnd = now;
         ToolFinder tool = _tool;
-        tool.Accept(bucket);
+        bool hasLearned = tool.Accept(bucket);
         bool isValid = tool.Window.IsValid;
         int count = bucket.Count;
         if (count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / count))
@@ -193,15 +193,13 @@ public sealed class DetectionCore
         {
             JudgeSurge(bucket);
         }
-        else if (tool.HasMoved)
+        else if (hasLearned)
         {
-            tool.HasMoved = false;
             faults.Set(Fault.Noisy, tool.IsAtCap, _scale.FromSwing(tool.Start), now);
         }
 
         bool isRunning = tool.IsRunning;
-        if (isRunning != vacuum.IsToolRunning || faults.HoldsOff != vacuum.IsHeldOff || now >= vacuum.NextLook
-            || vacuum.State != _judgedState)
+        if (isRunning != vacuum.IsToolRunning || faults.HoldsOff != vacuum.IsHeldOff || now >= vacuum.NextLook)
         {
             Act(isRunning, now);
         }
@@ -220,6 +218,7 @@ public sealed class DetectionCore
     public void Handle(VacuumEvent happened, long now)
     {
         Vacuum.Handle(happened, now);
+        JudgeState(now);
         UpdateGate(now);
     }
 
@@ -294,6 +293,8 @@ public sealed class DetectionCore
             // What the slow lane finds has gone on for half a second: there is no surge to wait for.
             Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
+
+        JudgeState(bucket.EndTime);
     }
 
     // Something has changed, or a time is up.
@@ -307,6 +308,12 @@ public sealed class DetectionCore
         }
 
         vacuum.Update(isRunning, Faults.HoldsOff, now);
+        JudgeState(now);
+    }
+
+    private void JudgeState(long now)
+    {
+        VacuumControl vacuum = Vacuum;
         if (vacuum.State != _judgedState)
         {
             _judgedState = vacuum.State;

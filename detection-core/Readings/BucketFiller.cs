@@ -57,9 +57,14 @@ public sealed class BucketFiller
             bucket.Sum = sum;
             bucket.Least = least;
             bucket.Greatest = greatest;
-            bucket.AtLowRail = 0;
-            bucket.AtHighRail = 0;
-            bucket.Failed = 0;
+            if (!bucket.IsOrdinary)
+            {
+                // An ordinary bucket has them at nought already.
+                bucket.AtLowRail = 0;
+                bucket.AtHighRail = 0;
+                bucket.Failed = 0;
+            }
+
             bucket.IsOrdinary = least < greatest;
             if (count > 0)
             {

@@ -11,12 +11,16 @@ public sealed class NoiseFloor
     private const int FallShift = 2;
 
     private readonly int _looksASecond;
-    private long _greatest;
-    private int _looks;
     private int _cap = int.MaxValue;
 
     /// <summary>Greatest swing that idle seconds show, in sixteenths of a count.</summary>
     public int Floor;
+
+    /// <summary>Greatest power of the second under way.</summary>
+    public int Greatest;
+
+    /// <summary>Looks left of it.</summary>
+    public int LooksLeft;
 
     /// <summary>Whether the floor has reached its cap: the line is too noisy for the levels that were set.</summary>
     public bool IsAtCap;
@@ -26,6 +30,7 @@ public sealed class NoiseFloor
     public NoiseFloor(int looksASecond)
     {
         _looksASecond = looksASecond;
+        LooksLeft = looksASecond;
     }
 
     /// <summary>Starts from a floor that was taught or stored.</summary>
@@ -42,19 +47,26 @@ public sealed class NoiseFloor
     /// <summary>Takes the power of the idle line.</summary>
     /// <param name="power">Power as <see cref="SwingWindow.PowerOf"/>, from a valid window.</param>
     /// <returns>True when the floor moved, once a second.</returns>
-    public bool Accept(long power)
+    public bool Accept(int power)
     {
-        if (power > _greatest)
+        if (power > Greatest)
         {
-            _greatest = power;
+            Greatest = power;
         }
 
-        if (++_looks < _looksASecond)
+        if (--LooksLeft > 0)
         {
             return false;
         }
 
-        int difference = SwingWindow.SwingOf(_greatest, Floor) - Floor;
+        Move();
+        return true;
+    }
+
+    /// <summary>Ends a second: the floor moves towards the greatest power of it.</summary>
+    public void Move()
+    {
+        int difference = SwingWindow.SwingOf(Greatest, Floor) - Floor;
         int step = difference > 0 ? difference >> RiseShift : -(-difference >> FallShift);
 
         // A shift loses small differences; one part at a time still gets there.
@@ -71,22 +83,21 @@ public sealed class NoiseFloor
         }
 
         Restart();
-        return true;
     }
 
     /// <summary>Drops the second under way: a tool has begun, and its rise is no noise.</summary>
     public void Restart()
     {
-        _greatest = 0;
-        _looks = 0;
+        Greatest = 0;
+        LooksLeft = _looksASecond;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        _greatest = tape.Number(_greatest);
-        _looks = tape.Number(_looks);
+        Greatest = tape.Number(Greatest);
+        LooksLeft = tape.Number(LooksLeft);
         Floor = tape.Number(Floor);
         IsAtCap = tape.Flag(IsAtCap);
     }

@@ -42,16 +42,14 @@ public sealed class SlowLane
 
     /// <summary>Takes the next quarter-cycle mean; every second of the window's, which overlap.</summary>
     /// <param name="mean">Mean in sixteenths of a count.</param>
-    /// <returns>True when there is a new answer, ten times a second once 0.4 s have come together.</returns>
+    /// <returns>True when there is a new answer, ten times a second once 0.4 s have come together: with the first mean after them, to spread the work.</returns>
     public bool Add(int mean)
     {
+        bool isAnswered = false;
         if (_count == 0)
         {
-            _reference = mean;
-            _last50 = 0;
-            _before50 = 0;
-            _last60 = 0;
-            _before60 = 0;
+            isAnswered = _filled == Blocks;
+            Begin(mean);
         }
 
         mean -= _reference;
@@ -62,14 +60,13 @@ public sealed class SlowLane
         next = mean + (int)(((long)Coefficient60 * last) >> CoefficientShift) - _before60;
         _before60 = last;
         _last60 = next;
-        if (++_count < Means)
+        if (++_count == Means)
         {
-            return false;
+            _count = 0;
+            EndBlock();
         }
 
-        _count = 0;
-        EndBlock();
-        return _filled == Blocks;
+        return isAnswered;
     }
 
     /// <summary>Forgets everything: after a gap, or a tool that the fast lane saw.</summary>
@@ -96,6 +93,20 @@ public sealed class SlowLane
         Swing = tape.Number(Swing);
     }
 
+    private void Begin(int mean)
+    {
+        if (_filled == Blocks)
+        {
+            Answer();
+        }
+
+        _reference = mean;
+        _last50 = 0;
+        _before50 = 0;
+        _last60 = 0;
+        _before60 = 0;
+    }
+
     private void EndBlock()
     {
         long last = _last50;
@@ -109,7 +120,10 @@ public sealed class SlowLane
         {
             _filled++;
         }
+    }
 
+    private void Answer()
+    {
         long sum50 = 0;
         long sum60 = 0;
         for (int i = 0; i < Blocks; i++)

@@ -14,32 +14,33 @@ public sealed class SwingWindow
     /// <summary>Bucket means in the window: a cycle of 50 Hz, and a little more than one of 60 Hz.</summary>
     public const int Length = 8;
 
-    private const int Half = Length / 2;
-
     // The root of a half in parts of 2^8.
     private const int RootOfHalf = 181;
     private const int RootShift = 8;
 
-    private readonly int[] _means = new int[Length];
-    private readonly long[] _powers = new long[Length];
+    // The means are in quarters of a count, so that a power fits into 32 bits: the greatest is 7.42 times the square of the greatest difference.
+    private const int Quarters = 4;
+    private const int SixteenthsShift = 2;
+    private const long SquareOfQuarters = 16;
 
-    // At a place of the half cycle: the means of one half less those of the other. That leaves the odd harmonics.
-    private readonly int[] _differences = new int[Half];
-    private long _energy;
-    private int _next;
+    private const int Kept = 2 * Length;
+
+    private readonly int[] _means = new int[Kept];
+    private readonly int[] _powers = new int[Kept];
     private int _filled;
-    private int _last;
     private bool _isBridged;
     private int _swing;
 
-    /// <summary>Power in the last cycle, 0 or more, in squared sixteenths of a count, as <see cref="PowerOf"/>; holds its last value while the window is void.</summary>
-    public long Power;
+    // The last mean less the one half a window before it, and the same of the three buckets before. That leaves the odd harmonics.
+    private int _first;
+    private int _second;
+    private int _third;
 
-    /// <summary>Power in the last cycle and in the one before it, added; 0 until there are two.</summary>
-    public long PowerOfTwo;
+    /// <summary>Power in the last cycle, 0 or more, in squared quarters of a count, as <see cref="PowerOf"/>; holds its last value while the window is void.</summary>
+    public int Power;
 
-    /// <summary>Mean of the last two buckets, a quarter of a 50 Hz cycle, in sixteenths of a count.</summary>
-    public int QuarterMean;
+    /// <summary>Place of the next bucket in a row of sixteen, 0 to 15.</summary>
+    public int Place;
 
     /// <summary>Whether the window is full of means without a gap among them.</summary>
     public bool IsValid;
@@ -57,19 +58,20 @@ public sealed class SwingWindow
 
     /// <summary>The power of a sine: a pair over eight means gives four times its amplitude.</summary>
     /// <param name="swing">Its swing, twice its amplitude, in sixteenths of a count.</param>
-    /// <returns>Power in squared sixteenths of a count.</returns>
-    public static long PowerOf(int swing)
+    /// <returns>Power in squared quarters of a count; the greatest number where it is more.</returns>
+    public static int PowerOf(int swing)
     {
-        return 4L * swing * swing;
+        long power = 4L * swing * swing / SquareOfQuarters;
+        return power < int.MaxValue ? (int)power : int.MaxValue;
     }
 
     /// <summary>The swing of the sine behind a power.</summary>
-    /// <param name="power">Power in squared sixteenths of a count.</param>
+    /// <param name="power">Power in squared quarters of a count.</param>
     /// <param name="guess">A swing that may be near; any gives the same.</param>
     /// <returns>Swing in sixteenths of a count.</returns>
-    public static int SwingOf(long power, int guess)
+    public static int SwingOf(int power, int guess)
     {
-        return IntegerMath.SquareRoot(power, 2 * guess) / 2;
+        return IntegerMath.SquareRoot(power * SquareOfQuarters / 4, guess);
     }
 
     /// <summary>Takes the next bucket.</summary>
@@ -77,10 +79,12 @@ public sealed class SwingWindow
     /// <param name="count">Number of readings. One bucket without any is bridged by the one before it; two void the window.</param>
     public void Add(int sum, int count)
     {
+        int[] means = _means;
+        int next = Place;
         int mean;
         if (count > 0)
         {
-            mean = sum * SensorScale.PartsACount / count;
+            mean = sum * Quarters / count;
             _isBridged = false;
         }
         else if (_isBridged || _filled == 0)
@@ -90,50 +94,48 @@ public sealed class SwingWindow
         }
         else
         {
-            mean = _last;
+            mean = means[(next - 1) & (Kept - 1)];
             _isBridged = true;
         }
 
-        QuarterMean = (_last + mean) >> 1;
-        _last = mean;
-
-        int[] differences = _differences;
-        int next = _next;
-        int place = next & (Half - 1);
-        int before = differences[place];
-        int change = mean - _means[next];
-        _means[next] = mean;
-        int after = next < Half ? before + change : before - change;
-        differences[place] = after;
-        _energy += ((long)after * after) - ((long)before * before);
-
-        // |X1|² + |X3|² / 2 of a transform of eight, worked out from the differences d: 3/2 of their squares, d0 times
-        // (d1 - d3) / √2, and d2 times (d1 + d3) / √2.
-        int second = differences[1];
-        int fourth = differences[3];
-        long power = _energy + (_energy >> 1)
-            + ((long)differences[0] * (((second - fourth) * RootOfHalf) >> RootShift))
-            + ((long)differences[2] * (((second + fourth) * RootOfHalf) >> RootShift));
-        long aCycleAgo = _powers[next];
+        // The transform of the last eight means x at 1 and 3 cycles in them, from d = x less the x four before it:
+        // |X1|² + |X3|² / 2 = 3/2 of the squares of the d, and d0 · (d1 - d3) / √2, and d2 · (d1 + d3) / √2.
+        int fourth = _third;
+        int third = _second;
+        int second = _first;
+        int first = mean - means[(next - (Length / 2)) & (Kept - 1)];
+        _third = third;
+        _second = second;
+        _first = first;
+        means[next] = mean;
+        int squares = (first * first) + (second * second) + (third * third) + (fourth * fourth);
+        int power = squares + (squares >> 1)
+            + (first * (((second - fourth) * RootOfHalf) >> RootShift))
+            + (third * (((second + fourth) * RootOfHalf) >> RootShift));
         _powers[next] = power;
-        _next = (next + 1) & (Length - 1);
-        if (_filled < 2 * Length)
+        Place = (next + 1) & (Kept - 1);
+        Power = power;
+        if (_filled < Kept)
         {
             _filled++;
-            if (_filled < Length)
-            {
-                return;
-            }
-
-            IsValid = true;
-            if (_filled < 2 * Length)
-            {
-                aCycleAgo = -power;
-            }
+            IsValid = _filled >= Length;
         }
+    }
 
-        Power = power;
-        PowerOfTwo = power + aCycleAgo;
+    /// <summary>Adds the power of the last cycle and that of the one before it.</summary>
+    /// <returns>Half of the sum, so in the units of <see cref="Power"/>; 0 until there are two.</returns>
+    public int MeanPowerOfTwo()
+    {
+        return _filled < Kept ? 0 : (Power >> 1) + (_powers[(Place - 1 - Length) & (Kept - 1)] >> 1);
+    }
+
+    /// <summary>Takes the mean of the last two buckets, a quarter of a 50 Hz cycle.</summary>
+    /// <returns>Mean in sixteenths of a count, from a valid window.</returns>
+    public int QuarterMean()
+    {
+        int[] means = _means;
+        int next = Place;
+        return (means[(next - 1) & (Kept - 1)] + means[(next - 2) & (Kept - 1)]) << (SixteenthsShift - 1);
     }
 
     /// <summary>Looks at single means: a large tool shows its swing in them before its power has come together.</summary>
@@ -141,11 +143,12 @@ public sealed class SwingWindow
     public int PeakToPeak()
     {
         int[] means = _means;
-        int least = means[0];
+        int last = Place - 1;
+        int least = means[last & (Kept - 1)];
         int greatest = least;
-        for (int i = Length - 1; i > 0; i--)
+        for (int i = 1; i < Length; i++)
         {
-            int mean = means[i];
+            int mean = means[(last - i) & (Kept - 1)];
             if (mean < least)
             {
                 least = mean;
@@ -156,7 +159,7 @@ public sealed class SwingWindow
             }
         }
 
-        return greatest - least;
+        return (greatest - least) << SixteenthsShift;
     }
 
     /// <summary>Forgets what the window holds: what came before a gap says nothing about what comes after it.</summary>
@@ -173,15 +176,13 @@ public sealed class SwingWindow
     {
         tape.Numbers(_means);
         tape.Numbers(_powers);
-        tape.Numbers(_differences);
-        _energy = tape.Number(_energy);
-        _next = tape.Number(_next);
+        Place = tape.Number(Place);
         _filled = tape.Number(_filled);
-        _last = tape.Number(_last);
         _isBridged = tape.Flag(_isBridged);
+        _first = tape.Number(_first);
+        _second = tape.Number(_second);
+        _third = tape.Number(_third);
         Power = tape.Number(Power);
-        PowerOfTwo = tape.Number(PowerOfTwo);
-        QuarterMean = tape.Number(QuarterMean);
         IsValid = tape.Flag(IsValid);
     }
 }

@@ -27,7 +27,9 @@ public sealed class ToolFinder
     // Single means show narrow pulses up to 1.63 times as large as the pair does. What they start must not be below the stop level for it.
     private const int PeakOverStopPercent = 165;
 
-    // Only what shows this share of the level, as a shift, is worth the look at single means.
+    // Only what shows half of a level in the last cycle can be new in two, for a whole level in the one before would have been seen;
+    // and only what shows a quarter is worth the look at single means.
+    private const int LookOfTwoShift = 1;
     private const int PeakLookShift = 2;
 
     // A taught start-at may lie below the fast lane's noise, where only the slow lane finds the tool.
@@ -43,15 +45,14 @@ public sealed class ToolFinder
     private readonly NoiseFloor _slowFloor = new NoiseFloor(SlowLooksASecond);
     private int _startAt;
     private int _stopBelow;
-    private long _startPower;
-    private long _startPowerOfTwo;
-    private long _stopPower;
+    private int _startPower;
+    private int _startPowerOfTwo;
+    private int _stopPower;
     private int _startPeak;
-    private long _peakLookPower;
+    private int _lookPower;
     private int _slowStart;
     private int _slowStop;
     private bool _isNoiseLimited;
-    private bool _isSecondMean;
 
     /// <summary>The window that all of it looks at.</summary>
     public readonly SwingWindow Window = new SwingWindow();
@@ -79,9 +80,6 @@ public sealed class ToolFinder
 
     /// <summary>Swing below which a tool has stopped for the most patient of them, in sixteenths of a count.</summary>
     public int LeastStop;
-
-    /// <summary>Set when the fast lane's floor has moved, once a second while no tool runs; for the reader to clear.</summary>
-    public bool HasMoved;
 
     /// <summary>Gets the fast lane's floor: about the greatest swing of a second without a tool, in sixteenths of a count.</summary>
     public int Floor
@@ -113,18 +111,20 @@ public sealed class ToolFinder
 
     /// <summary>Takes the next bucket.</summary>
     /// <param name="bucket">The bucket.</param>
-    public void Accept(Bucket bucket)
+    /// <returns>True when the fast lane's floor has moved, once a second while no tool runs.</returns>
+    public bool Accept(Bucket bucket)
     {
         SwingWindow window = Window;
         window.Add(bucket.Sum, bucket.Count);
         if (!window.IsValid)
         {
-            Skip();
-            return;
+            _fast.Skip();
+            _slow.Void();
+            return false;
         }
 
         RunDetector fast = _fast;
-        long power = window.Power;
+        int power = window.Power;
         if (fast.IsRunning)
         {
             bool isLow = power < _stopPower;
@@ -133,11 +133,10 @@ public sealed class ToolFinder
                 LookForStop(isLow);
             }
 
-            return;
+            return false;
         }
 
-        bool isHigh = power >= _startPower || window.PowerOfTwo >= _startPowerOfTwo
-            || (power >= _peakLookPower && window.PeakToPeak() >= _startPeak);
+        bool isHigh = power >= _lookPower && IsHigh(power);
         if (isHigh || fast.Against != 0)
         {
             fast.Look(isHigh);
@@ -145,30 +144,34 @@ public sealed class ToolFinder
             {
                 IsRunning = true;
                 IsSlow = false;
-                return;
+                return false;
             }
         }
 
         // By turns, to spare the board: the window and the means' overlap both bridge a bucket.
-        _isSecondMean = !_isSecondMean;
-        if (_isSecondMean)
-        {
-            if (isHigh && !IsSlow)
-            {
-                // The fast lane's to judge; a spark's or a surge's first cycle would stay in the slow lane's blocks.
-                _slow.Void();
-            }
-            else if (_slow.Add(window.QuarterMean))
-            {
-                JudgeSlowly();
-            }
-        }
-        else if (!IsSlow && _floor.Accept(power < _startPower ? power : _startPower))
+        if ((window.Place & 1) == 0)
         {
             // Above the level it is a tool that is not confirmed yet, or a burst; as noise it counts up to the level.
-            SetLevels();
-            HasMoved = true;
+            NoiseFloor floor = _floor;
+            if (power > floor.Greatest)
+            {
+                floor.Greatest = power < _startPower ? power : _startPower;
+            }
+
+            return --floor.LooksLeft <= 0 && Learn();
         }
+
+        if (isHigh && !IsSlow)
+        {
+            // The fast lane's to judge; a spark's or a surge's first cycle would stay in the slow lane's blocks.
+            _slow.Void();
+        }
+        else if (_slow.Add(window.QuarterMean()))
+        {
+            JudgeSlowly();
+        }
+
+        return false;
     }
 
     /// <summary>Forgets the readings so far: time has passed without any.</summary>
@@ -217,16 +220,26 @@ public sealed class ToolFinder
         IsRunning = tape.Flag(IsRunning);
         IsSlow = tape.Flag(IsSlow);
         IsUnsure = tape.Flag(IsUnsure);
-        HasMoved = tape.Flag(HasMoved);
-        _isSecondMean = tape.Flag(_isSecondMean);
         MustShow = tape.Flag(MustShow);
         SetLevels();
     }
 
-    private void Skip()
+    private bool IsHigh(int power)
     {
-        _fast.Skip();
-        _slow.Void();
+        return power >= _startPower || Window.MeanPowerOfTwo() >= _startPowerOfTwo || Window.PeakToPeak() >= _startPeak;
+    }
+
+    private bool Learn()
+    {
+        if (IsSlow)
+        {
+            _floor.Restart();
+            return false;
+        }
+
+        _floor.Move();
+        SetLevels();
+        return true;
     }
 
     private void LookForStop(bool isLow)
@@ -292,16 +305,18 @@ public sealed class ToolFinder
         LeastStop = Stop < _slowStop ? Stop : _slowStop;
         _isNoiseLimited = Start > _startAt;
         _startPower = SwingWindow.PowerOf(Start);
-        _startPowerOfTwo = 2 * SwingWindow.PowerOf(ofTwo);
+        _startPowerOfTwo = SwingWindow.PowerOf(ofTwo);
         _stopPower = SwingWindow.PowerOf(Stop);
-        SetPeak(floor);
-    }
+        _lookPower = SwingWindow.PowerOf(ofTwo >> LookOfTwoShift);
 
-    private void SetPeak(int floor)
-    {
         // Single means show a little less of a sine than the scale counts on.
         int peak = Above(Stop, PeakOverStopPercent, Start);
-        _startPeak = peak - (peak >> 5);
-        _peakLookPower = _startAt < (long)floor * PeakPercent / 100 ? long.MaxValue : SwingWindow.PowerOf(peak >> PeakLookShift);
+        bool isPeakClear = _startAt >= (long)floor * PeakPercent / 100;
+        _startPeak = isPeakClear ? peak - (peak >> 5) : int.MaxValue;
+        int peakLook = SwingWindow.PowerOf(peak >> PeakLookShift);
+        if (isPeakClear && peakLook < _lookPower)
+        {
+            _lookPower = peakLook;
+        }
     }
 }

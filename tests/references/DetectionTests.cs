@@ -22,12 +22,12 @@ public sealed class DetectionTests
     private static readonly Bench s_bench = new(isQuick: true, [], (_, _) => { });
 
     [TestMethod]
-    [DataRow(2000, 0.20)]
-    [DataRow(1000, 0.28)]
+    [DataRow(2000, 0.17)]
+    [DataRow(1000, 0.25)]
     public void A_small_tool_is_found_in_two_cycles_at_one_false_start_a_year(int rate, double amperes)
     {
-        NoiseStudy noise = NoiseStudy.Run(s_bench, rate, NoiseKind.White, 1, Hours, () => [FastLane.AsDelivered()]);
-        OnsetStudy tools = Tools(rate, 0.05, [noise.Law(0).Level(PerYear)], () => [FastLane.AsDelivered()], 0.12, 0.4);
+        NoiseStudy noise = NoiseStudy.Run(s_bench, rate, NoiseKind.White, 1, Hours, () => [new FastLane()]);
+        OnsetStudy tools = Tools(rate, 0.05, [noise.Law(0).Level(PerYear)], () => [new FastLane()], 0.12, 0.4);
         Assert.IsLessThan(amperes, tools.Smallest(0, 2 / Bench.Hertz));
     }
 
@@ -36,11 +36,11 @@ public sealed class DetectionTests
     [DataRow(1000)]
     public void One_window_loses_little_to_the_best_possible(int rate)
     {
-        NoiseStudy noise = NoiseStudy.Run(s_bench, rate, NoiseKind.White, 1, Hours, () => [FastLane.AsDelivered()]);
-        OnsetStudy tools = Tools(rate, 0.05, [1], () => [FastLane.AsDelivered()], 0.08, 0.3);
-        double best = Bound.Amperes(rate * FastLane.AsDelivered().Window, RateFindings.FalseAlarm);
+        NoiseStudy noise = NoiseStudy.Run(s_bench, rate, NoiseKind.White, 1, Hours, () => [new FastLane()]);
+        OnsetStudy tools = Tools(rate, 0.05, [1], () => [new FastLane()], 0.08, 0.3);
+        double best = Bound.Amperes(rate * new FastLane().Window, RateFindings.FalseAlarm);
         double decibels = 20 * Math.Log10(tools.SmallestToReach(0, noise.Reached(0, RateFindings.FalseAlarm)) / best);
-        Assert.IsLessThan(2.6, decibels);
+        Assert.IsLessThan(2.1, decibels);
     }
 
     [TestMethod]
@@ -53,14 +53,14 @@ public sealed class DetectionTests
     }
 
     [TestMethod]
-    [DataRow(0.5)]
-    [DataRow(5.0)]
-    public void The_command_comes_within_a_cycle_or_little_more(double amperes)
+    [DataRow(0.5, 0.8, 1.3)]
+    [DataRow(5.0, 0.5, 0.8)]
+    public void The_command_comes_within_a_cycle_or_little_more(double amperes, double median, double most)
     {
         int half = (int)(amperes * 500);
         DelayStudy delay = DelayStudy.Run(s_bench, 2000, Bench.Hertz, amperes, Trials, () => [new CoreDecider(half, half * 6 / 10)]);
-        Assert.IsLessThan(0.95, delay.Start(0, 0.5) * Bench.Hertz);
-        Assert.IsLessThan(1.3, delay.Start(0, 0.99) * Bench.Hertz);
+        Assert.IsLessThan(median, delay.Start(0, 0.5) * Bench.Hertz);
+        Assert.IsLessThan(most, delay.Start(0, 0.99) * Bench.Hertz);
     }
 
     // The tail is carried on to a year from hours: for two methods its law is known.

@@ -62,10 +62,10 @@ public class NoiseFloorTests
         NoiseFloor floor = New(100, 1000);
         for (int i = 0; i < 300; i++)
         {
-            Second(floor, 333);
+            Second(floor, 332);
         }
 
-        Assert.AreEqual(333, floor.Floor);
+        Assert.AreEqual(332, floor.Floor);
         for (int i = 0; i < 60; i++)
         {
             Second(floor, 40);

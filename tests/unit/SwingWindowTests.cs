@@ -97,12 +97,12 @@ public class SwingWindowTests
         for (int i = 0; i < 15; i++)
         {
             Feed(window, At(i, 50, 0), 5);
-            Assert.AreEqual(0L, window.PowerOfTwo);
+            Assert.AreEqual(0, window.MeanPowerOfTwo());
         }
 
         Feed(window, At(15, 50, 0), 5);
-        Assert.IsTrue(window.PowerOfTwo > 2 * SwingWindow.PowerOf(31 * Amplitude));
-        Assert.IsTrue(window.PowerOfTwo < 2 * SwingWindow.PowerOf(33 * Amplitude));
+        Assert.IsTrue(window.MeanPowerOfTwo() > SwingWindow.PowerOf(31 * Amplitude));
+        Assert.IsTrue(window.MeanPowerOfTwo() < SwingWindow.PowerOf(33 * Amplitude));
 
         // A cycle later the rest has come, and the sum still holds the cycle before it.
         for (int i = 0; i < SwingWindow.Length; i++)
@@ -111,7 +111,7 @@ public class SwingWindowTests
         }
 
         Assert.IsTrue(window.Power < SwingWindow.PowerOf(Amplitude / 10));
-        Assert.IsTrue(window.PowerOfTwo > SwingWindow.PowerOf(31 * Amplitude));
+        Assert.IsTrue(window.MeanPowerOfTwo() > SwingWindow.PowerOf(31 * Amplitude) / 2);
     }
 
     [TestMethod]
@@ -119,6 +119,34 @@ public class SwingWindowTests
     {
         Assert.AreEqual(1234, SwingWindow.SwingOf(SwingWindow.PowerOf(1234), 0));
         Assert.AreEqual(65520, SwingWindow.SwingOf(SwingWindow.PowerOf(65520), 1));
+
+        // No setting is so large that a swing could reach it by counting round.
+        Assert.AreEqual(int.MaxValue, SwingWindow.PowerOf(1000000));
+    }
+
+    // From rail to rail in the pattern with the greatest power: nothing counts round.
+    [TestMethod]
+    public void TheWildestReadingsFit()
+    {
+        SwingWindow window = new SwingWindow();
+        for (int i = 0; i < 400; i++)
+        {
+            bool isHigh = ((i >> 2) & 1) == 0;
+            Feed(window, (i & 64) == 0 ? isHigh ? 4095 : 0 : (i & 1) == 0 ? 4095 : i * 7919 % 4096, 5);
+            Assert.IsTrue(window.Power >= 0, window.Power.ToString());
+            Assert.IsTrue(window.MeanPowerOfTwo() >= 0);
+        }
+
+        for (int i = 0; i < 256; i++)
+        {
+            SwingWindow other = Filled(0);
+            for (int j = 0; j < 8; j++)
+            {
+                Feed(other, ((i >> j) & 1) * 4095, 5);
+            }
+
+            Assert.IsTrue(other.Power >= 0, i.ToString());
+        }
     }
 
     [TestMethod]
@@ -178,7 +206,7 @@ public class SwingWindowTests
 
         // Nothing of the level before the gap is left.
         Assert.AreEqual(0, window.Swing);
-        Assert.AreEqual(0L, window.PowerOfTwo);
+        Assert.AreEqual(0, window.MeanPowerOfTwo());
     }
 
     [TestMethod]
@@ -201,7 +229,7 @@ public class SwingWindowTests
     {
         SwingWindow window = Filled(1000);
         Feed(window, 1100, 5);
-        Assert.AreEqual(1050 * 16, window.QuarterMean);
+        Assert.AreEqual(1050 * 16, window.QuarterMean());
     }
 
     private static int SwingOf(int hertz, int degrees)

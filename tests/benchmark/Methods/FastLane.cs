@@ -10,6 +10,9 @@ internal sealed class FastLane : Method
     // Where the line's noise sets the levels, that of two cycles is so much lower. One answer serves both when it is raised by as much.
     private const double TwoOverOne = (double)ToolFinder.StartPercent / ToolFinder.StartOfTwoPercent;
 
+    // Any swing: its power makes a swing of another.
+    private const int Unit = 1000;
+
     private readonly BucketFiller _filler = new(Line.FullScale);
     private readonly Bucket _bucket = new();
     private readonly SwingWindow _window = new();
@@ -37,8 +40,8 @@ internal sealed class FastLane : Method
     {
         _filler.Fill(readings, count, 0, _bucket);
         _window.Add(_bucket.Sum, _bucket.Count);
-        double power = Math.Max(_window.Power, _window.PowerOfTwo / 2 * TwoOverOne * TwoOverOne);
-        Answer = Math.Sqrt(power) / 2 * AmperesASwing;
+        double power = Math.Max(_window.Power, _window.MeanPowerOfTwo() * TwoOverOne * TwoOverOne);
+        Answer = Math.Sqrt(power / SwingWindow.PowerOf(Unit)) * Unit * AmperesASwing;
         return _window.IsValid;
     }
 }

@@ -27,7 +27,7 @@ internal sealed class SlowLaneMethod : Method
         _filler.Fill(readings, count, 0, _bucket);
         _window.Add(_bucket.Sum, _bucket.Count);
         _isSecondMean = !_isSecondMean && _window.IsValid;
-        if (!_isSecondMean || !_lane.Add(_window.QuarterMean))
+        if (!_isSecondMean || !_lane.Add(_window.QuarterMean()))
         {
             return false;
         }
