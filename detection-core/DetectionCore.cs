@@ -81,10 +81,22 @@ public sealed class DetectionCore
         get { return _tool.Window.Swing; }
     }
 
-    /// <summary>Gets the swing as the rms current of a sine, in mA.</summary>
+    /// <summary>Gets the greatest swing of the last eight buckets, which is what meets the levels, as the rms current of a sine, in mA.</summary>
     public int SwingMilliamperes
     {
-        get { return _scale.FromSwing(_tool.Window.Swing); }
+        get { return _scale.FromSwing(SwingWindow.SwingOf(_tool.Window.GreatestPower(), _tool.Window.Swing)); }
+    }
+
+    /// <summary>Gets the slow lane's latest answer as a swing, in sixteenths of a count.</summary>
+    public int SlowSwing
+    {
+        get { return _tool.Slow.Swing; }
+    }
+
+    /// <summary>Gets the number of the slow lane's answers; only its change says anything.</summary>
+    public int SlowAnswers
+    {
+        get { return _tool.Slow.Answers; }
     }
 
     /// <summary>Gets the current at which a tool is taken as running now, in mA: the setting, or more on a noisy line.</summary>
@@ -279,7 +291,7 @@ public sealed class DetectionCore
         ToolFinder tool = _tool;
         if (!tool.IsSlow)
         {
-            if (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window.Swing, tool.Floor, tool.Start))
+            if (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window.Swing, tool.Window.Fundamental, tool.Floor, tool.StartOfTwo))
             {
                 tool.Drop();
             }

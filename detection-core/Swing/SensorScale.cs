@@ -9,9 +9,9 @@ public sealed class SensorScale
     // 2·√2 from the rms of a sine to its peak-to-peak, × 1000. A textbook identity.
     private const long SwingOfRms = 2828;
 
-    // What is left of a sine's swing in the pair over eight bucket means, × 1000: at 50 Hz sin(π/8)/(π/8) = 0.974; at 60 Hz,
-    // which falls beside the pair, 0.82 to 1.00 by the place on the cycle, 0.909 in the mean. The middle of both.
-    private const long KeptByThePair = 942;
+    // What is left of a sine's swing in the pair over eight bucket means, × 1000: sin(π/8)/(π/8) at 50 Hz. At 60 Hz, which falls beside
+    // the pair, it ripples from 0.82 to 1.00 by the place on the cycle, and its greatest is what meets a level.
+    private const long KeptByThePair = 974;
 
     // What is left of a sine's rms in 2.5 ms means, × 1000: sin(π/8)/(π/8) = 0.974 at 50 Hz, 0.963 at 60 Hz.
     private const long KeptByBucketMeans = 969;
@@ -31,7 +31,7 @@ public sealed class SensorScale
 
     /// <summary>Swing that a sine of some rms current gives.</summary>
     /// <param name="milliamperes">Rms current in mA.</param>
-    /// <returns>Swing in sixteenths of a count; true within +4 % at 50 Hz, -13 and +6 % at 60 Hz, -24 and +9 % at 45 to 65 Hz, by the place on the cycle.</returns>
+    /// <returns>Swing in sixteenths of a count; true at 50 Hz, within -16 and +2 % at 60 Hz, -26 and +5 % at 45 to 65 Hz, by the place on the cycle; the greatest over a few buckets within -3 and +5 %.</returns>
     public int ToSwing(int milliamperes)
     {
         long divisor = 1000L * 1000 * _microvoltsACount;

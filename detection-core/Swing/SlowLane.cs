@@ -21,9 +21,9 @@ public sealed class SlowLane
     private const int CoefficientShift = 14;
 
     // From the root of the summed powers to the swing of the sine behind it, in parts of 2^16: an amplitude is 2/20 of a block's root,
-    // quarter-cycle means keep 0.900 of it at 50 Hz and 0.858 at 60 Hz, and the swing of its sine is counted as 2 · 0.942 of it (SensorScale).
-    private const long SwingOf50 = 6860;
-    private const long SwingOf60 = 7196;
+    // quarter-cycle means keep 0.900 of it at 50 Hz and 0.858 at 60 Hz, and the swing of its sine is counted as 2 · 0.974 of it (SensorScale).
+    private const long SwingOf50 = 7092;
+    private const long SwingOf60 = 7440;
     private const int SwingShift = 16;
 
     private readonly long[] _powers50 = new long[Blocks];
@@ -39,6 +39,9 @@ public sealed class SlowLane
 
     /// <summary>Swing of the sine that was found, in sixteenths of a count as <see cref="SwingWindow"/> would give it; meaningless until an answer.</summary>
     public int Swing;
+
+    /// <summary>Answers so far; only their change says anything.</summary>
+    public int Answers;
 
     /// <summary>Takes the next quarter-cycle mean; every second of the window's, which overlap.</summary>
     /// <param name="mean">Mean in sixteenths of a count.</param>
@@ -91,6 +94,7 @@ public sealed class SlowLane
         _last60 = tape.Number(_last60);
         _before60 = tape.Number(_before60);
         Swing = tape.Number(Swing);
+        Answers = tape.Number(Answers);
     }
 
     private void Begin(int mean)
@@ -132,6 +136,7 @@ public sealed class SlowLane
             sum60 += _powers60[i];
         }
 
+        Answers++;
         bool is60 = sum60 > sum50;
         long root = IntegerMath.SquareRoot(is60 ? sum60 : sum50, Swing * 10);
         Swing = (int)((root * (is60 ? SwingOf60 : SwingOf50)) >> SwingShift);

@@ -30,11 +30,13 @@ public sealed class SwingWindow
     private int _filled;
     private bool _isBridged;
     private int _swing;
+    private int _fundamental;
 
     // The last mean less the one half a window before it, and the same of the three buckets before. That leaves the odd harmonics.
     private int _first;
     private int _second;
     private int _third;
+    private int _squares;
 
     /// <summary>Power in the last cycle, 0 or more, in squared quarters of a count, as <see cref="PowerOf"/>; holds its last value while the window is void.</summary>
     public int Power;
@@ -53,6 +55,17 @@ public sealed class SwingWindow
             // The guess is not part of the state: any gives the same.
             _swing = SwingOf(Power, _swing);
             return _swing;
+        }
+    }
+
+    /// <summary>Gets the swing of the mains frequency alone, in sixteenths of a count: of narrow pulses it hardly depends on where they fall in the buckets.</summary>
+    public int Fundamental
+    {
+        get
+        {
+            // |X1|² + |X3|² is twice the squares.
+            _fundamental = SwingOf(2 * (Power - _squares), _fundamental);
+            return _fundamental;
         }
     }
 
@@ -115,6 +128,7 @@ public sealed class SwingWindow
         _powers[next] = power;
         Place = (next + 1) & (Kept - 1);
         Power = power;
+        _squares = squares;
         if (_filled < Kept)
         {
             _filled++;
@@ -136,6 +150,23 @@ public sealed class SwingWindow
         int[] means = _means;
         int next = Place;
         return (means[(next - 1) & (Kept - 1)] + means[(next - 2) & (Kept - 1)]) << (SixteenthsShift - 1);
+    }
+
+    /// <summary>Looks for the greatest power of the last eight answers: where it ripples, that is what meets a level.</summary>
+    /// <returns>Power as <see cref="Power"/>.</returns>
+    public int GreatestPower()
+    {
+        int greatest = Power;
+        if (_filled == Kept)
+        {
+            for (int i = 2; i <= Length; i++)
+            {
+                int power = _powers[(Place - i) & (Kept - 1)];
+                greatest = power > greatest ? power : greatest;
+            }
+        }
+
+        return greatest;
     }
 
     /// <summary>Looks at single means: a large tool shows its swing in them before its power has come together.</summary>
@@ -182,6 +213,7 @@ public sealed class SwingWindow
         _first = tape.Number(_first);
         _second = tape.Number(_second);
         _third = tape.Number(_third);
+        _squares = tape.Number(_squares);
         Power = tape.Number(Power);
         IsValid = tape.Flag(IsValid);
     }

@@ -41,7 +41,6 @@ public sealed class ToolFinder
 
     private readonly RunDetector _fast = new RunDetector();
     private readonly NoiseFloor _floor = new NoiseFloor(Bucket.ASecond / 2);
-    private readonly SlowLane _slow = new SlowLane();
     private readonly NoiseFloor _slowFloor = new NoiseFloor(SlowLooksASecond);
     private int _startAt;
     private int _stopBelow;
@@ -57,6 +56,9 @@ public sealed class ToolFinder
     /// <summary>The window that all of it looks at.</summary>
     public readonly SwingWindow Window = new SwingWindow();
 
+    /// <summary>The slow lane.</summary>
+    public readonly SlowLane Slow = new SlowLane();
+
     /// <summary>Whether the tool runs.</summary>
     public bool IsRunning;
 
@@ -71,6 +73,9 @@ public sealed class ToolFinder
 
     /// <summary>Swing at which one cycle starts, in sixteenths of a count.</summary>
     public int Start;
+
+    /// <summary>Swing at which two cycles start, in sixteenths of a count; the least that the fast lane takes for a tool.</summary>
+    public int StartOfTwo;
 
     /// <summary>Swing below which a cycle shows no tool any more, in sixteenths of a count.</summary>
     public int Stop;
@@ -119,7 +124,7 @@ public sealed class ToolFinder
         if (!window.IsValid)
         {
             _fast.Skip();
-            _slow.Void();
+            Slow.Void();
             return false;
         }
 
@@ -164,9 +169,9 @@ public sealed class ToolFinder
         if (isHigh && !IsSlow)
         {
             // The fast lane's to judge; a spark's or a surge's first cycle would stay in the slow lane's blocks.
-            _slow.Void();
+            Slow.Void();
         }
-        else if (_slow.Add(window.QuarterMean()))
+        else if (Slow.Add(window.QuarterMean()))
         {
             JudgeSlowly();
         }
@@ -204,7 +209,7 @@ public sealed class ToolFinder
         _slowFloor.Restart();
         if (!IsSlow)
         {
-            _slow.Void();
+            Slow.Void();
         }
     }
 
@@ -215,7 +220,7 @@ public sealed class ToolFinder
         Window.Exchange(tape);
         _fast.Exchange(tape);
         _floor.Exchange(tape);
-        _slow.Exchange(tape);
+        Slow.Exchange(tape);
         _slowFloor.Exchange(tape);
         IsRunning = tape.Flag(IsRunning);
         IsSlow = tape.Flag(IsSlow);
@@ -262,12 +267,12 @@ public sealed class ToolFinder
         IsSlow = true;
         IsUnsure = true;
         MustShow = false;
-        _slow.Void();
+        Slow.Void();
     }
 
     private void JudgeSlowly()
     {
-        int swing = _slow.Swing;
+        int swing = Slow.Swing;
         if (IsSlow)
         {
             // What has only been seen in a surge must show that it is a tool.
@@ -298,16 +303,16 @@ public sealed class ToolFinder
         int floor = _floor.Floor;
         Start = Above(floor, StartPercent, _startAt);
         Stop = Above(floor, StopPercent, _stopBelow);
-        int ofTwo = Above(floor, StartOfTwoPercent, _startAt);
+        StartOfTwo = Above(floor, StartOfTwoPercent, _startAt);
         _slowStart = Above(_slowFloor.Floor, SlowStartPercent, _startAt);
         _slowStop = Above(_slowFloor.Floor, StopPercent, _stopBelow);
-        LeastStart = ofTwo < _slowStart ? ofTwo : _slowStart;
+        LeastStart = StartOfTwo < _slowStart ? StartOfTwo : _slowStart;
         LeastStop = Stop < _slowStop ? Stop : _slowStop;
         _isNoiseLimited = Start > _startAt;
         _startPower = SwingWindow.PowerOf(Start);
-        _startPowerOfTwo = SwingWindow.PowerOf(ofTwo);
+        _startPowerOfTwo = SwingWindow.PowerOf(StartOfTwo);
         _stopPower = SwingWindow.PowerOf(Stop);
-        _lookPower = SwingWindow.PowerOf(ofTwo >> LookOfTwoShift);
+        _lookPower = SwingWindow.PowerOf(StartOfTwo >> LookOfTwoShift);
 
         // Single means show a little less of a sine than the scale counts on.
         int peak = Above(Stop, PeakOverStopPercent, Start);

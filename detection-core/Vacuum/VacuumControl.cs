@@ -115,19 +115,21 @@ public sealed class VacuumControl
     /// <summary>While the vacuum waits for the end of the start surge: looks whether it is over, and what is left of it.</summary>
     /// <param name="bucket">The bucket.</param>
     /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
+    /// <param name="fundamental">Swing of the mains frequency alone.</param>
     /// <param name="noise">Noise floor in the same unit.</param>
     /// <param name="start">Start level in the same unit.</param>
     /// <returns>True when the surge was all there was: a lamp's, a spark; what is left of it is no running tool.</returns>
-    public bool IsBriefSurge(Bucket bucket, int swing, int noise, int start)
+    public bool IsBriefSurge(Bucket bucket, int swing, int fundamental, int noise, int start)
     {
         long now = bucket.EndTime;
-        if (!IsWaitingForSurge || (!_surge.Accept(bucket, swing, noise) && now < _deadline))
+        if (!IsWaitingForSurge || (!_surge.Accept(bucket, swing, fundamental, noise) && now < _deadline))
         {
             return false;
         }
 
-        // A sixteenth below the level still counts: the swing ripples by so much, and a tool just at the level must not wait.
-        if (_surge.Level < start - (start >> 4))
+        // A twelfth below the level still counts: where the swing ripples its mean is so much below the greatest, and a tool just at the
+        // level must not wait.
+        if (_surge.Level < start - (start / 12))
         {
             return true;
         }

@@ -39,7 +39,7 @@ public sealed class CommonPracticeTests
     public void An_ampere_is_twenty_counts_and_a_half()
     {
         DetectionCore core = Core();
-        double peakCounts = core.Scale.ToSwing(1000) / (double)SensorScale.PartsACount / 2 / 0.859;
+        double peakCounts = core.Scale.ToSwing(1000) / (double)SensorScale.PartsACount / 2 / 0.974;
 
         // 1 A rms is √2 A peak.
         Assert.AreEqual(20.5 * Math.Sqrt(2), peakCounts, 0.3);

@@ -7,12 +7,15 @@ namespace NanoDustSwitch.SystemTests;
 
 /// <summary>
 /// Random shops, ten minutes of mixed use each after teaching every tool: nothing missed, nothing false, and a tool is refused only where
-/// it shows less than 2.75 times the quiet line. Twenty shops; the variable DUST_SHOPS asks for more.
+/// it shows less than three times the quiet line. Twenty shops; the variable DUST_SHOPS asks for more.
 /// </summary>
 [TestClass]
 public sealed class RandomShopTests
 {
     private const int Few = 20;
+
+    // The console tells hundredths of an ampere: half of one here, and three halves there.
+    private const double Rounding = 0.02;
 
     public TestContext TestContext { get; set; } = null!;
 
@@ -41,7 +44,7 @@ public sealed class RandomShopTests
             {
                 taught.Add(shop.Day.Tools[i].Name);
             }
-            else if (!((double.IsNaN(apprentice.Shown) ? Swing(shop, i) : apprentice.Shown) < 2.75 * apprentice.Quiet))
+            else if (!((double.IsNaN(apprentice.Shown) ? Swing(shop, i) : apprentice.Shown) < (3 * apprentice.Quiet) + Rounding))
             {
                 complaint += $"{shop}{Environment.NewLine}  {shop.Day.Tools[i].Name} refused, shows {Swing(shop, i):0.000} A, quiet {apprentice.Quiet}: {apprentice.Said}";
             }

@@ -8,8 +8,8 @@ public class SlowLaneTests
     private const int Rest = 25000;
     private const int Amplitude = 1000;
 
-    // What the swing window gives for such a sine: twice the amplitude, of which the pair keeps 0.942 (SensorScale).
-    private const int Swing = 1884;
+    // What the swing window gives for such a sine: twice the amplitude, of which the pair keeps 0.974 (SensorScale).
+    private const int Swing = 1948;
 
     [TestMethod]
     [DataRow(50)]

@@ -47,7 +47,7 @@ public class SurgeWatchTests
             bool isOver = false;
             for (int i = 0; i < SurgeWatch.Length; i++)
             {
-                isOver = watch.Accept(new Bucket(), (i + phase) % 4 == 0 ? 1000 : 900, 0);
+                isOver = watch.Accept(new Bucket(), (i + phase) % 4 == 0 ? 1000 : 900, (i + phase) % 4 == 0 ? 1000 : 900, 0);
             }
 
             Assert.IsTrue(isOver);
@@ -65,7 +65,7 @@ public class SurgeWatchTests
         {
             // Falls for 200 ms, then runs flat.
             swing -= at < 80 ? 100 : 0;
-            isOver = watch.Accept(new Bucket(), swing, 0);
+            isOver = watch.Accept(new Bucket(), swing, swing, 0);
             at++;
         }
 
@@ -79,13 +79,13 @@ public class SurgeWatchTests
         SurgeWatch watch = new SurgeWatch();
         for (int i = 0; i < 39; i++)
         {
-            watch.Accept(new Bucket(), 1000, 0);
+            watch.Accept(new Bucket(), 1000, 1000, 0);
         }
 
         watch.Restart();
         for (int i = 0; i < 39; i++)
         {
-            Assert.IsFalse(watch.Accept(new Bucket(), 1000, 0));
+            Assert.IsFalse(watch.Accept(new Bucket(), 1000, 1000, 0));
         }
     }
 
@@ -95,7 +95,7 @@ public class SurgeWatchTests
         SurgeWatch watch = new SurgeWatch();
         for (int i = 0; i < 60; i++)
         {
-            if (watch.Accept(new Bucket(), first - (i * fallABucket), noise))
+            if (watch.Accept(new Bucket(), first - (i * fallABucket), first - (i * fallABucket), noise))
             {
                 return i + 1;
             }

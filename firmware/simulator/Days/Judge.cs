@@ -8,13 +8,15 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <remarks>
 /// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay
 /// and two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of
-/// the surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, which counts too. False: a command without such current. The detector's levels are good to 8 %, and hum and
+/// the surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, once its window is full, which counts too. With a start-at within
+/// the stored noise of a cycle half a second more, for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The detector's levels are good to 8 %, and hum and
 /// noise add to what it sees: a current from 90 % of start-at on, less the hum and a quarter of the noise, is no false start.
 /// </remarks>
 internal sealed class Judge
 {
     private const long SurgeDistance = 100_000;
-    private const long SurgeLook = SwingWindow.Length * (long)Bucket.Microseconds;
+    private const long SurgeLook = (SurgeWatch.LeftOut + SwingWindow.Length) * (long)Bucket.Microseconds;
+    private const long SlowLaneTime = 500_000;
     private const double FallAllowed = 0.95;
     private const double FalseBelow = 0.9;
     private const double LeastFalseBelow = 0.5;
@@ -27,6 +29,7 @@ internal sealed class Judge
     private readonly int _startDelay;
     private readonly long _restartGap;
     private readonly double _cycle;
+    private readonly long _patience;
     private readonly SwingHistory _history = new();
     private bool _isIn;
     private bool _isServed;
@@ -39,6 +42,7 @@ internal sealed class Judge
     private long _lastAbove = long.MinValue / 2;
     private long _upSince;
     private bool _wasCommanded;
+    private long _doubtedAt;
 
     /// <summary>Initializes a new instance of the <see cref="Judge"/> class.</summary>
     /// <param name="shop">The shop.</param>
@@ -54,6 +58,8 @@ internal sealed class Judge
         _startDelay = settings[SettingId.StartDelay];
         _restartGap = settings[SettingId.RestartGap] * 1000L;
         _cycle = 1e6 / shop.Mains.Hertz;
+        bool isBelowNoise = settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolFinder.StartPercent;
+        _patience = isBelowNoise ? SlowLaneTime : 0;
     }
 
     /// <summary>Gets the starts that were asked for by a current and made.</summary>
@@ -96,6 +102,7 @@ internal sealed class Judge
         _upSince = now;
         _openedAt = now;
         _wasCommanded = false;
+        _doubtedAt = 0;
         _isIn = false;
     }
 
@@ -108,8 +115,8 @@ internal sealed class Judge
             bool isOwnDoing = core.Vacuum.State != VacuumState.ByHand;
             if (isOwnDoing && now - _lastAbove > 5 * _cycle)
             {
-                False++;
-                Tell(now, $"FALSE start: the true current was {_shop.ToolLine.Rms:0.00} A");
+                // The switch may be faster than the rms of a cycle is.
+                _doubtedAt = now;
             }
         }
         else if (!isCommanded && _wasCommanded)
@@ -118,6 +125,16 @@ internal sealed class Judge
         }
 
         _wasCommanded = isCommanded;
+        if (_doubtedAt > 0 && _lastAbove >= _doubtedAt)
+        {
+            _doubtedAt = 0;
+        }
+        else if (_doubtedAt > 0 && now - _doubtedAt > _cycle)
+        {
+            False++;
+            Tell(now, $"FALSE start: the true current was {_shop.ToolLine.Rms:0.00} A");
+            _doubtedAt = 0;
+        }
     }
 
     private void LookAtCurrent(long now, double rms, double swing, DetectionCore core)
@@ -186,9 +203,12 @@ internal sealed class Judge
     private void Decide(long now)
     {
         double longest = _startDelay == CoreSettings.AfterSurge ? Math.Max(_onset + (15 * _cycle), _delayEnd + (3 * _cycle)) : _delayEnd + (3 * _cycle);
-        double latest = Math.Max(_delayEnd, _openedAt <= _onset ? _openedAt + _restartGap : 0) + (2 * _cycle)
-            + (_startDelay == CoreSettings.AfterSurge ? SurgeLook : 0);
-        if (now < Math.Max(longest, latest + _cycle))
+
+        // What opened before the tool could be seen rests first.
+        bool rests = _openedAt <= _onset + (2 * _cycle);
+        double latest = Math.Max(_delayEnd, rests ? _openedAt + _restartGap : 0) + (2 * _cycle)
+            + (_startDelay == CoreSettings.AfterSurge ? SurgeLook : 0) + _patience;
+        if (now < Math.Max(longest + _patience, latest + _cycle))
         {
             return;
         }

@@ -206,7 +206,7 @@ public sealed class SerialConsole
         }
         else if (_guide != null && Switch.Core.IsWindowValid)
         {
-            _guide.Meter.Accept(Switch.Core.Swing);
+            _guide.Look(Switch.Core);
         }
     }
 

@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Something that goes on for a while at the console and asks the person for this and that. A typed line ends it.</summary>
@@ -7,6 +9,7 @@ public abstract class Guide
     protected const long AnswerMicroseconds = 120L * 1000000;
 
     private long _askedAt;
+    private int _slowAnswers;
 
     /// <summary>Initializes a new instance of the <see cref="Guide"/> class.</summary>
     /// <param name="console">The console.</param>
@@ -17,6 +20,9 @@ public abstract class Guide
 
     /// <summary>Gets what the swing did; it is shown every bucket.</summary>
     public SwingMeter Meter { get; } = new SwingMeter();
+
+    /// <summary>Gets what the slow lane said meanwhile.</summary>
+    public SlowMeter Slow { get; } = new SlowMeter();
 
     /// <summary>Gets a value indicating whether the guide waits for the button, so that a press does not end it.</summary>
     public virtual bool UsesButton
@@ -31,6 +37,19 @@ public abstract class Guide
     protected Switch Switch
     {
         get { return Console.Switch; }
+    }
+
+    /// <summary>Looks at a bucket with a valid window.</summary>
+    /// <param name="core">The core that has taken it.</param>
+    public void Look(DetectionCore core)
+    {
+        Meter.Accept(core.Swing);
+        int answers = core.SlowAnswers;
+        if (answers != _slowAnswers)
+        {
+            _slowAnswers = answers;
+            Slow.Accept(core.SlowSwing);
+        }
     }
 
     /// <summary>Goes on; called every now and then while the console has room.</summary>

@@ -17,14 +17,21 @@ public sealed class Teacher : Guide
     private const long VacuumTime = 5 * Second;
     private const long Surge = 1500000;
 
+    // Half a second, after which all that the slow lane looks back on is of one kind.
+    private const int SlowLooks = 5;
+
     private readonly Word _word;
     private TeachStage _stage;
     private long _since;
     private bool _wasHeld;
     private bool _hasBeeped;
+    private bool _isSlow;
     private int _idle;
+    private int _slowIdle;
     private int _tool;
+    private int _slowTool;
     private int _vacuum;
+    private int _slowVacuum;
 
     /// <summary>Initializes a new instance of the <see cref="Teacher"/> class.</summary>
     /// <param name="console">The console.</param>
@@ -40,8 +47,11 @@ public sealed class Teacher : Guide
     {
         _stage = TeachStage.Ready;
         _idle = 0;
+        _slowIdle = 0;
         _tool = 0;
+        _slowTool = 0;
         _vacuum = 0;
+        _slowVacuum = 0;
         Console.Say("Teaching takes a minute. The vacuum stays off; a typed line or the button ends it.");
         Console.Say("Plug everything in as usual, all tools switched off.");
         Ask(_word, "Is the tool off?");
@@ -133,7 +143,9 @@ public sealed class Teacher : Guide
         }
 
         _idle = Meter.Greatest;
+        _slowIdle = Slow.Greatest;
         Meter.High = _idle + (_idle / 4);
+        Slow.High = 2 * _slowIdle;
         Console.Output.Text("   The quiet line shows up to ").Amperes(Milliamperes(_idle)).Text(".").End();
         Console.Say("2. Two beeps: you have 30 s. Start the tool, run it for 5 s, stop it.");
         Enter(TeachStage.WaitForTool, Sounder.StartTool);
@@ -141,8 +153,9 @@ public sealed class Teacher : Guide
 
     private void WaitForTool(long now)
     {
-        // A quarter of a second well above the quiet line; a lone spike is not.
-        if (Meter.Above >= Bucket.ASecond / 4)
+        // A quarter of a second well above the quiet line; a lone spike is not. A tool within the noise of a cycle is the slow lane's.
+        _isSlow = Slow.Above >= SlowLooks;
+        if (_isSlow || Meter.Above >= Bucket.ASecond / 4)
         {
             Console.Say("   There it is ...");
             Enter(TeachStage.Tool, null);
@@ -161,12 +174,16 @@ public sealed class Teacher : Guide
         if (ran < Surge)
         {
             Meter.Restart();
+            Slow.Restart();
             return;
         }
 
         // A quarter of the way from the quiet line to the tool: a tool whose load comes and goes is not taken as stopped.
         Meter.Low = ((3 * _idle) + Meter.Greatest) / 4;
-        if (Meter.Below >= Bucket.ASecond / 10)
+        bool hasStopped = _isSlow
+            ? Slow.Latest > 0 && Slow.Latest < ((3 * _slowIdle) + Slow.Greatest) / 4
+            : Meter.Below >= Bucket.ASecond / 10;
+        if (hasStopped)
         {
             ToolStopped(ran);
         }
@@ -184,14 +201,15 @@ public sealed class Teacher : Guide
 
     private void ToolStopped(long ran)
     {
-        if (ran < LeastToolTime || !Meter.HasLeastMean)
+        if (ran < LeastToolTime || !(_isSlow ? Slow.HasLeast : Meter.HasLeastMean))
         {
             Abort("The tool ran for less than 2 s");
             return;
         }
 
         _tool = Meter.LeastMean;
-        Console.Output.Text("   The tool shows at least ").Amperes(Milliamperes(_tool)).Text(".").End();
+        _slowTool = Slow.HasLeast ? Slow.Least : 0;
+        Console.Output.Text("   The tool shows at least ").Amperes(Milliamperes(_isSlow ? _slowTool : _tool)).Text(".").End();
         _stage = TeachStage.AskVacuum;
         Ask(_word, "Run the vacuum alone for 5 s, to see what it puts on the tool's line?");
     }
@@ -202,10 +220,12 @@ public sealed class Teacher : Guide
         if (now - _since < Second)
         {
             Meter.Restart();
+            Slow.Restart();
         }
         else if (now - _since > VacuumTime)
         {
             _vacuum = Meter.Greatest;
+            _slowVacuum = Slow.Greatest;
             Switch.Core.Handle(VacuumEvent.Hold, now);
             Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum)).Text(" on the tool's line.").End();
             Propose();
@@ -217,14 +237,15 @@ public sealed class Teacher : Guide
         TaughtLevels levels = Levels();
         if (!levels.IsPossible)
         {
-            Console.Output.Text("The tool shows ").Amperes(Milliamperes(_tool)).Text(", the line without it up to ")
-                .Amperes(Milliamperes(_idle > _vacuum ? _idle : _vacuum)).Text("; 2.75 times that is needed.").End();
+            Console.Output.Text("The tool shows ").Amperes(Milliamperes(_isSlow ? _slowTool : _tool)).Text(", the line without it up to ")
+                .Amperes(Milliamperes(_isSlow ? Greater(_slowIdle, _slowVacuum) : Greater(_idle, _vacuum)))
+                .Text("; three times that is needed.").End();
             Abort("Too close to be told apart");
             return;
         }
 
         Console.Output.Text("Would set start-at ").Amperes(levels.StartAt).Text(", stop-below ").Amperes(levels.StopBelow)
-            .Text(", noise ").Amperes(levels.Noise).Text(".").End();
+            .Text(", noise ").Amperes(Noise()).Text(".").End();
         _stage = TeachStage.AskStore;
         Ask(_word, "Set and save these?");
     }
@@ -235,7 +256,7 @@ public sealed class Teacher : Guide
         SettingValues settings = Switch.Settings;
         settings[SettingId.StartAt] = levels.StartAt;
         settings[SettingId.StopBelow] = levels.StopBelow;
-        settings[SettingId.Noise] = levels.Noise;
+        settings[SettingId.Noise] = Noise();
         Switch.Desk.Use();
         Switch.Note(LogKind.Taught, 0, 0, levels.StartAt);
         bool isQuiet = Switch.IsQuiet;
@@ -267,13 +288,34 @@ public sealed class Teacher : Guide
         Console.EndGuide();
     }
 
+    // By what a cycle shows, or where that is too little by what the slow lane does.
     private TaughtLevels Levels()
     {
+        int slowQuiet = Greater(_slowIdle, _slowVacuum);
+        TaughtLevels levels = Levels(Greater(_idle, _vacuum), slowQuiet, _tool);
+        return levels.IsPossible || _slowTool == 0 ? levels : Levels(slowQuiet, slowQuiet, _slowTool);
+    }
+
+    private TaughtLevels Levels(int quiet, int slowQuiet, int tool)
+    {
         return new TaughtLevels(
-            Milliamperes(_idle > _vacuum ? _idle : _vacuum),
-            Milliamperes(_tool),
+            Milliamperes(quiet),
+            Milliamperes(slowQuiet),
+            Milliamperes(tool),
             Switch.Settings[SettingId.StartAt],
             Switch.Settings[SettingId.StopBelow]);
+    }
+
+    private int Noise()
+    {
+        int noise = Milliamperes(Greater(_idle, _vacuum));
+        int most = SettingsTable.Row(SettingId.Noise).Greatest;
+        return noise < most ? noise : most;
+    }
+
+    private static int Greater(int one, int other)
+    {
+        return one > other ? one : other;
     }
 
     private int Milliamperes(int swing)
@@ -286,6 +328,7 @@ public sealed class Teacher : Guide
         _stage = stage;
         _since = Switch.Now;
         Meter.Restart();
+        Slow.Restart();
         if (sound != null)
         {
             Switch.Panel.Sounder.Play(sound, Switch.Now);

@@ -61,11 +61,11 @@ internal sealed class YearStudy
 
     private static (double Quiet, double Fast, double Slow) Teach(Bench bench, int rate, NoiseKind kind, ShopRandom random)
     {
-        // The line as it is taught; the tool shows 2.75 times as much, the least that is not refused.
+        // The line as it is taught; the tool shows three times as much, the least that is not refused.
         int quiet = Greatest(new Line(rate, Bench.Hertz, kind, 1, random, bench.Recording));
         SettingValues delivered = new();
-        TaughtLevels taught = new(quiet, quiet * 11 / 4, delivered[SettingId.StartAt], delivered[SettingId.StopBelow]);
-        CoreDecider decider = new(taught.StartAt, taught.StopBelow, taught.Noise);
+        TaughtLevels taught = new(quiet, quiet, quiet * 3, delivered[SettingId.StartAt], delivered[SettingId.StopBelow]);
+        CoreDecider decider = new(taught.StartAt, taught.StopBelow, quiet);
         Line line = new(rate, Bench.Hertz, kind, Grown, random, bench.Recording);
         int[] readings = new int[Line.MostReadings];
         while (line.Seconds < SettleSeconds)
