@@ -143,7 +143,7 @@ public sealed class Teacher : Guide
         }
 
         _idle = Meter.Greatest;
-        _slowIdle = Slow.Greatest;
+        _slowIdle = SlowGreatest();
         Meter.High = _idle + (_idle / 4);
         Slow.High = 2 * _slowIdle;
         Console.Output.Text("   The quiet line shows up to ").Amperes(Milliamperes(_idle)).Text(".").End();
@@ -225,7 +225,7 @@ public sealed class Teacher : Guide
         else if (now - _since > VacuumTime)
         {
             _vacuum = Meter.Greatest;
-            _slowVacuum = Slow.Greatest;
+            _slowVacuum = SlowGreatest();
             Switch.Core.Handle(VacuumEvent.Hold, now);
             Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum)).Text(" on the tool's line.").End();
             Propose();
@@ -304,6 +304,12 @@ public sealed class Teacher : Guide
             Milliamperes(tool),
             Switch.Settings[SettingId.StartAt],
             Switch.Settings[SettingId.StopBelow]);
+    }
+
+    // Where the fast lane has taken the line for a tool, the slow lane has said nothing of it.
+    private int SlowGreatest()
+    {
+        return Slow.Greatest > 0 ? Slow.Greatest : Meter.Greatest;
     }
 
     private int Noise()
