@@ -28,6 +28,8 @@ public sealed class SlowLane
 
     private readonly long[] _powers50 = new long[Blocks];
     private readonly long[] _powers60 = new long[Blocks];
+    private long _sum50;
+    private long _sum60;
     private int _block;
     private int _filled;
     private int _count;
@@ -77,6 +79,8 @@ public sealed class SlowLane
     {
         _count = 0;
         _filled = 0;
+        _sum50 = 0;
+        _sum60 = 0;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -85,6 +89,8 @@ public sealed class SlowLane
     {
         tape.Numbers(_powers50);
         tape.Numbers(_powers60);
+        _sum50 = tape.Number(_sum50);
+        _sum60 = tape.Number(_sum60);
         _block = tape.Number(_block);
         _filled = tape.Number(_filled);
         _count = tape.Number(_count);
@@ -113,32 +119,35 @@ public sealed class SlowLane
 
     private void EndBlock()
     {
-        long last = _last50;
-        long before = _before50;
-        _powers50[_block] = (last * last) + (before * before);
-        last = _last60;
-        before = _before60;
-        _powers60[_block] = (last * last) + (before * before) - ((Coefficient60 * last >> CoefficientShift) * before);
-        _block = _block + 1 == Blocks ? 0 : _block + 1;
-        if (_filled < Blocks)
+        int block = _block;
+        if (_filled == Blocks)
+        {
+            _sum50 -= _powers50[block];
+            _sum60 -= _powers60[block];
+        }
+        else
         {
             _filled++;
         }
+
+        long last = _last50;
+        long before = _before50;
+        long power = (last * last) + (before * before);
+        _powers50[block] = power;
+        _sum50 += power;
+        last = _last60;
+        before = _before60;
+        power = (last * last) + (before * before) - ((Coefficient60 * last >> CoefficientShift) * before);
+        _powers60[block] = power;
+        _sum60 += power;
+        _block = block + 1 == Blocks ? 0 : block + 1;
     }
 
     private void Answer()
     {
-        long sum50 = 0;
-        long sum60 = 0;
-        for (int i = 0; i < Blocks; i++)
-        {
-            sum50 += _powers50[i];
-            sum60 += _powers60[i];
-        }
-
         Answers++;
-        bool is60 = sum60 > sum50;
-        long root = IntegerMath.SquareRoot(is60 ? sum60 : sum50, Swing * 10);
+        bool is60 = _sum60 > _sum50;
+        long root = IntegerMath.SquareRoot(is60 ? _sum60 : _sum50, Swing * 10);
         Swing = (int)((root * (is60 ? SwingOf60 : SwingOf50)) >> SwingShift);
     }
 }
