@@ -1,0 +1,49 @@
+// One part by its name, as it is printed:
+//   openscad -D 'part="barrier"' -o barrier.stl enclosure.scad
+// parts: barrier, board-cradle, ring-holder, split-holder, button-guard; and three pictures: assembly, plan, section.
+include <parameters.scad>
+use <barrier.scad>
+use <board-cradle.scad>
+use <sensor-holder.scad>
+use <button-guard.scad>
+use <assembly.scad>
+
+part = "assembly";
+$fn = 48;
+
+if (part == "barrier")
+{
+    barrier();
+}
+else if (part == "board-cradle")
+{
+    board_cradle();
+}
+else if (part == "ring-holder")
+{
+    ring_holder();
+}
+else if (part == "split-holder")
+{
+    split_holder();
+}
+else if (part == "button-guard")
+{
+    button_guard();
+}
+else if (part == "assembly")
+{
+    assembly();
+}
+else if (part == "plan")
+{
+    plan();
+}
+else if (part == "section")
+{
+    section();
+}
+else
+{
+    assert(false, str("There is no part '", part, "'."));
+}

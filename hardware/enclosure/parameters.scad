@@ -1,0 +1,87 @@
+// The one file with numbers. All lengths in mm. Measure your own box and bought parts, put their numbers here, and run the tests
+// (dotnet test tests/enclosure): they work out every spacing from this file and say which one became too small.
+//
+// The corner of the box's inside at its mains end is 0, 0, 0: x runs from the mains end to the low-voltage end, y across, z up.
+
+// --- The box, bought, measured inside ---
+box_inside = [232, 152, 110];  // length, width, height from the floor to the closed lid
+box_wall = 4;
+box_corner = 16;               // side of the square that a lid screw's column takes in each corner
+plate_top = 9;                 // upper face of the mounting plate above the floor: stand-offs and plate
+
+// --- Where bare mains metal may be: contactor or relay, supply, fuse, terminals ---
+bare_from = [20, 9];           // x, y
+bare_to = [100, 96];           // x, y
+bare_height = 75;              // above the mounting plate
+wire_least = 2.0;              // outer diameter of the thinnest wire in the mains compartment
+
+// --- Printing ---
+print_tolerance = 0.3;         // a printed gap may be so much narrower, a printed hole so much smaller
+fit = 0.4;                     // play on each side of a bought part in its pocket
+screw_hole = 4.4;              // for M4 of plastic
+screw_head = 8;                // diameter of its head or nut
+pilot_hole = 2.6;              // for a screw of 3 mm that cuts its own thread in plastic
+
+// --- Barrier: two walls with air between them ---
+barrier_at = 114;              // x of its face to the mains compartment
+barrier_wall = 3;
+barrier_gap = 8.4;             // air between its walls
+barrier_height = 100;
+barrier_side_gap = 1;          // to the box's long walls, on each side
+barrier_flange = 14;           // foot on the low-voltage side, with the screws
+barrier_floor = 4;
+crossing_hole = 6;             // holes for the low-voltage wires to coil, sensor and supply
+crossing_height = 16;          // their centres above the mounting plate
+crossing_from = 22;            // the first, in the wall to the mains side, from the barrier's end
+crossing_pitch = 12;           // from one to the next
+crossing_apart = 46;           // from a hole in the one wall to the same wires' hole in the other, along the wall
+
+// --- Board cradle ---
+board = [70, 100, 1.6];        // x, y, thickness
+board_hole = [3.5, 3.5];       // centres of its holes from its corners
+board_parts = 25;              // height of what stands on it, plugs included
+board_post = 8;
+board_post_width = 8;
+cradle_at = [147, 23];         // x, y of its corner
+cradle_floor = 3;
+cradle_margin = 3;             // its floor beyond the board
+cradle_ring = 14;              // width of its floor along the edges
+
+// --- Sensor holders, in the mains compartment, on the tool's insulated wire ---
+sensor_at = [20, 106];         // x, y of the corner of either holder
+sensor_wall = 3;
+sensor_floor = 4;
+sensor_ear = 15;               // at each end, with a screw and a slot for the tie
+tie_slot = [2.5, 6];           // for a cable tie of 4.8 mm
+ring_body = [26, 14, 27];      // transformer in one piece: width, depth along the wire, height
+ring_bore = 11;
+ring_bore_at = [13, 14];       // centre of its bore: from the left, from below
+split_body = [57, 22, 32];     // split-core transformer, lying
+split_bore = 13;
+split_bore_at = [16, 16];
+
+// --- Low-voltage end: openings in the end wall, and the button with its guard outside ---
+panel_y = [36, 76, 116];       // button, lamp, console connector
+panel_height = 76;             // of their centres above the floor
+panel_depth = 32;              // how far what is fitted there reaches into the box, plug and bend of wire included
+panel_hole = [16.2, 8.2, 16.2];
+panel_nut = [22, 14, 22];      // across corners
+button_bezel = 20;
+button_proud = 6;              // bezel and cap in front of the guard's floor
+button_thread = 16;            // length of its thread behind the bezel
+button_nut = 3.5;              // thickness, seal not counted
+guard_inner = 30;              // room for a fingertip in a glove
+guard_wall = 3;
+guard_floor = 2.4;
+guard_above = 5;               // collar beyond the cap
+guard_slot = 10;               // gap in the collar at its lowest place, for dust to fall out
+
+// --- Mains end: cable glands ---
+gland_y = [36, 76, 116];       // supply, tool, vacuum
+gland_height = 60;             // of their centres above the floor
+gland_hole = 20.4;             // M20
+gland_nut = 28;                // across corners
+gland_depth = 10;              // into the box
+
+// --- Sensing head for two circuits: a box of its own, bought, on the tool's cord; nothing bare in it ---
+head_inside = [125, 75, 55];
