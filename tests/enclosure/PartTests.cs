@@ -33,7 +33,7 @@ public sealed class PartTests
 
     [TestMethod]
     public void The_barrier_has_its_air_everywhere_and_reaches_the_lid() =>
-        Assert.IsEmpty(BarrierFindings(OpenScad.Make("barrier")));
+        Findings.AssertNone(BarrierFindings(OpenScad.Make("barrier")));
 
     [TestMethod]
     [DataRow("barrier_height=90", "11.0 mm are free below the lid")]

@@ -15,11 +15,11 @@ public sealed class SpacingTests
             TestContext.WriteLine($"{spacing.Millimetres,6:0.0} mm, at least {spacing.Least:0.0}: {spacing.Between}");
         }
 
-        Assert.IsEmpty(Spacings.Findings(parameters));
+        Findings.AssertNone(Spacings.Findings(parameters));
     }
 
     [TestMethod]
-    public void Everything_fits() => Assert.IsEmpty(Fits.Findings(Parameters.Read()));
+    public void Everything_fits() => Findings.AssertNone(Fits.Findings(Parameters.Read()));
 
     [TestMethod]
     [DataRow("barrier_height", "80", "top of the barrier above bare mains: 5.0 mm, 8.0 mm are needed")]

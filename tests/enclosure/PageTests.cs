@@ -1,0 +1,87 @@
+namespace NanoDustSwitch.EnclosureTests;
+
+/// <summary>The pages of the hardware agree with the firmware, with each other and with the parameters.</summary>
+[TestClass]
+public sealed class PageTests
+{
+    /// <summary>Gets the pages that a person builds and commissions by.</summary>
+    private static IEnumerable<Page> BuildersPages =>
+        new[] { "hardware/README.md", "hardware/commissioning-sheet.md", "hardware/enclosure/README.md" }.Select(Page.Read);
+
+    [TestMethod]
+    public void Every_link_leads_somewhere() =>
+        Findings.AssertNone(Page.Below("hardware").SelectMany(PageRules.DeadLinks));
+
+    [TestMethod]
+    public void Every_command_names_a_project_that_is_there() =>
+        Findings.AssertNone(Page.Below("hardware").SelectMany(PageRules.UnknownProjects));
+
+    [TestMethod]
+    public void Every_word_of_the_console_is_one() =>
+        Findings.AssertNone(BuildersPages.SelectMany(PageRules.UnknownWords));
+
+    [TestMethod]
+    public void Every_dialogue_is_what_the_virtual_shop_says() =>
+        Findings.AssertNone(Page.Below("hardware").SelectMany(PageRules.UntrueDialogues));
+
+    [TestMethod]
+    public void The_spacings_on_the_page_are_those_of_the_parameters()
+    {
+        string page = Page.Read("hardware/enclosure/README.md").Text;
+        foreach (Spacing spacing in Spacings.Of(Parameters.Read()))
+        {
+            Assert.Contains($"| {spacing.Between} | {spacing.Millimetres:0.0} |\n", page, StringComparison.Ordinal);
+        }
+    }
+
+    [TestMethod]
+    public void The_holes_on_the_page_are_those_of_the_parameters()
+    {
+        Parameters p = Parameters.Read();
+        string page = Page.Read("hardware/enclosure/README.md").Text;
+        string[] glands = ["supply", "tool", "vacuum"];
+        string[] panel = ["button", "lamp", "console"];
+        for (int i = 0; i < 3; i++)
+        {
+            Assert.Contains($"| {glands[i]} | mains | {p["gland_y", i]} | {p["gland_height"]} | {p["gland_hole"]} |\n", page, StringComparison.Ordinal);
+            Assert.Contains($"| {panel[i]} | low voltage | {p["panel_y", i]} | {p["panel_height"]} | {p["panel_hole", i]} |\n", page, StringComparison.Ordinal);
+        }
+    }
+
+    [TestMethod]
+    public void The_sizes_on_the_page_are_those_of_the_parameters()
+    {
+        Parameters p = Parameters.Read();
+        string page = Page.Read("hardware/enclosure/README.md").Text;
+        foreach (string box in new[] { "box_inside", "head_inside" })
+        {
+            Assert.Contains($"{p[box, 0]} × {p[box, 1]} × {p[box, 2]} mm", page, StringComparison.Ordinal);
+        }
+
+        Assert.Contains($"{p["crossing_apart"]} mm along the trough", page, StringComparison.Ordinal);
+        Assert.Contains($"the barrier's {p["barrier_wall"]} mm.", page, StringComparison.Ordinal);
+    }
+
+    [TestMethod]
+    [DataRow("[a](nowhere.md)", "there is no nowhere.md")]
+    [DataRow("[a](#no-such-heading)", "no heading for #no-such-heading")]
+    [DataRow("[a](README.md#no-such-heading)", "no heading for README.md#no-such-heading")]
+    [DataRow("![a](enclosure/pictures/none.png)", "there is no enclosure/pictures/none.png")]
+    [DataRow("`vacum-turns 1`", "the console does not know 'vacum-turns 1'")]
+    [DataRow("`vacuum-turns 12`", "the console does not know 'vacuum-turns 12'")]
+    [DataRow("`calibrate soon`", "the console does not know 'calibrate soon'")]
+    [DataRow("`vacuum perhaps`", "the console does not know 'vacuum perhaps'")]
+    [DataRow("`held off: sensor sulks`", "the console does not know 'held off: sensor sulks'")]
+    [DataRow("`dotnet run --project hardware/sizzling -- --help`", "there is no project hardware/sizzling")]
+    [DataRow("```console\n> run-on 8\nrun-on 8 s (saved)\n```", "the shop says:")]
+    public void A_mistake_on_a_page_is_named(string text, string wanted)
+    {
+        Page page = new("hardware/README.md", text);
+        string[] findings =
+        [
+            .. PageRules.DeadLinks(page), .. PageRules.UnknownProjects(page), .. PageRules.UnknownWords(page), .. PageRules.UntrueDialogues(page),
+        ];
+        Assert.ContainsSingle(findings, string.Join('\n', findings));
+        Assert.Contains(wanted, findings[0], StringComparison.Ordinal);
+    }
+}
