@@ -36,7 +36,7 @@ internal static class OpenScad
         // Its own word for a surface that is closed and touches itself nowhere.
         Assert.Contains("Simple:        yes", said, StringComparison.Ordinal, said);
         Assert.DoesNotContain("WARNING", said, StringComparison.Ordinal, said);
-        return StlMesh.Read(file);
+        return new StlMesh(File.ReadLines(file));
     }
 
     private static string Run(IEnumerable<string> arguments)

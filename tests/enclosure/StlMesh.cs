@@ -5,7 +5,9 @@ internal sealed class StlMesh
 {
     private readonly List<Point[]> _triangles = [];
 
-    private StlMesh(IEnumerable<string> lines)
+    /// <summary>Initializes a new instance of the <see cref="StlMesh"/> class.</summary>
+    /// <param name="lines">The lines of an STL file in text.</param>
+    public StlMesh(IEnumerable<string> lines)
     {
         List<Point> corners = [];
         foreach (string line in lines)
@@ -36,10 +38,6 @@ internal sealed class StlMesh
         + (t[0].Z * ((t[1].X * t[2].Y) - (t[1].Y * t[2].X)))) / 6;
 
     private IEnumerable<Point> Corners => _triangles.SelectMany(triangle => triangle);
-
-    /// <summary>Reads a file.</summary>
-    /// <param name="file">Its path.</param>
-    public static StlMesh Read(string file) => new(File.ReadLines(file));
 
     /// <summary>Counts the edges that are not shared by exactly two triangles that run along them in opposite directions.</summary>
     public int OpenEdges()
