@@ -24,7 +24,7 @@ module barrier()
         }
 
         // The holes of the two walls are apart, so that nothing can be pushed straight through.
-        for (i = [0 : 2])
+        for (i = [0 : crossing_holes - 1])
         {
             crossing(0, crossing_y(i));
             crossing(barrier_wall + barrier_gap, crossing_y(i) + crossing_apart);

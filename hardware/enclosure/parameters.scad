@@ -30,11 +30,12 @@ barrier_height = 100;
 barrier_side_gap = 1;          // to the box's long walls, on each side
 barrier_flange = 14;           // foot on the low-voltage side, with the screws
 barrier_floor = 4;
-crossing_hole = 6;             // holes for the low-voltage wires to coil, sensor and supply
+crossing_hole = 6;             // holes for the low-voltage wires to coil, sensors, supply and earth
 crossing_height = 16;          // their centres above the mounting plate
-crossing_from = 22;            // the first, in the wall to the mains side, from the barrier's end
+crossing_holes = 5;            // in each wall
+crossing_from = 16;            // the first, in the wall to the mains side, from the barrier's end
 crossing_pitch = 12;           // from one to the next
-crossing_apart = 46;           // from a hole in the one wall to the same wires' hole in the other, along the wall
+crossing_apart = 64;           // from a hole in the one wall to the same wires' hole in the other, along the wall
 
 // --- Board cradle ---
 board = [70, 100, 1.6];        // x, y, thickness

@@ -26,7 +26,7 @@ public sealed class SpacingTests
     [DataRow("barrier_height", "44", "top of the barrier above the board's parts: 6.4 mm, 8.0 mm are needed")]
     [DataRow("barrier_gap", "8", "its plastic counted as nothing: 7.7 mm, 8.0 mm are needed")]
     [DataRow("barrier_gap", "2", "over the top, around the ends, below: 7.7 mm, 8.0 mm are needed")]
-    [DataRow("crossing_apart", "36", "through its holes, inside from one to the other: 6.0 mm")]
+    [DataRow("crossing_apart", "60", "through its holes, inside from one to the other: 6.0 mm")]
     [DataRow("screw_head", "34", "barrier's screws to its mains side: 4.1 mm")]
     [DataRow("bare_to", "[107, 96]", "bare mains to the barrier: 7.0 mm")]
     [DataRow("sensor_at", "[20, 103]", "bare mains to the sensor's holder: 7.0 mm")]

@@ -22,7 +22,7 @@ internal static class Spacings
         [
             new("mains side to low-voltage side of the barrier, its plastic counted as nothing", p["barrier_gap"] - tolerance, Design),
             new("the same over its surface: over the top, around the ends, below", surface, Design),
-            new("the same through its holes, inside from one to the other", p["crossing_apart"] - (2 * p["crossing_pitch"]) - p["crossing_hole"], Design),
+            new("the same through its holes, inside from one to the other", p["crossing_apart"] - ((p["crossing_holes"] - 1) * p["crossing_pitch"]) - p["crossing_hole"], Design),
             new("barrier's screws to its mains side", p.BarrierScrew - screw - tolerance, Design),
             new("top of the barrier above bare mains", p["barrier_height"] - p["bare_height"], Design),
             new("top of the barrier above the board's parts", p["barrier_height"] - p.BoardTop, Design),
