@@ -100,7 +100,7 @@ module painted(paint)
             {
                 translate([-100, -100, -100])
                 {
-                    cube([box_inside[0] + 200, 100 + panel_y[1] - 12 + own, box_inside[2] + 200]);
+                    cube([box_inside[0] + 200, 100 + box_inside[1] / 2 - 12 + own, box_inside[2] + 200]);
                 }
             }
         }
@@ -201,7 +201,7 @@ module bought()
             }
         }
 
-        for (i = [0 : 2])
+        for (i = [0 : len(panel_y) - 1])
         {
             translate([box_inside[0] - panel_depth, panel_y[i], panel_height])
             {
@@ -291,7 +291,8 @@ module plan_names()
     name([-46, gland_y[2]], "vacuum");
     name([288, panel_y[0] - 2], "button, guard");
     name([262, panel_y[1] - 2], "lamp");
-    name([267, panel_y[2] - 2], "console");
+    name([291, panel_y[2] - 2], "sensor, two circuits");
+    name([267, panel_y[3] - 2], "console");
     span([bare_to[0], barrier_at], -30, -8, str(barrier_at - bare_to[0]));
     span([barrier_at, barrier_at + depth], -46, 0, str(depth, ", of it ", barrier_gap, " air"));
     span([0, box_inside[0]], 176, 0, str(box_inside[0], " inside"));
@@ -304,7 +305,7 @@ module section_names()
     name([(bare_from[0] + bare_to[0]) / 2, 40], "here only");
     name([barrier_at + depth / 2, 124], "barrier, up to the lid");
     name([190, 100], "LOW VOLTAGE");
-    name([275, panel_height + 12], "lamp, console");
+    name([275, panel_height + 12], "console, sensor");
     name([-30, gland_height + 22], "glands");
     name([104, -36], "nothing runs below the mounting plate");
     span([barrier_at, barrier_at + depth], -12, 0, str(depth, ", of it ", barrier_gap, " air"));

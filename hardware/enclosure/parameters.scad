@@ -62,11 +62,11 @@ split_bore = 13;
 split_bore_at = [16, 16];
 
 // --- Low-voltage end: openings in the end wall, and the button with its guard outside ---
-panel_y = [36, 76, 116];       // button, lamp, console connector
+panel_y = [34, 64, 92, 122];   // button, lamp, sensor connector (two circuits), console connector
 panel_height = 76;             // of their centres above the floor
 panel_depth = 32;              // how far what is fitted there reaches into the box, plug and bend of wire included
-panel_hole = [16.2, 8.2, 16.2];
-panel_nut = [22, 14, 22];      // across corners
+panel_hole = [16.2, 8.2, 16.2, 16.2];
+panel_nut = [22, 14, 22, 22];  // across corners
 button_bezel = 20;
 button_proud = 6;              // bezel and cap in front of the guard's floor
 button_thread = 16;            // length of its thread behind the bezel

@@ -28,10 +28,7 @@ public sealed class PageTests
     public void The_spacings_on_the_page_are_those_of_the_parameters()
     {
         string page = Page.Read("hardware/enclosure/README.md").Text;
-        foreach (Spacing spacing in Spacings.Of(Parameters.Read()))
-        {
-            Assert.Contains($"| {spacing.Between} | {spacing.Millimetres:0.0} |\n", page, StringComparison.Ordinal);
-        }
+        AssertSays(page, Spacings.Of(Parameters.Read()).Select(spacing => $"| {spacing.Between} | {spacing.Millimetres:0.0} |\n"));
     }
 
     [TestMethod]
@@ -40,12 +37,11 @@ public sealed class PageTests
         Parameters p = Parameters.Read();
         string page = Page.Read("hardware/enclosure/README.md").Text;
         string[] glands = ["supply", "tool", "vacuum"];
-        string[] panel = ["button", "lamp", "console"];
-        for (int i = 0; i < 3; i++)
-        {
-            Assert.Contains($"| {glands[i]} | mains | {p["gland_y", i]} | {p["gland_height"]} | {p["gland_hole"]} |\n", page, StringComparison.Ordinal);
-            Assert.Contains($"| {panel[i]} | low voltage | {p["panel_y", i]} | {p["panel_height"]} | {p["panel_hole", i]} |\n", page, StringComparison.Ordinal);
-        }
+        string[] panel = ["button", "lamp", "sensor, for two circuits only", "console"];
+        Assert.HasCount(glands.Length, p.All("gland_y"));
+        Assert.HasCount(panel.Length, p.All("panel_y"));
+        AssertSays(page, glands.Select((name, i) => $"| {name} | mains | {p["gland_y", i]} | {p["gland_height"]} | {p["gland_hole"]} |\n"));
+        AssertSays(page, panel.Select((name, i) => $"| {name} | low voltage | {p["panel_y", i]} | {p["panel_height"]} | {p["panel_hole", i]} |\n"));
     }
 
     [TestMethod]
@@ -53,13 +49,8 @@ public sealed class PageTests
     {
         Parameters p = Parameters.Read();
         string page = Page.Read("hardware/enclosure/README.md").Text;
-        foreach (string box in new[] { "box_inside", "head_inside" })
-        {
-            Assert.Contains($"{p[box, 0]} × {p[box, 1]} × {p[box, 2]} mm", page, StringComparison.Ordinal);
-        }
-
-        Assert.Contains($"{p["crossing_apart"]} mm along the trough", page, StringComparison.Ordinal);
-        Assert.Contains($"the barrier's {p["barrier_wall"]} mm.", page, StringComparison.Ordinal);
+        AssertSays(page, new[] { "box_inside", "head_inside" }.Select(box => $"{p[box, 0]} × {p[box, 1]} × {p[box, 2]} mm"));
+        AssertSays(page, [$"{p["crossing_apart"]} mm along the trough", $"the barrier's {p["barrier_wall"]} mm."]);
     }
 
     [TestMethod]
@@ -84,4 +75,7 @@ public sealed class PageTests
         Assert.ContainsSingle(findings, string.Join('\n', findings));
         Assert.Contains(wanted, findings[0], StringComparison.Ordinal);
     }
+
+    private static void AssertSays(string page, IEnumerable<string> wanted) =>
+        Findings.AssertNone(wanted.Where(text => !page.Contains(text, StringComparison.Ordinal)).Select(text => $"the page does not say '{text.Trim()}'"));
 }
