@@ -49,6 +49,9 @@ public sealed class PageTests
     {
         Parameters p = Parameters.Read();
         string page = Page.Read("hardware/enclosure/README.md").Text;
+
+        // Within a sentence, whatever its lines.
+        page = string.Join(' ', page.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         AssertSays(page, new[] { "box_inside", "head_inside" }.Select(box => $"{p[box, 0]} × {p[box, 1]} × {p[box, 2]} mm"));
         AssertSays(page, [$"{p["crossing_apart"]} mm along the trough", $"the barrier's {p["barrier_wall"]} mm."]);
     }
