@@ -34,7 +34,7 @@ module barrier()
         {
             translate([depth + barrier_flange / 2, y, -1])
             {
-                cylinder(d = screw_hole, h = barrier_floor + 2);
+                cylinder(d = screw_hole, h = barrier_floor + 2, $fn = 20);
             }
         }
     }
@@ -53,7 +53,7 @@ module crossing(x, y)
     {
         rotate([0, 90, 0])
         {
-            cylinder(d = crossing_hole, h = barrier_wall + 2);
+            cylinder(d = crossing_hole, h = barrier_wall + 2, $fn = 20);
         }
     }
 }
