@@ -1,0 +1,142 @@
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.HardwareTests.Circuits;
+
+/// <summary>
+/// The driver of hardware/circuits/heartbeat.cir: relay off within a second of any standing line, on through the gaps that the firmware
+/// takes for bridged. Tolerances: capacitors 10 %, drain 1 %, dividers 1 %, 5 V 5 %, 3.3 V 3 %, coil 10 %, -10 to 70 °C
+/// (common practice, no source).
+/// </summary>
+[TestClass]
+public class HeartbeatDriverTests
+{
+    // What makes it let go early, and what makes it let go late.
+    private const string Early = "c=0.9 r=0.99 logic=3.2 supply=5.25 up=99k down=39.4k offset=-10m leak=5 temp=70 coil=27.5";
+    private const string Late = "c=1.1 r=1.01 logic=3.4 supply=4.75 up=101k down=38.6k offset=10m temp=-10 coil=22.5";
+
+    // A coil that is let go at 10 % of 200 mA has let go: must-release of common relays (data sheets; memory).
+    private const double Released = 0.02;
+
+    // At 3.75 V on 25 ohm it pulls in: must-operate at 75 % of nominal (data sheets; memory).
+    private const double PulledIn = 0.15;
+
+    private const double Stop = 1.0;
+
+    [TestMethod]
+    [DataRow("level=1")]
+    [DataRow("level=0")]
+    [DataRow("cut=1")]
+    [DataRow("level=1 " + Late)]
+    [DataRow("level=0 " + Late)]
+    [DataRow("cut=1 " + Late)]
+    [DataRow("level=1 " + Early)]
+    public void AStandingLineDropsTheRelayWithinASecond(string changes)
+    {
+        Circuit circuit = Circuit.Run("heartbeat", changes);
+        Assert.IsGreaterThan(PulledIn, circuit["held"]);
+        Assert.IsLessThan(Released, circuit["late"]);
+    }
+
+    [TestMethod]
+    [DataRow("level=0")]
+    [DataRow("level=1")]
+    [DataRow("level=0 " + Early)]
+    [DataRow("level=1 " + Early)]
+    [DataRow("cut=1 " + Early)]
+    [DataRow("level=0 " + Late)]
+    public void AGapThatTheFirmwareBridgesIsBridged(string changes)
+    {
+        // The gap begins at the last change, up to half a beat before the line is seen to stand.
+        double resume = Stop + (Heartbeat.LongestGap * 1e-6);
+        Circuit circuit = Circuit.Run("heartbeat", $"resume={resume} {changes}");
+        Assert.IsGreaterThan(PulledIn, circuit["least"]);
+    }
+
+    [TestMethod]
+    [DataRow("")]
+    [DataRow("c=1.1 logic=3.4 supply=4.75 up=101k down=38.6k offset=10m leak=5 temp=70")]
+    [DataRow(Late)]
+    public void OneLonePulseDoesNotPullIn(string changes)
+    {
+        Circuit circuit = Circuit.Run("heartbeat", "lone=1 " + changes);
+        Assert.IsGreaterThan(1.0, circuit["pumped"]);
+        Assert.IsLessThan(Released, circuit["most"]);
+    }
+
+    [TestMethod]
+    public void AnythingBetweenTheCornersDoesAsWell()
+    {
+        Random random = new(20);
+        for (int i = 0; i < 8; i++)
+        {
+            string parts = $"""
+                c={Off(0.1)} r={Off(0.01)} logic={3.3 * Off(0.03)} supply={5 * Off(0.05)} up={100 * Off(0.01)}k down={39 * Off(0.01)}k
+                back={150 * Off(0.01)}k offset={Off(10) - 1.0}m leak={3 + Off(2) - 1.0} temp={30 + Off(40) - 1.0} coil={25 * Off(0.1)} vth=1.5
+                """.ReplaceLineEndings(" ");
+            Assert.IsLessThan(Released, Circuit.Run("heartbeat", $"level={i % 2} {parts}")["late"], parts);
+            Assert.IsGreaterThan(PulledIn, Circuit.Run("heartbeat", $"level=0 resume=1.15 {parts}")["least"], parts);
+        }
+
+        double Off(double share) => 1.0 + (share * ((2.0 * random.NextDouble()) - 1.0));
+    }
+
+    // The coil is hottest when it has run for long: 40 K above a box at 40 °C, where copper has 24 % more resistance (0.393 %/K,
+    // IEC 60228; memory) and the current for pull-in stays the same.
+    [TestMethod]
+    public void AHotCoilPullsInAtTheSupplysLowerEnd()
+    {
+        double hot = 25.0 * (1.0 + (0.00393 * 60.0));
+        Circuit circuit = Circuit.Run("heartbeat", $"supply=4.85 coil={hot}");
+        Assert.IsGreaterThan(PulledIn, circuit["held"]);
+    }
+
+    // A transistor of 20 V, and its own supply, must stand what the coil kicks.
+    [TestMethod]
+    public void TheCoilsKickStaysBelowTheTransistorsRating()
+    {
+        Circuit circuit = Circuit.Run("heartbeat", "supply=5.25");
+        Assert.IsInRange(-16.0, -10.0, circuit["kick"]);
+        Assert.IsLessThan(30.0, 5.25 - circuit["kick"]);
+    }
+
+    // The virtual shop's driver against the circuit, at their nominal values and at both ends: within 15 % and 20 ms.
+    [TestMethod]
+    [DataRow(LineFault.StuckHigh, "level=1", 1.0)]
+    [DataRow(LineFault.StuckLow, "level=0", 1.0)]
+    [DataRow(LineFault.Floating, "cut=1", 1.0)]
+    [DataRow(LineFault.StuckHigh, "level=1 c=1.1", 1.1)]
+    [DataRow(LineFault.StuckLow, "level=0 c=0.9", 0.9)]
+    public void TheVirtualShopsDriverLetsGoAtTheSameTime(LineFault fault, string changes, double timeFactor)
+    {
+        HeartbeatDriver driver = new(timeFactor);
+        long now = 0;
+        for (int i = 0; i < 400; i++)
+        {
+            now = i * 2500L;
+            driver.SetLine(now, i % 2 == 0);
+        }
+
+        Assert.IsTrue(driver.Energised(now));
+        driver.SetFault(now, fault);
+        Assert.IsFalse(driver.Energised(now + 10_000_000));
+        double modelled = (driver.ChangedAt - now) * 1e-6;
+        double simulated = Circuit.Run("heartbeat", changes)["let_go"] - Stop;
+        Assert.AreEqual(simulated, modelled, (0.15 * simulated) + 0.02);
+    }
+
+    [TestMethod]
+    public void TheVirtualShopsDriverPullsInAtTheSameBeat()
+    {
+        HeartbeatDriver driver = new();
+        long now = 0;
+        for (int i = 0; !driver.Energised(now); i++)
+        {
+            now = i * 2500L;
+            driver.SetLine(now, i % 2 == 0);
+        }
+
+        // The model's coil has no inductance, which the circuit's has: 80 mH on 25 ohm take another 4.4 ms to 75 %.
+        Assert.AreEqual(Circuit.Run("heartbeat")["pulled"], (now * 1e-6) + 0.0044, 0.005);
+    }
+}
