@@ -1,0 +1,42 @@
+using System.Text.Json.Serialization;
+
+namespace NanoDustSwitch.HardwareTests.Wiring;
+
+/// <summary>A part of a build, as it stands in hardware/wiring/*.json.</summary>
+internal sealed record Part
+{
+    public required string Name { get; init; }
+
+    /// <summary>What it does in the circuit: plug, outlet, bus, fuse, relay, metal, transformer ...</summary>
+    public required string Kind { get; init; }
+
+    public required string Text { get; init; }
+
+    /// <summary>The box that it is in.</summary>
+    public required string Box { get; init; }
+
+    /// <summary>The branch circuit that a plug or an outlet belongs to.</summary>
+    public string Circuit { get; init; } = "";
+
+    /// <summary>What an outlet is for: tool or vacuum. What a transformer watches.</summary>
+    public string For { get; init; } = "";
+
+    /// <summary>Whether a hand can reach its pins, or metal joined to them, while it is in use.</summary>
+    public bool Touch { get; init; }
+
+    /// <summary>Contacts of a relay, as "11-14".</summary>
+    public string[] Contacts { get; init; } = [];
+
+    public required int[] At { get; init; }
+
+    public required int[] Size { get; init; }
+
+    /// <summary>Pins as "name side island".</summary>
+    [JsonPropertyName("pins")]
+    public required string[] PinTexts { get; init; }
+
+    [JsonIgnore]
+    public IReadOnlyList<Pin> Pins => [.. PinTexts.Select(Pin.Parse)];
+
+    public string PinName(Pin pin) => $"{Name}.{pin.Name}";
+}

@@ -1,0 +1,178 @@
+namespace NanoDustSwitch.HardwareTests.Wiring;
+
+/// <summary>What must hold for every build. Each rule gives a sentence for each thing that is wrong.</summary>
+internal static class WiringRules
+{
+    public static IEnumerable<string> All(Build build) =>
+    [
+        .. EveryPinIsWired(build), .. IslandsStayApart(build), .. EarthReachesAll(build), .. NeutralsAreNotShared(build),
+        .. OutletsHaveTheirCircuit(build), .. TheRelaySwitchesTheVacuum(build), .. TheSensorSeesTheToolAlone(build),
+        .. ColoursSayWhatTheyAre(build), .. OnlyLowVoltageLeavesABox(build),
+    ];
+
+    public static IEnumerable<string> EveryPinIsWired(Build build)
+    {
+        string[] ends = [.. build.Wires.SelectMany(wire => new[] { wire.From, wire.To })];
+        string[] pins = [.. build.Parts.SelectMany(part => part.Pins.Select(part.PinName))];
+        return
+        [
+            .. ends.Except(pins).Select(end => $"{end} is no pin"),
+            .. pins.Except(ends).Where(pin => build.PartOf(pin).Kind != "transformer" || build.PinOf(pin).Side != "top").Select(pin => $"{pin} has no wire"),
+            .. pins.GroupBy(pin => pin).Where(group => group.Count() > 1).Select(group => $"{group.Key} is there twice"),
+        ];
+    }
+
+    /// <summary>Mains, earth, extra-low voltage and the console's side are joined by no metal, relays open or closed.</summary>
+    public static IEnumerable<string> IslandsStayApart(Build build) =>
+        from wire in build.Wires
+        let one = build.PinOf(wire.From).Island
+        let other = build.PinOf(wire.To).Island
+        where one != other
+        select $"{wire} joins {one} and {other}";
+
+    /// <summary>Unbroken, by a wire of earth's colour of its own from the stud: nothing is earthed through something else.</summary>
+    public static IEnumerable<string> EarthReachesAll(Build build)
+    {
+        // No switch and no fuse conducts here: earth may pass through neither. Nor does a wire of another colour.
+        Connections wired = new(build, closed: false, joins: [], cut: wire => !IsEarthColour(build, wire.Colour));
+        foreach (Part part in build.Parts.Where(part => part.Kind is "metal" or "outlet"))
+        {
+            string pin = part.PinName(part.Pins.Single(one => one.Island == "earth"));
+            Part[] plugs = [.. build.Of("plug").Where(plug => part.Kind == "metal" ? plug.Box == part.Box : plug.Circuit == part.Circuit)];
+            if (!plugs.Any(plug => wired.Joined(pin, EarthOf(plug))))
+            {
+                yield return $"{part.Name} has no earth";
+            }
+
+            Wire[] wires = [.. build.Wires.Where(wire => wire.From == pin || wire.To == pin)];
+            if (wires.Length != 1 || build.PartOf(wires[0].From == pin ? wires[0].To : wires[0].From).Kind is not ("bus" or "plug"))
+            {
+                yield return $"{part.Name} has no earth wire of its own from the stud";
+            }
+        }
+    }
+
+    public static IEnumerable<string> NeutralsAreNotShared(Build build)
+    {
+        Connections closed = new(build, closed: true);
+        return
+            from one in build.Of("plug")
+            from other in build.Of("plug")
+            where string.CompareOrdinal(one.Name, other.Name) < 0
+            from pin in one.Pins
+            from pin2 in other.Pins
+            where closed.Joined(one.PinName(pin), other.PinName(pin2))
+            select $"{one.PinName(pin)} and {other.PinName(pin2)} are joined: circuits share nothing";
+    }
+
+    /// <summary>With the relay closed every pin of an outlet is joined to the pin of the same name of its circuit's plug, and to no other.</summary>
+    public static IEnumerable<string> OutletsHaveTheirCircuit(Build build)
+    {
+        Connections closed = new(build, closed: true);
+        foreach (Part outlet in build.Of("outlet"))
+        {
+            foreach (Pin pin in outlet.Pins)
+            {
+                string[] joined =
+                [
+                    .. build.Of("plug").SelectMany(plug => plug.Pins.Select(plug.PinName)).Where(one => closed.Joined(one, outlet.PinName(pin))),
+                ];
+                Part plug = build.Of("plug").Single(one => one.Circuit == outlet.Circuit);
+                if (joined.Length != 1 || joined[0] != $"{plug.Name}.{pin.Name}")
+                {
+                    yield return $"{outlet.PinName(pin)} should be joined to {plug.Name}.{pin.Name} and is to {(joined.Length == 0 ? "none" : string.Join(", ", joined))}";
+                }
+            }
+        }
+    }
+
+    /// <summary>The relay opens every conductor of the vacuum that may be live, no other, and nothing of the tool's.</summary>
+    public static IEnumerable<string> TheRelaySwitchesTheVacuum(Build build)
+    {
+        Connections open = new(build, closed: false);
+        foreach (Part outlet in build.Of("outlet"))
+        {
+            Part plug = build.Of("plug").Single(one => one.Circuit == outlet.Circuit);
+            foreach (Pin pin in outlet.Pins)
+            {
+                bool mustOpen = outlet.For == "vacuum" && pin.Island == "mains" && (build.EitherMayBeLive || pin.Name.StartsWith('L'));
+                bool isOpen = !open.Joined(outlet.PinName(pin), $"{plug.Name}.{pin.Name}");
+                if (mustOpen != isOpen)
+                {
+                    yield return $"{outlet.PinName(pin)} {(mustOpen ? "must" : "must not")} be opened by the relay";
+                }
+            }
+        }
+    }
+
+    /// <summary>One line of the tool passes through the tool's sensor, once; nothing else does. The vacuum's likewise.</summary>
+    public static IEnumerable<string> TheSensorSeesTheToolAlone(Build build)
+    {
+        foreach (Part transformer in build.Of("transformer"))
+        {
+            Wire[] through = [.. build.Wires.Where(wire => wire.Through.Contains(transformer.Name))];
+            if (through.Length != 1 || through[0].Through.Count(name => name == transformer.Name) != 1)
+            {
+                yield return $"one wire must pass through {transformer.Name} once; {through.Length} do, {through.Sum(wire => wire.Through.Length)} times";
+                continue;
+            }
+
+            Connections whole = new(build, closed: true);
+            Connections without = new(build, closed: true, cut: wire => wire == through[0]);
+            foreach (Part outlet in build.Of("outlet"))
+            {
+                Part plug = build.Of("plug").Single(one => one.Circuit == outlet.Circuit);
+                string[] lost =
+                [
+                    .. outlet.Pins.Where(pin =>
+                        whole.Joined(outlet.PinName(pin), $"{plug.Name}.{pin.Name}") && !without.Joined(outlet.PinName(pin), $"{plug.Name}.{pin.Name}"))
+                        .Select(pin => pin.Name),
+                ];
+                bool isIts = outlet.For == transformer.For;
+                if (isIts ? lost.Length != 1 || !lost[0].StartsWith('L') : lost.Length != 0)
+                {
+                    yield return $"{transformer.Name} watches the {transformer.For}, and the wire through it feeds {outlet.Name}: {(lost.Length == 0 ? "nothing" : string.Join(", ", lost))}";
+                }
+            }
+
+            // The box's own supply would be seen as a small tool for ever.
+            foreach (Part supply in build.Of("supply"))
+            {
+                string[] pins = [.. supply.Pins.Where(pin => pin.Island == "mains").Select(supply.PinName)];
+                if (pins.Any(pin => build.Of("plug").SelectMany(plug => plug.Pins.Select(plug.PinName)).Any(one => whole.Joined(one, pin) && !without.Joined(one, pin))))
+                {
+                    yield return $"{supply.Name} is fed through {transformer.Name}";
+                }
+            }
+        }
+    }
+
+    public static IEnumerable<string> ColoursSayWhatTheyAre(Build build)
+    {
+        Connections closed = new(build, closed: true);
+        string[] mains = [.. build.Colours.Values.SelectMany(colours => colours)];
+        foreach (Wire wire in build.Wires)
+        {
+            string island = build.PinOf(wire.From).Island;
+            string[] roles = island == "mains"
+                ? [.. build.Of("plug").SelectMany(plug => plug.Pins.Where(pin => closed.Joined(plug.PinName(pin), wire.From)).Select(RoleOf))]
+                : island == "earth" ? ["earth"] : [];
+            bool isRight = roles.Length == 0 ? !mains.Contains(wire.Colour) : roles.All(role => build.Colours[role].Contains(wire.Colour));
+            if (!isRight)
+            {
+                yield return $"{wire} is {wire.Colour}, which is not for {(roles.Length == 0 ? "extra-low voltage" : roles[0])}";
+            }
+        }
+    }
+
+    public static IEnumerable<string> OnlyLowVoltageLeavesABox(Build build) =>
+        from wire in build.Wires
+        where build.PartOf(wire.From).Box != build.PartOf(wire.To).Box && build.PinOf(wire.From).Island is not ("elv" or "console")
+        select $"{wire} goes from box to box and is {build.PinOf(wire.From).Island}";
+
+    private static string EarthOf(Part plug) => plug.PinName(plug.Pins.Single(pin => pin.Island == "earth"));
+
+    private static bool IsEarthColour(Build build, string colour) => build.Colours["earth"].Contains(colour);
+
+    private static string RoleOf(Pin pin) => pin.Island == "earth" ? "earth" : pin.Name == "N" ? "neutral" : "line";
+}
