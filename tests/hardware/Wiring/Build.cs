@@ -5,6 +5,9 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 /// <summary>A build: its parts and every wire between them.</summary>
 internal sealed record Build
 {
+    /// <summary>Name of the netlist of the driver board, which is drawn as a build is and has no mains.</summary>
+    public const string Board = "../circuits/board";
+
     private const string Folder = "hardware/wiring";
 
     private static readonly JsonSerializerOptions s_options = new(JsonSerializerDefaults.Web)

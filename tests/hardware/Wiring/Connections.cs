@@ -27,6 +27,12 @@ internal sealed class Connections
                 }
             }
 
+            // Ports of one name are one net: "0V_1", "0V_2".
+            if (part.Kind == "port")
+            {
+                Join(part.PinName(part.Pins[0]), part.Label);
+            }
+
             foreach (string[] contact in part.Contacts.Where(_ => closed).Select(contact => contact.Split('-')))
             {
                 Join($"{part.Name}.{contact[0]}", $"{part.Name}.{contact[1]}");
@@ -36,15 +42,22 @@ internal sealed class Connections
 
     public bool Joined(string one, string other) => Root(one) == Root(other);
 
-    private void Join(string one, string other) => _parents[Root(one)] = Root(other);
-
-    private string Root(string pin)
+    /// <summary>What stands for the net of a pin.</summary>
+    public string Root(string pin)
     {
-        while (_parents.TryGetValue(pin, out string? parent) && parent != pin)
+        while (_parents.TryGetValue(pin, out string? parent))
         {
             pin = parent;
         }
 
         return pin;
+    }
+
+    private void Join(string one, string other)
+    {
+        if (!Joined(one, other))
+        {
+            _parents[Root(one)] = Root(other);
+        }
     }
 }

@@ -6,7 +6,7 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 [TestClass]
 public class DrawingTests
 {
-    public static IEnumerable<object[]> Builds => Build.Names.Select(name => new object[] { name });
+    public static IEnumerable<object[]> Builds => Build.Names.Append(Build.Board).Select(name => new object[] { name });
 
     [TestMethod]
     [DynamicData(nameof(Builds))]

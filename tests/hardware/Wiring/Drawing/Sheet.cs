@@ -120,12 +120,12 @@ internal sealed class Sheet
         // Words stay clear of the pins' names on the sides.
         bool left = part.Pins.Any(pin => pin.Side == "left");
         bool right = part.Pins.Any(pin => pin.Side == "right");
-        int inset = 34 + (part.Kind == "metal" ? 0 : 6);
+        int inset = part.Kind is "component" or "port" ? 12 : part.Kind == "metal" ? 34 : 40;
         int x = part.At[0] + (left ? inset : 6);
         int width = part.Size[0] - (left ? inset : 6) - (right ? inset : 6);
-        string[] lines = [part.Name, .. Wrap(part.Text, width / 6.6)];
+        string[] lines = part.Text.Length == 0 ? [part.Label] : [part.Label, .. Wrap(part.Text, width / 6.6)];
         int pins = (part.Pins.Any(pin => pin.Side == "top") ? 8 : 0) - (part.Pins.Any(pin => pin.Side == "bottom") ? 8 : 0);
-        int y = part.At[1] + (part.Size[1] / 2) + 4 + pins - ((lines.Length - 1) * 7) + (part.Kind is "transformer" or "relay" ? 7 : 0);
+        int y = part.At[1] + (part.Size[1] / 2) + 4 + (part.Kind == "port" ? 0 : pins) - ((lines.Length - 1) * 7) + (part.Kind is "transformer" or "relay" ? 7 : 0);
         for (int i = 0; i < lines.Length; i++)
         {
             Text(x + (width / 2), y + (15 * i), lines[i], Small, bold: i == 0, anchor: "middle");
@@ -160,9 +160,20 @@ internal sealed class Sheet
         foreach (Pin pin in part.Pins)
         {
             Spot spot = Layout.PlaceOf(part, pin);
+            if (_build.Wires.Count(wire => wire.From == part.PinName(pin) || wire.To == part.PinName(pin)) > 1)
+            {
+                Spot joint = spot.Next(Layout.DirectionOf(pin)).Next(Layout.DirectionOf(pin));
+                Dot(Units(joint.X), Units(joint.Y), 5);
+            }
+
             int x = Units(spot.X);
             int y = Units(spot.Y);
-            _root.Add(new XElement(s_svg + "circle", new XAttribute("cx", x), new XAttribute("cy", y), new XAttribute("r", 4), new XAttribute("fill", "#202020")));
+            Dot(x, y, 4);
+
+            if (part.Kind == "port" || (part.Kind == "component" && part.Pins.Count == 2 && char.IsDigit(pin.Name[0])))
+            {
+                continue;
+            }
 
             // The board's pins of one net have names of their own in the source; a letter tells them apart.
             string name = part.Kind == "board" && pin.Name.StartsWith("0V", StringComparison.Ordinal) ? "0V" : part.Kind == "board" && pin.Name == "5Vs" ? "5V" : pin.Name;
@@ -241,6 +252,13 @@ internal sealed class Sheet
 
         _root.Add(line);
     }
+
+    private void Dot(int x, int y, int radius) => _root.Add(new XElement(
+        s_svg + "circle",
+        new XAttribute("cx", x),
+        new XAttribute("cy", y),
+        new XAttribute("r", radius),
+        new XAttribute("fill", "#202020")));
 
     private void Ellipse(int x, int y, int halfWidth, int halfHeight) => _root.Add(new XElement(
         s_svg + "ellipse",
