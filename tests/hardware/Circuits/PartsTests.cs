@@ -89,7 +89,7 @@ public partial class PartsTests
     // "{1u*c}" is 1u off by its tolerance; "{up}" is what the netlist's parameter says.
     private static string ValueOf(string circuit, string text)
     {
-        string value = text.Trim('{', '}').Split('*')[0];
+        string value = text.Split(" IC")[0].Trim('{', '}').Split('*')[0];
         Match parameter = Regex.Match(
             Repository.ReadText($"hardware/circuits/{circuit}.cir"), $@"^\.param[^\n]* {value}=(\S+)", RegexOptions.Multiline, TimeSpan.FromSeconds(1));
         return parameter.Success ? parameter.Groups[1].Value : value;
