@@ -84,7 +84,8 @@ public partial class PartsTests
         return [.. csv.GetRecords<dynamic>().Select(row => (IDictionary<string, object>)row)];
     }
 
-    private static MatchCollection Elements(string circuit) => Element().Matches(Repository.ReadText($"hardware/circuits/{circuit}.cir"));
+    private static MatchCollection Elements(string circuit) =>
+        Element().Matches(Repository.ReadText($"hardware/circuits/{circuit}.cir"));
 
     // "{1u*c}" is 1u off by its tolerance; "{up}" is what the netlist's parameter says.
     private static string ValueOf(string circuit, string text)

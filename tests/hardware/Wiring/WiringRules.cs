@@ -17,7 +17,7 @@ internal static class WiringRules
         return
         [
             .. ends.Except(pins).Select(end => $"{end} is no pin"),
-            .. pins.Except(ends).Where(pin => build.PartOf(pin).Kind != "transformer" || build.PinOf(pin).Side != "top").Select(pin => $"{pin} has no wire"),
+            .. pins.Except(ends).Where(pin => !IsWindow(build, pin)).Select(pin => $"{pin} has no wire"),
             .. pins.GroupBy(pin => pin).Where(group => group.Count() > 1).Select(group => $"{group.Key} is there twice"),
         ];
     }
@@ -80,7 +80,8 @@ internal static class WiringRules
                 Part plug = build.Of("plug").Single(one => one.Circuit == outlet.Circuit);
                 if (joined.Length != 1 || joined[0] != $"{plug.Name}.{pin.Name}")
                 {
-                    yield return $"{outlet.PinName(pin)} should be joined to {plug.Name}.{pin.Name} and is to {(joined.Length == 0 ? "none" : string.Join(", ", joined))}";
+                    string found = joined.Length == 0 ? "none" : string.Join(", ", joined);
+                    yield return $"{outlet.PinName(pin)} should be joined to {plug.Name}.{pin.Name} and is to {found}";
                 }
             }
         }
@@ -113,7 +114,7 @@ internal static class WiringRules
             Wire[] through = [.. build.Wires.Where(wire => wire.Through.Contains(transformer.Name))];
             if (through.Length != 1 || through[0].Through.Count(name => name == transformer.Name) != 1)
             {
-                yield return $"one wire must pass through {transformer.Name} once; {through.Length} do, {through.Sum(wire => wire.Through.Length)} times";
+                yield return $"one wire must pass through {transformer.Name} once; {through.Length} do";
                 continue;
             }
 
@@ -131,7 +132,8 @@ internal static class WiringRules
                 bool isIts = outlet.For == transformer.For;
                 if (isIts ? lost.Length != 1 || !lost[0].StartsWith('L') : lost.Length != 0)
                 {
-                    yield return $"{transformer.Name} watches the {transformer.For}, and the wire through it feeds {outlet.Name}: {(lost.Length == 0 ? "nothing" : string.Join(", ", lost))}";
+                    string fed = lost.Length == 0 ? "nothing" : string.Join(", ", lost);
+                    yield return $"{transformer.Name} watches the {transformer.For}, and the wire through it feeds {outlet.Name}: {fed}";
                 }
             }
 
@@ -139,7 +141,8 @@ internal static class WiringRules
             foreach (Part supply in build.Of("supply"))
             {
                 string[] pins = [.. supply.Pins.Where(pin => pin.Island == "mains").Select(supply.PinName)];
-                if (pins.Any(pin => build.Of("plug").SelectMany(plug => plug.Pins.Select(plug.PinName)).Any(one => whole.Joined(one, pin) && !without.Joined(one, pin))))
+                string[] sources = [.. build.Of("plug").SelectMany(plug => plug.Pins.Select(plug.PinName))];
+                if (pins.Any(pin => sources.Any(source => whole.Joined(source, pin) && !without.Joined(source, pin))))
                 {
                     yield return $"{supply.Name} is fed through {transformer.Name}";
                 }
@@ -169,6 +172,9 @@ internal static class WiringRules
         from wire in build.Wires
         where build.PartOf(wire.From).Box != build.PartOf(wire.To).Box && build.PinOf(wire.From).Island is not ("elv" or "console")
         select $"{wire} goes from box to box and is {build.PinOf(wire.From).Island}";
+
+    // Where the watched wire goes in and out: a hole, no pin.
+    private static bool IsWindow(Build build, string pin) => build.PartOf(pin).Kind == "transformer" && build.PinOf(pin).Side == "top";
 
     private static string EarthOf(Part plug) => plug.PinName(plug.Pins.Single(pin => pin.Island == "earth"));
 
