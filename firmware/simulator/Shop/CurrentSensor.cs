@@ -64,6 +64,9 @@ public sealed class CurrentSensor
     /// <summary>Output without current, mV: 1270 for the transformer, 1250 for the Hall module.</summary>
     public double RestMillivolts { get; set; }
 
+    /// <summary>Current at which a Hall module itself stops following, A, instantaneous; 25 for the 20 A part.</summary>
+    public double LimitAmperes { get; set; } = HallLimit;
+
     /// <summary>Output when shorted, mV: the supply of the converter's side.</summary>
     public double SupplyMillivolts { get; set; } = 3300.0;
 
@@ -121,7 +124,7 @@ public sealed class CurrentSensor
         double amperes = (own * _turns) + (other * Crosstalk);
         if (Kind == SensorKind.Hall)
         {
-            amperes = Math.Clamp(amperes, -HallLimit, HallLimit);
+            amperes = Math.Clamp(amperes, -LimitAmperes, LimitAmperes);
         }
         else
         {

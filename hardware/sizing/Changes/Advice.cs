@@ -1,0 +1,58 @@
+using NanoDustSwitch.Sizing.Judging;
+using NanoDustSwitch.Sizing.Trials;
+
+namespace NanoDustSwitch.Sizing.Changes;
+
+/// <summary>The verdict on an order, and what would make it fit.</summary>
+internal sealed class Advice
+{
+    /// <summary>Judges, and looks for changes where it does not fit.</summary>
+    /// <param name="judgement">The order, judged.</param>
+    /// <param name="trials">The trials.</param>
+    public Advice(Judgement judgement, TrialBook trials)
+    {
+        Judgement = judgement;
+        if (judgement.Fits)
+        {
+            return;
+        }
+
+        ChangeSearch search = new(judgement.Order, trials);
+        Changes = search.Find();
+        LargestVacuum = search.LargestVacuum();
+    }
+
+    /// <summary>Gets the judgement.</summary>
+    public Judgement Judgement { get; }
+
+    /// <summary>Gets the sets of changes, any of which suffices.</summary>
+    public IReadOnlyList<IReadOnlyList<Change>> Changes { get; } = [];
+
+    /// <summary>Gets the largest vacuum with which it fits as it is, A; 0 where there is none.</summary>
+    public int LargestVacuum { get; }
+
+    /// <summary>Gets the verdict in one sentence.</summary>
+    public string Verdict => Judgement.Fits ? "Fits." : "Does not fit as given.";
+
+    /// <summary>Gets what would make it fit, a line each.</summary>
+    public IEnumerable<string> Lines
+    {
+        get
+        {
+            foreach (IReadOnlyList<Change> set in Changes)
+            {
+                yield return string.Join("; and ", set.Select(change => change.Text)) + ": " + string.Join(" ", set.Select(change => change.Options));
+            }
+
+            if (LargestVacuum > 0)
+            {
+                yield return $"as it is, a vacuum of {LargestVacuum} A at most: --vacuum {LargestVacuum}A";
+            }
+
+            if (!Judgement.Fits && Changes.Count == 0 && LargestVacuum == 0)
+            {
+                yield return "no three changes that this program knows make it fit: ask a licensed electrician";
+            }
+        }
+    }
+}

@@ -1,0 +1,67 @@
+using System.CommandLine;
+using System.CommandLine.Help;
+using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Sizing.Changes;
+using NanoDustSwitch.Sizing.Judging;
+using NanoDustSwitch.Sizing.Pages;
+using NanoDustSwitch.Sizing.Trials;
+using Spectre.Console;
+
+namespace NanoDustSwitch.Sizing.Commands;
+
+/// <summary>The program, and the one place where bad input becomes a sentence and an exit code.</summary>
+internal static class CommandLine
+{
+    /// <summary>Runs the program on the process's terminal.</summary>
+    /// <param name="args">What was typed.</param>
+    /// <returns>The exit code.</returns>
+    public static int Run(string[] args) => Run(args, AnsiConsole.Console, Console.Out, Console.Error);
+
+    /// <summary>Runs the program.</summary>
+    /// <param name="args">What was typed.</param>
+    /// <param name="console">Where the judgement is shown.</param>
+    /// <param name="output">Where help is shown.</param>
+    /// <param name="errors">Where a sentence about bad input is shown.</param>
+    /// <returns>The exit code.</returns>
+    public static int Run(string[] args, IAnsiConsole console, TextWriter output, TextWriter errors)
+    {
+        RootCommand root = new(
+            "Judges whether vacuum, tool, circuit, cords, relay, sensor and box of a dust switch go together, with the working shown. "
+            + "Local codes and licensed practice come first. Exit code 0: fits; 1: does not fit as given; 2: the input cannot be used.");
+        SizingOptions options = new();
+        options.AddTo(root);
+        HelpExamples.AddTo(root);
+        root.SetAction(parsed => Judge(parsed, options, console));
+
+        ParseResult parsed = root.Parse(args);
+        bool wantsHelp = parsed.Action is HelpAction or HelpExamples;
+        if (parsed.Errors.Count > 0 && !wantsHelp)
+        {
+            errors.WriteLine(parsed.Errors[0].Message + " '--help' shows what there is.");
+            return ExitCode.Usage;
+        }
+
+        try
+        {
+            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors });
+        }
+        catch (UserException exception)
+        {
+            errors.WriteLine(exception.Message);
+            return ExitCode.Usage;
+        }
+    }
+
+    private static int Judge(ParseResult parsed, SizingOptions options, IAnsiConsole console)
+    {
+        TrialBook trials = new();
+        Advice advice = new(new Judgement(options.Order(parsed), trials), trials);
+        if (options.Report(parsed) is { } file)
+        {
+            HtmlFile.Save(file, HtmlPage.Of(advice, trials));
+        }
+
+        TextPage.Write(console, advice);
+        return advice.Judgement.Fits ? ExitCode.Fits : ExitCode.DoesNotFit;
+    }
+}

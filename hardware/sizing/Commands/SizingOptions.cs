@@ -1,0 +1,79 @@
+using System.CommandLine;
+using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Texts;
+
+namespace NanoDustSwitch.Sizing.Commands;
+
+/// <summary>The options, and the order that they make.</summary>
+internal sealed class SizingOptions
+{
+    private const string UsualBox = "200x120x75mm";
+
+    private readonly Option<string> _vacuum = Needed("--vacuum", "Nameplate of the vacuum: 10A or 1200W.");
+    private readonly Option<string> _tool = Needed(
+        "--tool", "Nameplate of the tool: 12A, 1400W, or a motor's rated horsepower, 1.5hp; with /induction, /universal or /soft-start its kind (without: induction, the hardest start).");
+
+    private readonly Option<string> _supply = Needed("--supply", "100V, 120V, 230V ... with the frequency: 120V/60Hz; 240V/60Hz is two hot wires.");
+    private readonly Option<string> _breaker = Needed("--breaker", "Breaker of the tool's circuit: 15A; at 230 V also C16 (16A is B16).");
+    private readonly Option<string[]> _cords = new("--cord")
+    {
+        Description = "A cord: 8m/14AWG or 3m/1.5mm2 of the box; tool:25ft/16AWG, vacuum:6m/1mm2. May be given several times.",
+        Required = true,
+    };
+
+    private readonly Option<string> _sensor = Needed("--sensor", "transformer-100A, hall-5A, hall-20A or hall-30A.");
+    private readonly Option<string?> _plug = new("--plug") { Description = "Plug and receptacle: US15, US20, UK13, EU16, CH10, AU10 ..." };
+    private readonly Option<string?> _vacuumCircuit = new("--vacuum-circuit")
+    {
+        Description = "The vacuum's and the box's own circuit: 20A, also 15A/120V beside a 240 V tool, and 20A/US20.",
+    };
+
+    private readonly Option<int> _turns = new("--turns") { Description = "Turns of the tool's wire through the transformer.", DefaultValueFactory = _ => 1 };
+    private readonly Option<string> _box = new("--box") { Description = "Outside of the sealed box.", DefaultValueFactory = _ => UsualBox };
+    private readonly Option<string?> _report = new("--report") { Description = "Write the judgement to this page (HTML), with the starts against the breaker's curve." };
+
+    /// <summary>Adds them to a command.</summary>
+    /// <param name="command">The command.</param>
+    public void AddTo(Command command)
+    {
+        Option[] options = [_vacuum, _tool, _supply, _breaker, _cords, _sensor, _plug, _vacuumCircuit, _turns, _box, _report];
+        foreach (Option option in options)
+        {
+            command.Options.Add(option);
+        }
+    }
+
+    /// <summary>Gives the page that is to be written.</summary>
+    /// <param name="parsed">What was typed.</param>
+    /// <returns>The file, or null.</returns>
+    public string? Report(ParseResult parsed) => parsed.GetValue(_report);
+
+    /// <summary>Reads the order.</summary>
+    /// <param name="parsed">What was typed.</param>
+    /// <returns>The order.</returns>
+    public Order Order(ParseResult parsed)
+    {
+        Supply supply = SupplyText.Read(parsed.GetRequiredValue(_supply));
+        Circuit tool = CircuitText.Tool(parsed.GetRequiredValue(_breaker), parsed.GetValue(_plug), supply);
+        Circuit? vacuum = parsed.GetValue(_vacuumCircuit) is { } text ? CircuitText.Vacuum(text, tool) : null;
+        SensorModel sensor = SensorText.Read(parsed.GetRequiredValue(_sensor));
+        List<Cord> cords = [.. parsed.GetRequiredValue(_cords).Select(CordText.Read)];
+        if (!cords.Exists(cord => cord.Use == CordUse.Box))
+        {
+            throw new UserException("--cord is missing for the box itself; give its length and size, such as 2m/14AWG.");
+        }
+
+        return new Order(
+            LoadText.Vacuum(parsed.GetRequiredValue(_vacuum), (vacuum ?? tool).Supply),
+            LoadText.Tool(parsed.GetRequiredValue(_tool), supply),
+            tool,
+            vacuum,
+            cords,
+            sensor,
+            SensorText.Turns(parsed.GetValue(_turns), sensor),
+            BoxText.Read(parsed.GetValue(_box)!));
+    }
+
+    private static Option<string> Needed(string name, string description) => new(name) { Description = description, Required = true };
+}

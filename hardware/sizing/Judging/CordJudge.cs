@@ -1,0 +1,67 @@
+using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Sizing.Orders;
+using UnitsNet;
+
+namespace NanoDustSwitch.Sizing.Judging;
+
+/// <summary>Wire and voltage drop of every cord.</summary>
+internal static class CordJudge
+{
+    private const double BranchPercent = 3;
+    private const double AllPercent = 5;
+
+    /// <summary>Judges.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The section.</returns>
+    public static Section Judge(Order order)
+    {
+        List<Finding> findings = [];
+        foreach (Cord cord in order.Cords)
+        {
+            findings.AddRange(Findings(cord, Current(order, cord.Use), Circuit(order, cord.Use).Supply));
+        }
+
+        foreach (CordPath path in CordPath.Of(order).Where(path => path.Cords.Count > 0))
+        {
+            findings.Add(Way(order, path));
+        }
+
+        return new Section("Cords", findings);
+    }
+
+    private static ElectricCurrent Current(Order order, CordUse use) =>
+        use == CordUse.Box ? order.BoxCurrent : use == CordUse.Tool ? order.ToolCurrent : order.VacuumCurrent;
+
+    private static Circuit Circuit(Order order, CordUse use) => use == CordUse.Tool ? order.ToolCircuit : order.VacuumCircuit;
+
+    private static IEnumerable<Finding> Findings(Cord cord, ElectricCurrent current, Supply supply)
+    {
+        yield return Finding.Of(
+            current <= cord.Size.Ampacity,
+            $"{cord.Name}",
+            $"{current.Amperes:0.0#} A; the cord carries {cord.Size.Ampacity.Amperes:0} A, laid out and not on its reel",
+            cord.Size.AmpacitySource);
+        ElectricPotential drop = CordPath.DropOf(cord, current);
+        yield return new Finding(
+            Outcome.Fits,
+            "its drop",
+            $"2 x {cord.Length.Meters:0.0#} m x {cord.Size.OhmsPerMeter * 1000:0.00} mohm/m at 75 °C x {current.Amperes:0.0#} A = {drop.Volts:0.00} V, {drop / supply.Volts * 100:0.0} %",
+            cord.Size.ResistanceSource);
+    }
+
+    private static Finding Way(Order order, CordPath path)
+    {
+        double percent = path.Part.Percent;
+        Outcome outcome = percent > AllPercent ? Outcome.Fails : percent > BranchPercent ? Outcome.Mind : Outcome.Fits;
+        string limit = outcome switch
+        {
+            Outcome.Fits => "3 % at most",
+            Outcome.Mind => "over 3 %, which leaves little of 5 % for the wire in the wall",
+            _ => "over the 5 % for wall and cord together",
+        };
+        string start = path.Name == "tool"
+            ? $"; at the tool's start {ToolDefaults.InrushMultiple(order.Tool.Kind):0} times the tool's part"
+            : "";
+        return new Finding(outcome, $"wall to {path.Name}", $"{path.Drop.Volts:0.00} V = {percent:0.0} %; {limit}{start}", Source.Drop);
+    }
+}

@@ -1,0 +1,67 @@
+using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Tables;
+using UnitsNet;
+
+namespace NanoDustSwitch.Sizing.Judging;
+
+/// <summary>The heat in a sealed box. All figures that are not the order's are common practice, no source.</summary>
+/// <param name="order">The order.</param>
+internal sealed class HeatSums(Order order)
+{
+    /// <summary>Heat through the wall of a plastic box, W a m² and K; a painted metal one gives off half as much again.</summary>
+    public const double WattsPerSquareMeterKelvin = 3.5;
+
+    /// <summary>Warmest shop, °C.</summary>
+    public const double Ambient = 40;
+
+    /// <summary>Warmest air in the box: what relays and small supplies are mostly made for, °C.</summary>
+    public const double WarmestInside = 70;
+
+    private const double LargestRelay = 16;
+    private const double ContactOhms = 0.010;
+    private const double Poles = 2;
+    private const double RelayCoilWatts = 0.9;
+    private const double ContactorCoilWatts = 3;
+    private const double BoardWatts = 0.6;
+    private const double SupplyEfficiency = 0.7;
+    private const double TerminalsOhms = 0.008;
+    private const double WireMeters = 1;
+    private const double HallOhms = 0.0012;
+
+    /// <summary>Gets the heat of the relay's contacts; two poles where two are switched.</summary>
+    public Power Contacts => Squared(order.VacuumCurrent, ContactOhms * (IsTwoPole ? Poles : 1));
+
+    /// <summary>Gets the heat of board, coil and the supply that feeds them.</summary>
+    public Power Supply => Power.FromWatts(
+        ((BoardWatts + RelayCoilWatts) / SupplyEfficiency) + (order.VacuumCurrent.Amperes > LargestRelay ? ContactorCoilWatts : 0));
+
+    /// <summary>Gets the heat of wires and terminals: 1 m of the box's wire and eight terminals for each load that goes through it.</summary>
+    public Power Wires => Squared(order.VacuumCurrent, WireOhms) + (IsToolInBox ? Squared(order.ToolCurrent, WireOhms) : Power.Zero);
+
+    /// <summary>Gets the heat of a Hall device; a transformer has next to none.</summary>
+    public Power Sensor => order.Sensor.Kind == SensorKind.Hall && IsToolInBox ? Squared(order.ToolCurrent, HallOhms) : Power.Zero;
+
+    /// <summary>Gets the heat in all.</summary>
+    public Power Total => Contacts + Supply + Wires + Sensor;
+
+    /// <summary>Gets the thermal resistance from the inside to the shop, K/W.</summary>
+    public double KelvinPerWatt => 1 / (WattsPerSquareMeterKelvin * order.Box.Surface.SquareMeters);
+
+    /// <summary>Gets the rise over the shop's air.</summary>
+    public TemperatureDelta Rise => TemperatureDelta.FromKelvins(Total.Watts * KelvinPerWatt);
+
+    /// <summary>Gets the air in the box in the warmest shop, °C.</summary>
+    public double Inside => Ambient + Rise.Kelvins;
+
+    // With a circuit of its own for the vacuum the tool's wire goes through the sensing head and not through the box.
+    private bool IsToolInBox => order.OwnVacuumCircuit is null;
+
+    private bool IsTwoPole => order.VacuumCircuit.Supply.IsTwoHot || order.VacuumCircuit.Plug.IsReversible;
+
+    private double WireOhms => TerminalsOhms + (WireMeters * (order.Cords.FirstOrDefault(cord => cord.Use == CordUse.Box)?.Size ?? Smallest(order)).OhmsPerMeter);
+
+    private static WireSize Smallest(Order order) => WireSizes.All.First(size => size.Ampacity >= order.BoxCurrent);
+
+    private static Power Squared(ElectricCurrent current, double ohms) => current * ElectricResistance.FromOhms(ohms) * current;
+}

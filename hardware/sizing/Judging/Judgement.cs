@@ -1,0 +1,35 @@
+using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Trials;
+
+namespace NanoDustSwitch.Sizing.Judging;
+
+/// <summary>An order, judged.</summary>
+/// <param name="order">The order.</param>
+/// <param name="trials">The trials.</param>
+internal sealed class Judgement(Order order, TrialBook trials)
+{
+    private readonly IReadOnlyList<Section> _sums =
+    [
+        LoadJudge.Judge(order), SwitchJudge.Judge(order), CordJudge.Judge(order), SensorJudge.Judge(order), HeatJudge.Judge(order), ProtectionJudge.Judge(order),
+    ];
+
+    private IReadOnlyList<Section>? _sections;
+
+    /// <summary>Gets the order.</summary>
+    public Order Order => order;
+
+    /// <summary>Gets all sections, in the order in which they are read.</summary>
+    public IReadOnlyList<Section> Sections => _sections ??=
+        [_sums[0], StartJudge.Judge(order, trials), _sums[1], _sums[2], _sums[3], TeachJudge.Judge(order, trials), _sums[4], _sums[5]];
+
+    /// <summary>Gets a value indicating whether all fits. What the sums refuse is not tried in the virtual shop first.</summary>
+    public bool Fits => _sums.All(Holds) && Sections.All(Holds);
+
+    /// <summary>Gets a value indicating whether there are settings that find the tool.</summary>
+    public bool HasSettings => trials.Teach(order).Worked;
+
+    /// <summary>Gets the lines to type at the console.</summary>
+    public IReadOnlyList<string> Lines => trials.Teach(order).Lines;
+
+    private static bool Holds(Section section) => section.Outcome != Outcome.Fails;
+}

@@ -1,0 +1,84 @@
+using NanoDustSwitch.Sizing.Orders;
+
+namespace NanoDustSwitch.Sizing.Judging;
+
+/// <summary>Loads, receptacles, plugs; one circuit or two.</summary>
+internal static class LoadJudge
+{
+    /// <summary>Judges.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The section.</returns>
+    public static Section Judge(Order order)
+    {
+        List<Finding> findings =
+        [
+            new(Outcome.Fits, "vacuum", order.Vacuum.Working(order.VacuumCircuit.Supply), SourceOf(order.Vacuum)),
+            new(Outcome.Fits, "tool", order.Tool.Working(order.ToolCircuit.Supply), SourceOf(order.Tool)),
+        ];
+        foreach (CircuitLoad load in CircuitLoad.Of(order))
+        {
+            findings.AddRange(Findings(order, load));
+        }
+
+        findings.Add(OneOrTwo(order));
+        return new Section("Load of circuit, receptacle and plug", findings);
+    }
+
+    private static Source SourceOf(Load load) =>
+        load.Motor is not null ? Source.MotorTable : load.Watts is not null ? Source.Practice : Source.Computed;
+
+    private static IEnumerable<Finding> Findings(Order order, CircuitLoad load)
+    {
+        Circuit circuit = load.Circuit;
+        string sum = order.OwnVacuumCircuit is null
+            ? $"{order.VacuumCurrent.Amperes:0.0#} + {order.ToolCurrent.Amperes:0.0#} = {load.Nameplate.Amperes:0.0#} A"
+            : $"{load.Nameplate.Amperes:0.0#} A";
+        string weakest = $"breaker {circuit.Breaker.Amperes:0} A, {circuit.Plug.Name} {circuit.Plug.Rating.Amperes:0} A";
+        yield return load.IsAmerican
+            ? Finding.Of(load.Holds, $"{load.Name}, nameplate", $"{sum}; 80 % of the lesser of {weakest} = {load.Limit.Amperes:0.0#} A", Source.Receptacle)
+            : Finding.Of(load.Holds, $"{load.Name}, nameplate", $"{sum}; the lesser of {weakest} = {load.Limit.Amperes:0.0#} A", circuit.Plug.Source);
+        if (load.IsAmerican)
+        {
+            yield return Finding.Of(
+                load.Holds,
+                $"{load.Name}, code load",
+                $"{load.Nameplate.Amperes:0.0#} A x 1.25, as it may last 3 h = {load.CodeLoad.Amperes:0.0#} A; {load.Rating.Amperes:0} A",
+                Source.Continuous);
+            yield return Finding.Of(
+                load.IsReceptacleRight,
+                $"{load.Name}, receptacle",
+                $"{circuit.Plug.Name} on a breaker of {circuit.Breaker.Amperes:0} A{(load.IsReceptacleRight ? "" : " does not belong there: 15 A on 15 and 20, 20 A on 20, 30 A on 30")}",
+                Source.Receptacle);
+        }
+        else if (load.Holds && load.IsLong)
+        {
+            yield return new Finding(
+                Outcome.Mind,
+                $"{load.Name}, for long",
+                $"more than 80 % of {load.Rating.Amperes:0} A, {load.Rating.Amperes * CircuitLoad.ContinuousPart:0.0#} A: for spells only; feel the plug, warm is a sign to stop",
+                Source.Practice);
+        }
+    }
+
+    private static Finding OneOrTwo(Order order)
+    {
+        if (order.OwnVacuumCircuit is not null)
+        {
+            bool oneWouldDo = order.OwnVacuumCircuit.Supply == order.ToolCircuit.Supply
+                && CircuitLoad.Of(order with { OwnVacuumCircuit = null }).All(load => load.Holds);
+            return new Finding(
+                Outcome.Fits,
+                "one circuit or two",
+                oneWouldDo ? "two as given; by the load alone one would do" : "two, and it takes two: box on the vacuum's, sensing head on the tool's; no shared neutral",
+                Source.Computed);
+        }
+
+        bool holds = CircuitLoad.Of(order)[0].Holds;
+        bool twoHold = CircuitLoad.Of(order with { OwnVacuumCircuit = order.ToolCircuit }).All(load => load.Holds);
+        return Finding.Of(
+            holds,
+            "one circuit or two",
+            holds ? "one will do for the load" : twoHold ? "one is too little; two like it would do" : "one is too little, and two like it are as well",
+            Source.Computed);
+    }
+}

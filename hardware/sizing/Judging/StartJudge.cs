@@ -1,0 +1,98 @@
+using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Tables;
+using NanoDustSwitch.Sizing.Trials;
+
+namespace NanoDustSwitch.Sizing.Judging;
+
+/// <summary>Both starts against the breaker's curve, with and without the delay.</summary>
+internal static class StartJudge
+{
+    private const double Instant = 1;
+
+    /// <summary>Judges.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="trials">The trials.</param>
+    /// <returns>The section.</returns>
+    public static Section Judge(Order order, TrialBook trials)
+    {
+        StartCourse delayed = trials.Start(order, 1, withDelay: true);
+        StartCourse together = trials.Start(order, 1, withDelay: false);
+        Circuit circuit = order.ToolCircuit;
+        List<Finding> findings = [Kind(order), Band(circuit)];
+        if (order.OwnVacuumCircuit is { } own)
+        {
+            findings.Add(Of("tool alone on its circuit", circuit, new BreakerTrial(circuit, ToolOf(delayed)), Outcome.Mind));
+            if (own.Curve != circuit.Curve || own.Breaker != circuit.Breaker)
+            {
+                findings.Add(Band(own));
+            }
+
+            findings.Add(Of("vacuum alone on its circuit", own, new BreakerTrial(own, delayed.Points.Select(point => (point.Seconds, point.Vacuum))), Outcome.Fails));
+        }
+        else
+        {
+            findings.Add(Of("tool alone", circuit, new BreakerTrial(circuit, ToolAlone(order)), Outcome.Mind));
+            BreakerTrial after = new(circuit, ToolOf(delayed));
+            findings.Add(Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails));
+            BreakerTrial atOnce = new(circuit, ToolOf(together));
+            Finding finding = Of($"both at once, {Delay(together)}", circuit, atOnce, Outcome.Fits);
+            findings.Add(!atOnce.Holds && after.Holds ? finding with { Working = finding.Working + "; so leave start-delay at surge" } : finding);
+        }
+
+        return new Section("Starts against the breaker", findings);
+    }
+
+    /// <summary>The course of the tool's circuit.</summary>
+    /// <param name="course">The course.</param>
+    /// <returns>Time in s and current in A rms.</returns>
+    public static IEnumerable<(double Seconds, double Amperes)> ToolOf(StartCourse course) => course.Points.Select(point => (point.Seconds, point.Tool));
+
+    /// <summary>The course of the tool's start without any vacuum.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>Time in s and current in A rms.</returns>
+    public static IEnumerable<(double Seconds, double Amperes)> ToolAlone(Order order)
+    {
+        Tool tool = new(new ToolSpecification { Kind = order.Tool.Kind, RatedAmperes = order.ToolCurrent.Amperes }, order.ToolCircuit.Supply.Frequency.Hertz);
+        tool.Start(0);
+        for (long now = 0; now <= StartCourse.Seconds * 1e6; now += 10_000)
+        {
+            yield return (now * 1e-6, tool.RmsAmperes(now));
+        }
+    }
+
+    private static Finding Kind(Order order) => new(
+        Outcome.Fits,
+        "starts",
+        $"tool {(order.Tool.Kind == ToolKind.SoftStart ? "climbs to" : $"{ToolDefaults.InrushMultiple(order.Tool.Kind):0} times")} its running current, "
+        + $"{(order.Tool.IsKindGiven || order.Tool.Motor is not null ? "" : "taken as an ")}{ToolKinds.WhatOf(order.Tool.Kind)}; vacuum 3.75 times, as recorded ones",
+        Source.Practice);
+
+    private static Finding Band(Circuit circuit) => new(
+        Outcome.Fits,
+        $"breaker {circuit.BreakerText}",
+        (circuit.Curve == BreakerCurve.NorthAmerican
+            ? "holds 100 %, trips within 1 h at 135 %, within 2 min at 200 % (UL 489; read); at once somewhere from "
+            : "holds 113 %, trips within 1 h at 145 %; at once somewhere from ")
+        + $"{Breakers.From(circuit.Curve):0} to {Breakers.To(circuit.Curve):0} times, {Breakers.From(circuit.Curve) * circuit.Breaker.Amperes:0} to {Breakers.To(circuit.Curve) * circuit.Breaker.Amperes:0} A",
+        Breakers.SourceOf(circuit.Curve));
+
+    private static string Delay(StartCourse course) => double.IsPositiveInfinity(course.VacuumAfter) ? "which never starts" : $"{course.VacuumAfter:0.00} s later";
+
+    private static Finding Of(string what, Circuit circuit, BreakerTrial trial, Outcome whenTrips)
+    {
+        string peak = $"peak {trial.PeakMultiple * circuit.Breaker.Amperes:0} A rms, {trial.PeakMultiple:0.0} times: ";
+        if (trial.Holds)
+        {
+            return new Finding(Outcome.Fits, what, peak + "holds", Source.Computed);
+        }
+
+        string trip = trial.SoonTrip > StartCourse.Seconds
+            ? $"its heat trips it after {Time(trial.SoonTrip)} by the model"
+            : $"{(trial.Trips ? "trips" : "may trip")} {(trial.SoonTrip < Instant ? "at once" : "after " + Time(trial.SoonTrip))}";
+        string alone = whenTrips == Outcome.Mind ? ", with this box or without" : "";
+        return new Finding(whenTrips, what, peak + trip + alone, Source.Computed);
+    }
+
+    private static string Time(double seconds) => seconds < 120 ? $"{seconds:0} s" : $"{seconds / 60:0} min";
+}

@@ -1,0 +1,77 @@
+using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Tables;
+
+namespace NanoDustSwitch.Sizing.Judging;
+
+/// <summary>The relay or contactor that switches the vacuum.</summary>
+internal static class SwitchJudge
+{
+    // Common practice, no source: what a locked motor draws, what a relay is sold for, and what category AC-3 breaks.
+    private const double LockedRotorMultiple = 6;
+    private const double LargestRelay = 16;
+    private const double MakingMultiple = 10;
+    private const double BreakingMultiple = 8;
+    private const double LargestContactor = 32;
+
+    // First half cycle of the vacuum's start: its rms against running (recorded starts) and the crest of a sine.
+    private const double StartMultiple = 3.75;
+
+    private static readonly int[] s_ratings = [3, 6, 9, 12, 16, 20, 25, 32];
+
+    /// <summary>Judges.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The section.</returns>
+    public static Section Judge(Order order)
+    {
+        double amperes = order.VacuumCurrent.Amperes;
+        Supply supply = order.VacuumCircuit.Supply;
+        bool isRelay = amperes <= LargestRelay;
+        int rating = s_ratings.FirstOrDefault(each => each >= amperes);
+        double locked = LockedRotorMultiple * amperes;
+        List<Finding> findings =
+        [
+            Finding.Of(
+                amperes <= LargestContactor,
+                "class",
+                rating == 0 ? $"{amperes:0.0#} A is beyond this box"
+                    : $"{amperes:0.0#} A of motor: AC-3 or AC-7b {rating} A at {supply.Volts.Volts:0} V or more; a resistive rating (AC-1) says nothing about a motor",
+                Source.Contacts),
+        ];
+        if (supply.Place == Place.NorthAmerica)
+        {
+            MotorRating? row = MotorTable.Covering(order.VacuumCurrent, supply);
+            findings.Add(Finding.Of(
+                row is not null,
+                "or by horsepower",
+                row is null ? "beyond the table" : $"{row.Name} at {supply.Volts.Volts:0} V: {row.At(supply).Amperes:0.0#} A in the table >= {amperes:0.0#} A",
+                Source.MotorTable));
+        }
+
+        findings.Add(new Finding(
+            Outcome.Fits,
+            "locked rotor",
+            $"must interrupt {LockedRotorMultiple:0} x {amperes:0.0#} = {locked:0} A (multiple: practice); AC-3 {rating} A breaks {BreakingMultiple:0} times = {BreakingMultiple * rating:0} A",
+            Source.MotorSwitch));
+        findings.Add(new Finding(
+            Outcome.Fits,
+            "making",
+            $"vacuum's start {StartMultiple} x {amperes:0.0#} = {StartMultiple * amperes:0} A rms, {StartMultiple * amperes * Math.Sqrt(2):0} A peak; AC-3 {rating} A makes {MakingMultiple:0} times = {MakingMultiple * rating:0} A rms",
+            Source.Contacts));
+        findings.Add(new Finding(
+            Outcome.Fits,
+            "part",
+            isRelay ? "relay with one of these ratings, its coil on the heartbeat driver" : "contactor, and a small relay on the heartbeat driver for its coil",
+            Source.Practice));
+        findings.Add(Poles(order));
+        return new Section("Relay or contactor", findings);
+    }
+
+    private static Finding Poles(Order order)
+    {
+        Circuit circuit = order.VacuumCircuit;
+        string working = circuit.Supply.IsTwoHot ? "two: both wires are hot"
+            : circuit.Plug.IsReversible ? $"two: {circuit.Plug.Name} may go in either way round, so neither wire is sure to be neutral"
+            : "one, in the line and never in the neutral";
+        return new Finding(Outcome.Fits, "poles", working, Source.Practice);
+    }
+}

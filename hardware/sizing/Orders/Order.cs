@@ -1,0 +1,54 @@
+using System.Text;
+using NanoDustSwitch.Sizing.Tables;
+
+namespace NanoDustSwitch.Sizing.Orders;
+
+/// <summary>All that is to be judged together.</summary>
+/// <param name="Vacuum">The vacuum.</param>
+/// <param name="Tool">The tool.</param>
+/// <param name="ToolCircuit">The circuit that feeds the tool, and the vacuum where that has none of its own.</param>
+/// <param name="OwnVacuumCircuit">The vacuum's own circuit; null where there is none.</param>
+/// <param name="Cords">The cords.</param>
+/// <param name="Sensor">The sensor on the tool's wire.</param>
+/// <param name="Turns">Turns of the tool's wire through it.</param>
+/// <param name="Box">The enclosure.</param>
+internal sealed record Order(
+    Load Vacuum, Load Tool, Circuit ToolCircuit, Circuit? OwnVacuumCircuit, IReadOnlyList<Cord> Cords, SensorModel Sensor, int Turns, Box Box)
+{
+    /// <summary>Gets the circuit that feeds vacuum and box.</summary>
+    public Circuit VacuumCircuit => OwnVacuumCircuit ?? ToolCircuit;
+
+    /// <summary>Gets the vacuum's current.</summary>
+    public UnitsNet.ElectricCurrent VacuumCurrent => Vacuum.At(VacuumCircuit.Supply);
+
+    /// <summary>Gets the tool's current.</summary>
+    public UnitsNet.ElectricCurrent ToolCurrent => Tool.At(ToolCircuit.Supply);
+
+    /// <summary>Gets the current through the box's own cord.</summary>
+    public UnitsNet.ElectricCurrent BoxCurrent => OwnVacuumCircuit is null ? VacuumCurrent + ToolCurrent : VacuumCurrent;
+
+    /// <summary>Gets the options that give this order.</summary>
+    public string Options
+    {
+        get
+        {
+            StringBuilder text = new();
+            text.Append($"--vacuum {Vacuum.Nameplate.Replace(" ", "")} --tool {Tool.Nameplate.Replace(" ", "")}");
+            text.Append(Tool.IsKindGiven ? "/" + ToolKinds.NameOf(Tool.Kind) : "");
+            text.Append($" --supply {ToolCircuit.Supply.Volts.Volts:0}V/{ToolCircuit.Supply.Frequency.Hertz:0}Hz");
+            text.Append($" --breaker {ToolCircuit.BreakerText} --plug {ToolCircuit.Plug.Name}");
+            if (OwnVacuumCircuit is { } own)
+            {
+                text.Append($" --vacuum-circuit {own.BreakerText}/{own.Supply.Volts.Volts:0}V/{own.Plug.Name}");
+            }
+
+            foreach (Cord cord in Cords)
+            {
+                text.Append($" --cord {cord.Text}");
+            }
+
+            text.Append($" --sensor {Sensor.Name}{(Turns > 1 ? $" --turns {Turns}" : "")} --box {Box}");
+            return text.ToString();
+        }
+    }
+}

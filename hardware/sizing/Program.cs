@@ -1,0 +1,3 @@
+using NanoDustSwitch.Sizing.Commands;
+
+return CommandLine.Run(args);

@@ -1,0 +1,26 @@
+using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Sizing.Judging;
+
+namespace NanoDustSwitch.Sizing.Tables;
+
+/// <summary>
+/// The band in which a breaker's magnet trips at once, as multiples of the rated current. IEC 60898-1 from memory; North American
+/// breakers have no such band in their standard, and 8 to 16 times is common practice, no source.
+/// </summary>
+internal static class Breakers
+{
+    /// <summary>Gives the least multiple at which it may trip at once.</summary>
+    /// <param name="curve">Kind of breaker.</param>
+    /// <returns>Multiple of the rated current, rms.</returns>
+    public static double From(BreakerCurve curve) => curve switch { BreakerCurve.B => 3, BreakerCurve.C => 5, BreakerCurve.D => 10, _ => 8 };
+
+    /// <summary>Gives the multiple at which it trips at once for certain.</summary>
+    /// <param name="curve">Kind of breaker.</param>
+    /// <returns>Multiple of the rated current, rms.</returns>
+    public static double To(BreakerCurve curve) => curve switch { BreakerCurve.B => 5, BreakerCurve.C => 10, BreakerCurve.D => 20, _ => 16 };
+
+    /// <summary>Gives where the band is from.</summary>
+    /// <param name="curve">Kind of breaker.</param>
+    /// <returns>The source.</returns>
+    public static Source SourceOf(BreakerCurve curve) => curve == BreakerCurve.NorthAmerican ? Source.Practice : Source.IecBreaker;
+}

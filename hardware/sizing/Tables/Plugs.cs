@@ -1,0 +1,50 @@
+using NanoDustSwitch.Sizing.Judging;
+using NanoDustSwitch.Sizing.Orders;
+using UnitsNet;
+
+namespace NanoDustSwitch.Sizing.Tables;
+
+/// <summary>The plugs that are known.</summary>
+internal static class Plugs
+{
+    private static readonly Source s_nema = new("NEC 210.21(B)", Known.Read);
+    private static readonly Source s_national = new("national standards", Known.Memory);
+
+    /// <summary>All of them.</summary>
+    public static readonly IReadOnlyList<Plug> All =
+    [
+        new("US15", "15 A, 125 V, two blades and earth", Amperes(15), Place.NorthAmerica, false, false, false, s_nema),
+        new("US20", "20 A, 125 V, one blade across", Amperes(20), Place.NorthAmerica, false, false, false, s_nema),
+        new("US30", "30 A, 125 V, locking", Amperes(30), Place.NorthAmerica, false, false, false, s_nema),
+        new("US15-240", "15 A, 250 V, two hot blades and earth", Amperes(15), Place.NorthAmerica, true, false, false, s_nema),
+        new("US20-240", "20 A, 250 V, two hot blades and earth", Amperes(20), Place.NorthAmerica, true, false, false, s_nema),
+        new("US30-240", "30 A, 250 V, two hot blades and earth", Amperes(30), Place.NorthAmerica, true, false, false, s_nema),
+        new("JP15", "15 A, 125 V, with earth", Amperes(15), Place.Japan, false, false, true, s_national),
+        new("UK13", "13 A, 250 V, with its fuse", Amperes(13), Place.Elsewhere, false, true, false, s_national),
+        new("EU16", "16 A, 250 V, earth by side clips or pin", Amperes(16), Place.Elsewhere, false, false, true, s_national),
+        new("CH10", "10 A, 250 V, three pins", Amperes(10), Place.Elsewhere, false, false, false, s_national),
+        new("CH16", "16 A, 250 V, three flat pins", Amperes(16), Place.Elsewhere, false, false, false, s_national),
+        new("AU10", "10 A, 250 V, three slanted pins", Amperes(10), Place.Elsewhere, false, false, false, s_national),
+        new("AU15", "15 A, 250 V, wide earth pin", Amperes(15), Place.Elsewhere, false, false, false, s_national),
+    ];
+
+    /// <summary>Finds the plugs that go with a supply.</summary>
+    /// <param name="supply">The supply.</param>
+    /// <returns>Those, the smallest of a family first.</returns>
+    public static IEnumerable<Plug> For(Supply supply) => All.Where(plug => plug.Place == supply.Place && plug.IsTwoHot == supply.IsTwoHot);
+
+    /// <summary>Gives the plug that goes with a breaker where only one kind is in use.</summary>
+    /// <param name="supply">The supply.</param>
+    /// <param name="breaker">The breaker's rating.</param>
+    /// <returns>The plug; null where there is a choice that only the owner can make.</returns>
+    public static Plug? Usual(Supply supply, ElectricCurrent breaker) => supply.Place switch
+    {
+        Place.Elsewhere => null,
+        Place.Japan => For(supply).First(),
+        _ when supply.IsTwoHot || breaker.Amperes >= 30 => For(supply).Last(plug => plug.Rating <= breaker),
+        // A 20 A circuit mostly has receptacles of 15 A.
+        _ => For(supply).First(),
+    };
+
+    private static ElectricCurrent Amperes(double amperes) => ElectricCurrent.FromAmperes(amperes);
+}

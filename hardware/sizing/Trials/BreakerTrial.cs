@@ -1,0 +1,54 @@
+using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Tables;
+
+namespace NanoDustSwitch.Sizing.Trials;
+
+/// <summary>A course of current through the virtual shop's model of a breaker, with its magnet at either edge of the band, from cold.</summary>
+internal sealed class BreakerTrial
+{
+    private const double Hour = 3600;
+
+    /// <summary>Tries.</summary>
+    /// <param name="circuit">The circuit.</param>
+    /// <param name="course">Time and current, A rms; the last current goes on for an hour.</param>
+    public BreakerTrial(Circuit circuit, IEnumerable<(double Seconds, double Amperes)> course)
+    {
+        (double Seconds, double Amperes)[] points = [.. course];
+        PeakMultiple = points.Max(point => point.Amperes) / circuit.Breaker.Amperes;
+        SoonTrip = Trip(circuit, points, Breakers.From(circuit.Curve));
+        LateTrip = Trip(circuit, points, Breakers.To(circuit.Curve));
+    }
+
+    /// <summary>Gets the greatest current over the breaker's rating.</summary>
+    public double PeakMultiple { get; }
+
+    /// <summary>Gets when a breaker trips whose magnet is at the lower edge, s; infinite where it holds for an hour.</summary>
+    public double SoonTrip { get; }
+
+    /// <summary>Gets the same for the upper edge.</summary>
+    public double LateTrip { get; }
+
+    /// <summary>Gets a value indicating whether every breaker of the kind holds.</summary>
+    public bool Holds => double.IsPositiveInfinity(SoonTrip);
+
+    /// <summary>Gets a value indicating whether none of the kind holds.</summary>
+    public bool Trips => !double.IsPositiveInfinity(LateTrip);
+
+    private static double Trip(Circuit circuit, (double Seconds, double Amperes)[] points, double magnet)
+    {
+        Breaker breaker = new(circuit.Breaker.Amperes, circuit.Curve) { InstantaneousMultiple = magnet };
+        foreach ((double seconds, double amperes) in points)
+        {
+            breaker.Update((long)(seconds * 1e6), amperes);
+        }
+
+        double last = points[^1].Seconds;
+        while (!breaker.Tripped && ++last < Hour)
+        {
+            breaker.Update((long)(last * 1e6), points[^1].Amperes);
+        }
+
+        return breaker.Tripped ? breaker.TrippedAt * 1e-6 : double.PositiveInfinity;
+    }
+}

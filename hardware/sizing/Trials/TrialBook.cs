@@ -1,0 +1,46 @@
+using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Sizing.Orders;
+
+namespace NanoDustSwitch.Sizing.Trials;
+
+/// <summary>The trials that were made; orders that differ only in what the virtual shop does not know share them.</summary>
+internal sealed class TrialBook
+{
+    private readonly Dictionary<object, Teaching> _teachings = [];
+    private readonly Dictionary<object, StartCourse> _courses = [];
+
+    /// <summary>Teaches the tool.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>What came of it.</returns>
+    public Teaching Teach(Order order)
+    {
+        object key = ToolKey(order);
+        if (!_teachings.TryGetValue(key, out Teaching? teaching))
+        {
+            teaching = new Teaching(order);
+            _teachings.Add(key, teaching);
+        }
+
+        return teaching;
+    }
+
+    /// <summary>Starts tool and vacuum with the taught settings.</summary>
+    /// <param name="order">The order.</param>
+    /// <param name="load">What the tool draws, as a part of its nameplate.</param>
+    /// <param name="withDelay">Whether the vacuum waits for the end of the tool's surge.</param>
+    /// <returns>The currents.</returns>
+    public StartCourse Start(Order order, double load, bool withDelay)
+    {
+        object key = (ToolKey(order), order.VacuumCurrent.Amperes, order.OwnVacuumCircuit is null, load, withDelay);
+        if (!_courses.TryGetValue(key, out StartCourse? course))
+        {
+            course = new StartCourse(order, [.. Teach(order).Lines, .. withDelay ? Array.Empty<string>() : ["start-delay 0"]], load);
+            _courses.Add(key, course);
+        }
+
+        return course;
+    }
+
+    private static (double Amperes, ToolKind Kind, Supply Supply, SensorModel Sensor, int Turns) ToolKey(Order order) =>
+        (order.ToolCurrent.Amperes, order.Tool.Kind, order.ToolCircuit.Supply, order.Sensor, order.Turns);
+}
