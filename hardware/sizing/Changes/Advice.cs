@@ -32,7 +32,8 @@ internal sealed class Advice
     public int LargestVacuum { get; }
 
     /// <summary>Gets the verdict in one sentence.</summary>
-    public string Verdict => Judgement.Fits ? "Fits." : "Does not fit as given.";
+    public string Verdict => !Judgement.Fits ? "Does not fit as given."
+        : Judgement.Sections.Any(section => section.Outcome == Outcome.Mind) ? "Fits; mind what is marked so." : "Fits.";
 
     /// <summary>Gets what would make it fit, a line each.</summary>
     public IEnumerable<string> Lines
@@ -51,7 +52,9 @@ internal sealed class Advice
 
             if (!Judgement.Fits && Changes.Count == 0 && LargestVacuum == 0)
             {
-                yield return "no three changes that this program knows make it fit: ask a licensed electrician";
+                bool isTooSmall = Judgement.Sections.Where(section => section.Outcome == Outcome.Fails).All(section => section.Title == TeachJudge.Title);
+                yield return isTooSmall ? "nothing: the tool is too small for the switch, with ten turns as well; work the vacuum by hand"
+                    : "no three changes that this program knows: ask a licensed electrician";
             }
         }
     }

@@ -26,9 +26,12 @@ internal static class Candidates
         Circuit circuit = order.ToolCircuit;
         if (order.OwnVacuumCircuit is null)
         {
+            string where = circuit.Supply.Place == Place.Elsewhere && order.BoxCurrent <= circuit.Breaker
+                ? $"a receptacle of their own, on another circuit or on this one, whose breaker bears the sum of {order.BoxCurrent.Amperes:0.0} A"
+                : "a second circuit like the first";
             yield return new Change(
                 "vacuum's circuit",
-                "the vacuum and the box on a second circuit like the first, the sensing head on the tool's",
+                $"the vacuum and the box on {where}, the sensing head on the tool's",
                 $"--vacuum-circuit {circuit.BreakerText}",
                 changed => changed with { OwnVacuumCircuit = changed.ToolCircuit });
         }
@@ -76,8 +79,14 @@ internal static class Candidates
         Circuit circuit = order.ToolCircuit;
         foreach (int rating in BreakerRatings.Of(circuit.Supply.Place).Where(rating => rating > circuit.Breaker.Amperes))
         {
+            // A box with receptacles of 15 or 20 A does not belong on a circuit of 30 A; only a tool that needs one does.
+            if (rating > 20 && order.ToolCurrent.Amperes <= 16)
+            {
+                continue;
+            }
+
             ElectricCurrent breaker = ElectricCurrent.FromAmperes(rating);
-            Plug? plug = Family(circuit.Plug).LastOrDefault(plug => plug.Rating.Amperes <= rating);
+            Plug? plug = Family(circuit.Plug).LastOrDefault(plug => plug.Rating.Amperes <= rating && plug.LargestBreaker.Amperes >= rating);
             Circuit larger = circuit with { Breaker = breaker, Plug = plug ?? circuit.Plug };
             yield return new Change(
                 "breaker",

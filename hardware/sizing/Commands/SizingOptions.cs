@@ -29,7 +29,7 @@ internal sealed class SizingOptions
         Description = "The vacuum's and the box's own circuit: 20A, also 15A/120V beside a 240 V tool, and 20A/US20.",
     };
 
-    private readonly Option<int> _turns = new("--turns") { Description = "Turns of the tool's wire through the transformer.", DefaultValueFactory = _ => 1 };
+    private readonly Option<string> _turns = new("--turns") { Description = "Turns of the tool's wire through the transformer, 1 to 10.", DefaultValueFactory = _ => "1" };
     private readonly Option<string> _box = new("--box") { Description = "Outside of the sealed box.", DefaultValueFactory = _ => UsualBox };
     private readonly Option<string?> _report = new("--report") { Description = "Write the judgement to this page (HTML), with the starts against the breaker's curve." };
 
@@ -71,7 +71,7 @@ internal sealed class SizingOptions
             vacuum,
             cords,
             sensor,
-            SensorText.Turns(parsed.GetValue(_turns), sensor),
+            SensorText.Turns(parsed.GetValue(_turns)!, sensor),
             BoxText.Read(parsed.GetValue(_box)!));
     }
 

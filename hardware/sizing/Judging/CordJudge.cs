@@ -45,7 +45,7 @@ internal static class CordJudge
         yield return new Finding(
             Outcome.Fits,
             "its drop",
-            $"2 x {cord.Length.Meters:0.0#} m x {cord.Size.OhmsPerMeter * 1000:0.00} mohm/m at 75 °C x {current.Amperes:0.0#} A = {drop.Volts:0.00} V, {drop / supply.Volts * 100:0.0} %",
+            $"2 x {cord.Length.Meters:0.0#} m x {cord.Size.OhmsPerMeter * 1000:0.00} mohm/m at 75 °C x {current.Amperes:0.0#} A = {drop.Volts:0.00} V, {drop / supply.Volts * 100:0.00} %",
             cord.Size.ResistanceSource);
     }
 
@@ -59,9 +59,14 @@ internal static class CordJudge
             Outcome.Mind => "over 3 %, which leaves little of 5 % for the wire in the wall",
             _ => "over the 5 % for wall and cord together",
         };
-        string start = path.Name == "tool"
-            ? $"; at the tool's start {ToolDefaults.InrushMultiple(order.Tool.Kind):0} times the tool's part"
-            : "";
-        return new Finding(outcome, $"wall to {path.Name}", $"{path.Drop.Volts:0.00} V = {percent:0.0} %; {limit}{start}", Source.Drop);
+        string start = path.Name == "tool" ? $"; {StartDrop(order, path).Volts:0.0} V while the tool starts" : "";
+        return new Finding(outcome, $"wall to {path.Name}", $"{path.Drop.Volts:0.00} V = {percent:0.00} %; {limit}{start}", Source.Drop);
+    }
+
+    // The tool starts before the vacuum does.
+    private static ElectricPotential StartDrop(Order order, CordPath path)
+    {
+        ElectricCurrent start = order.ToolCurrent * ToolDefaults.InrushMultiple(order.Tool.Kind);
+        return path.Cords.Aggregate(ElectricPotential.Zero, (sum, each) => sum + CordPath.DropOf(each.Cord, start));
     }
 }

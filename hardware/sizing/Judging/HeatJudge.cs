@@ -28,7 +28,7 @@ internal static class HeatJudge
                 Finding.Of(
                     sums.Inside <= HeatSums.WarmestInside,
                     "inside",
-                    $"{sums.Total.Watts:0.0} W x {sums.KelvinPerWatt:0.0} K/W = {sums.Rise.Kelvins:0} K over a shop of {HeatSums.Ambient:0} °C = {sums.Inside:0} °C; {HeatSums.WarmestInside:0} °C at most",
+                    $"{sums.Total.Watts:0.0} W x {sums.KelvinPerWatt:0.0} K/W = {sums.Rise.Kelvins:0.0} K over a shop of {HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C; {HeatSums.WarmestInside:0} °C at most",
                     Source.Practice),
             ]);
     }

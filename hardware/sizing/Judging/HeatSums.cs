@@ -49,7 +49,7 @@ internal sealed class HeatSums(Order order)
     public double KelvinPerWatt => 1 / (WattsPerSquareMeterKelvin * order.Box.Surface.SquareMeters);
 
     /// <summary>Gets the rise over the shop's air.</summary>
-    public TemperatureDelta Rise => TemperatureDelta.FromKelvins(Total.Watts * KelvinPerWatt);
+    public TemperatureDelta Rise => TemperatureDelta.FromKelvins((double)Total.Watts * KelvinPerWatt);
 
     /// <summary>Gets the air in the box in the warmest shop, °C.</summary>
     public double Inside => Ambient + Rise.Kelvins;

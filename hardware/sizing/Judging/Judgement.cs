@@ -29,7 +29,7 @@ internal sealed class Judgement(Order order, TrialBook trials)
     public bool HasSettings => trials.Teach(order).Worked;
 
     /// <summary>Gets the lines to type at the console.</summary>
-    public IReadOnlyList<string> Lines => trials.Teach(order).Lines;
+    public IReadOnlyList<string> Lines => trials.Lines(order);
 
     private static bool Holds(Section section) => section.Outcome != Outcome.Fails;
 }

@@ -44,13 +44,14 @@ internal static class LoadJudge
                 $"{load.Name}, code load",
                 $"{load.Nameplate.Amperes:0.0#} A x 1.25, as it may last 3 h = {load.CodeLoad.Amperes:0.0#} A; {load.Rating.Amperes:0} A",
                 Source.Continuous);
-            yield return Finding.Of(
-                load.IsReceptacleRight,
-                $"{load.Name}, receptacle",
-                $"{circuit.Plug.Name} on a breaker of {circuit.Breaker.Amperes:0} A{(load.IsReceptacleRight ? "" : " does not belong there: 15 A on 15 and 20, 20 A on 20, 30 A on 30")}",
-                Source.Receptacle);
         }
-        else if (load.Holds && load.IsLong)
+
+        yield return Finding.Of(
+            load.IsReceptacleRight,
+            $"{load.Name}, receptacle",
+            $"{circuit.Plug.Name} on a breaker of {circuit.Breaker.Amperes:0} A{(load.IsReceptacleRight ? "" : " does not belong there")}; {circuit.Plug.LargestBreaker.Amperes:0} A at most",
+            load.IsAmerican ? Source.Receptacle : circuit.Plug.Source);
+        if (!load.IsAmerican && load.Holds && load.IsLong)
         {
             yield return new Finding(
                 Outcome.Mind,

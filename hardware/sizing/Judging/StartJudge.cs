@@ -23,7 +23,7 @@ internal static class StartJudge
         if (order.OwnVacuumCircuit is { } own)
         {
             findings.Add(Of("tool alone on its circuit", circuit, new BreakerTrial(circuit, ToolOf(delayed)), Outcome.Mind));
-            if (own.Curve != circuit.Curve || own.Breaker != circuit.Breaker)
+            if (own.BreakerText != circuit.BreakerText)
             {
                 findings.Add(Band(own));
             }
@@ -37,7 +37,7 @@ internal static class StartJudge
             findings.Add(Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails));
             BreakerTrial atOnce = new(circuit, ToolOf(together));
             Finding finding = Of($"both at once, {Delay(together)}", circuit, atOnce, Outcome.Fits);
-            findings.Add(!atOnce.Holds && after.Holds ? finding with { Working = finding.Working + "; so leave start-delay at surge" } : finding);
+            findings.Add(!atOnce.Holds && after.Holds ? finding with { Working = finding.Working + "; so leave start-delay as it is below" } : finding);
         }
 
         return new Section("Starts against the breaker", findings);

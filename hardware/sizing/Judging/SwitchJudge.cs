@@ -59,11 +59,23 @@ internal static class SwitchJudge
             Source.Contacts));
         findings.Add(new Finding(
             Outcome.Fits,
+            "carrying",
+            $"{Through(order):0} A at least, what breaker, fuse or protector lets through to the vacuum's receptacle, whatever is plugged in there",
+            Source.Practice));
+        findings.Add(new Finding(
+            Outcome.Fits,
             "part",
             isRelay ? "relay with one of these ratings, its coil on the heartbeat driver" : "contactor, and a small relay on the heartbeat driver for its coil",
             Source.Practice));
         findings.Add(Poles(order));
         return new Section("Relay or contactor", findings);
+    }
+
+    private static double Through(Order order)
+    {
+        Protector protector = new(order);
+        double breaker = order.VacuumCircuit.Breaker.Amperes;
+        return protector.IsNeeded ? protector.Rating ?? breaker : breaker;
     }
 
     private static Finding Poles(Order order)

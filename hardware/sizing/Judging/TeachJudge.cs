@@ -7,9 +7,10 @@ namespace NanoDustSwitch.Sizing.Judging;
 /// <summary>The smallest tool that is seen, the settings, and whether the vacuum follows with them.</summary>
 internal static class TeachJudge
 {
-    // A vacuum that starts while the tool still draws twice its current adds to a surge.
-    private const double InsideSurge = 2;
     private const double Milli = 0.001;
+
+    /// <summary>Title of the section.</summary>
+    public const string Title = "Smallest tool and settings";
 
     /// <summary>Judges.</summary>
     /// <param name="order">The order.</param>
@@ -31,11 +32,16 @@ internal static class TeachJudge
         ];
         if (teaching.Worked)
         {
+            findings.Add(new Finding(
+                Outcome.Fits,
+                "start-delay",
+                trials.IsSurgeSeen(order) ? "surge: the end of the tool's surge is seen" : "1 s: the sensor clips in the tool's surge, whose end is not seen",
+                Source.Tried));
             findings.Add(Follows("vacuum follows", trials.Start(order, 1, withDelay: true)));
             findings.Add(Follows("the tool idling", trials.Start(order, ToolKinds.IdlePart, withDelay: true)));
         }
 
-        return new Section("Smallest tool and settings", findings);
+        return new Section(Title, findings);
     }
 
     private static Finding Follows(string what, StartCourse course)
@@ -45,12 +51,7 @@ internal static class TeachJudge
             return new Finding(Outcome.Fails, what, $"it does not start within {StartCourse.Seconds:0} s", Source.Tried);
         }
 
-        bool isInside = course.ToolMultipleThen > InsideSurge;
         string working = $"{course.VacuumAfter:0.00} s after the tool, which then draws {course.ToolMultipleThen:0.0} times its running current";
-        return new Finding(
-            isInside ? Outcome.Mind : Outcome.Fits,
-            what,
-            isInside ? working + ": inside the surge; set start-delay to 1 s" : working,
-            Source.Tried);
+        return new Finding(course.IsInsideSurge ? Outcome.Mind : Outcome.Fits, what, working, Source.Tried);
     }
 }

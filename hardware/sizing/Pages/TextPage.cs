@@ -71,10 +71,10 @@ internal static class TextPage
     private static void WriteVerdict(IAnsiConsole console, Advice advice, int width)
     {
         console.WriteLine();
-        console.MarkupLine(advice.Judgement.Fits ? $"[bold green]{advice.Verdict}[/]" : $"[bold red]{advice.Verdict}[/]");
+        console.MarkupLine(advice.Judgement.Fits ? $"[bold green]{Markup.Escape(advice.Verdict)}[/]" : $"[bold red]{advice.Verdict}[/]");
         if (!advice.Judgement.Fits)
         {
-            console.WriteLine(advice.Changes.Count > 0 || advice.LargestVacuum > 0 ? "It would fit, all else as given, with any one of:" : "");
+            console.WriteLine("It would fit, all else as given, with any one of:");
         }
 
         foreach (string line in advice.Lines)

@@ -19,6 +19,12 @@ internal static class Breakers
     /// <returns>Multiple of the rated current, rms.</returns>
     public static double To(BreakerCurve curve) => curve switch { BreakerCurve.B => 5, BreakerCurve.C => 10, BreakerCurve.D => 20, _ => 16 };
 
+    /// <summary>Gives the limits by which its heat must have tripped it: UL 489 (read), IEC 60898-1 (memory).</summary>
+    /// <param name="curve">Kind of breaker.</param>
+    /// <returns>Multiples of the rated current and times in s.</returns>
+    public static (double Multiple, double Seconds)[] MustTrip(BreakerCurve curve) =>
+        curve == BreakerCurve.NorthAmerican ? [(1.35, 3600), (2, 120)] : [(1.45, 3600), (2.55, 60)];
+
     /// <summary>Gives where the band is from.</summary>
     /// <param name="curve">Kind of breaker.</param>
     /// <returns>The source.</returns>

@@ -13,19 +13,19 @@ internal static class Plugs
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<Plug> All =
     [
-        new("US15", "15 A, 125 V, two blades and earth", Amperes(15), Place.NorthAmerica, false, false, false, s_nema),
-        new("US20", "20 A, 125 V, one blade across", Amperes(20), Place.NorthAmerica, false, false, false, s_nema),
-        new("US30", "30 A, 125 V, locking", Amperes(30), Place.NorthAmerica, false, false, false, s_nema),
-        new("US15-240", "15 A, 250 V, two hot blades and earth", Amperes(15), Place.NorthAmerica, true, false, false, s_nema),
-        new("US20-240", "20 A, 250 V, two hot blades and earth", Amperes(20), Place.NorthAmerica, true, false, false, s_nema),
-        new("US30-240", "30 A, 250 V, two hot blades and earth", Amperes(30), Place.NorthAmerica, true, false, false, s_nema),
-        new("JP15", "15 A, 125 V, with earth", Amperes(15), Place.Japan, false, false, true, s_national),
-        new("UK13", "13 A, 250 V, with its fuse", Amperes(13), Place.Elsewhere, false, true, false, s_national),
-        new("EU16", "16 A, 250 V, earth by side clips or pin", Amperes(16), Place.Elsewhere, false, false, true, s_national),
-        new("CH10", "10 A, 250 V, three pins", Amperes(10), Place.Elsewhere, false, false, false, s_national),
-        new("CH16", "16 A, 250 V, three flat pins", Amperes(16), Place.Elsewhere, false, false, false, s_national),
-        new("AU10", "10 A, 250 V, three slanted pins", Amperes(10), Place.Elsewhere, false, false, false, s_national),
-        new("AU15", "15 A, 250 V, wide earth pin", Amperes(15), Place.Elsewhere, false, false, false, s_national),
+        new("US15", "15 A, 125 V, two blades and earth", Amperes(15), Amperes(20), Place.NorthAmerica, false, false, false, s_nema),
+        new("US20", "20 A, 125 V, one blade across", Amperes(20), Amperes(20), Place.NorthAmerica, false, false, false, s_nema),
+        new("US30", "30 A, 125 V, locking", Amperes(30), Amperes(30), Place.NorthAmerica, false, false, false, s_nema),
+        new("US15-240", "15 A, 250 V, two hot blades and earth", Amperes(15), Amperes(20), Place.NorthAmerica, true, false, false, s_nema),
+        new("US20-240", "20 A, 250 V, two hot blades and earth", Amperes(20), Amperes(20), Place.NorthAmerica, true, false, false, s_nema),
+        new("US30-240", "30 A, 250 V, two hot blades and earth", Amperes(30), Amperes(30), Place.NorthAmerica, true, false, false, s_nema),
+        new("JP15", "15 A, 125 V, with earth", Amperes(15), Amperes(20), Place.Japan, false, false, true, s_national),
+        new("UK13", "13 A, 250 V, with its fuse", Amperes(13), Amperes(32), Place.Elsewhere, false, true, false, s_national),
+        new("EU16", "16 A, 250 V, earth by side clips or pin", Amperes(16), Amperes(16), Place.Elsewhere, false, false, true, s_national),
+        new("CH10", "10 A, 250 V, three pins", Amperes(10), Amperes(13), Place.Elsewhere, false, false, false, s_national),
+        new("CH16", "16 A, 250 V, three flat pins", Amperes(16), Amperes(16), Place.Elsewhere, false, false, false, s_national),
+        new("AU10", "10 A, 250 V, three slanted pins", Amperes(10), Amperes(20), Place.Elsewhere, false, false, false, s_national),
+        new("AU15", "15 A, 250 V, wide earth pin", Amperes(15), Amperes(20), Place.Elsewhere, false, false, false, s_national),
     ];
 
     /// <summary>Finds the plugs that go with a supply.</summary>

@@ -8,6 +8,7 @@ namespace NanoDustSwitch.Sizing.Trials;
 internal sealed class BreakerTrial
 {
     private const double Hour = 3600;
+    private const double Step = 0.25;
 
     /// <summary>Tries.</summary>
     /// <param name="circuit">The circuit.</param>
@@ -44,8 +45,9 @@ internal sealed class BreakerTrial
         }
 
         double last = points[^1].Seconds;
-        while (!breaker.Tripped && ++last < Hour)
+        while (!breaker.Tripped && last < Hour)
         {
+            last += Step;
             breaker.Update((long)(last * 1e6), points[^1].Amperes);
         }
 

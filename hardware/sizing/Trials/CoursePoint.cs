@@ -4,4 +4,4 @@ namespace NanoDustSwitch.Sizing.Trials;
 /// <param name="Seconds">Time from the tool's start.</param>
 /// <param name="Tool">Current of the tool's circuit, A rms.</param>
 /// <param name="Vacuum">Current of the vacuum's circuit, A rms; the same circuit where it has none of its own.</param>
-internal readonly record struct CoursePoint(double Seconds, double Tool, double Vacuum);
+internal sealed record CoursePoint(double Seconds, double Tool, double Vacuum);

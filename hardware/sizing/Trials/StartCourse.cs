@@ -9,6 +9,9 @@ internal sealed class StartCourse
     /// <summary>Length of a course, s.</summary>
     public const double Seconds = 10;
 
+    // A vacuum that starts while the tool still draws twice its current adds to the surge.
+    private const double InsideSurge = 2;
+
     /// <summary>Starts the tool in the virtual shop and notes the currents.</summary>
     /// <param name="order">The order.</param>
     /// <param name="settings">Lines that are typed before.</param>
@@ -43,6 +46,9 @@ internal sealed class StartCourse
 
     /// <summary>Gets the time from the tool's start to the vacuum's, s; infinite where it does not start.</summary>
     public double VacuumAfter { get; private set; }
+
+    /// <summary>Gets a value indicating whether the vacuum started inside the tool's surge.</summary>
+    public bool IsInsideSurge => ToolMultipleThen > InsideSurge;
 
     /// <summary>Gets the tool's current at the vacuum's start over its running current.</summary>
     public double ToolMultipleThen { get; private set; }

@@ -48,7 +48,6 @@ internal sealed class Teaching
             .. SensorLines(order),
             $"noise {Amperes(settingNoise)}",
             .. Levels(shop.Settings),
-            "start-delay surge",
         ];
         StartAtMilliamperes = shop.Settings[SettingId.StartAt];
         StopBelowMilliamperes = shop.Settings[SettingId.StopBelow];
@@ -72,7 +71,7 @@ internal sealed class Teaching
     /// <summary>Gets stop-below, mA.</summary>
     public int StopBelowMilliamperes { get; }
 
-    /// <summary>Gets the lines to type at the console, in an order in which each is taken.</summary>
+    /// <summary>Gets the lines to type at the console for sensor and levels, in an order in which each is taken.</summary>
     public IReadOnlyList<string> Lines { get; }
 
     private static IEnumerable<string> SensorLines(Order order) =>

@@ -1,11 +1,15 @@
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Trials;
 
 /// <summary>The trials that were made; orders that differ only in what the virtual shop does not know share them.</summary>
 internal sealed class TrialBook
 {
+    private const string Surge = "start-delay surge";
+    private const string FixedDelay = "start-delay 1s";
+
     private readonly Dictionary<object, Teaching> _teachings = [];
     private readonly Dictionary<object, StartCourse> _courses = [];
 
@@ -24,17 +28,31 @@ internal sealed class TrialBook
         return teaching;
     }
 
+    /// <summary>Tells whether the firmware sees the end of the tool's surge, at full load and idling.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>False where it must wait for a fixed time.</returns>
+    public bool IsSurgeSeen(Order order) => !Start(order, 1, Surge).IsInsideSurge && !Start(order, ToolKinds.IdlePart, Surge).IsInsideSurge;
+
+    /// <summary>Gives the lines to type at the console.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The lines, without the last, which saves.</returns>
+    public IReadOnlyList<string> Lines(Order order) => [.. Teach(order).Lines, Delay(order)];
+
     /// <summary>Starts tool and vacuum with the taught settings.</summary>
     /// <param name="order">The order.</param>
     /// <param name="load">What the tool draws, as a part of its nameplate.</param>
     /// <param name="withDelay">Whether the vacuum waits for the end of the tool's surge.</param>
     /// <returns>The currents.</returns>
-    public StartCourse Start(Order order, double load, bool withDelay)
+    public StartCourse Start(Order order, double load, bool withDelay) => Start(order, load, withDelay ? Delay(order) : "start-delay 0");
+
+    private string Delay(Order order) => IsSurgeSeen(order) ? Surge : FixedDelay;
+
+    private StartCourse Start(Order order, double load, string delay)
     {
-        object key = (ToolKey(order), order.VacuumCurrent.Amperes, order.OwnVacuumCircuit is null, load, withDelay);
+        object key = (ToolKey(order), order.VacuumCurrent.Amperes, order.OwnVacuumCircuit is null, load, delay);
         if (!_courses.TryGetValue(key, out StartCourse? course))
         {
-            course = new StartCourse(order, [.. Teach(order).Lines, .. withDelay ? Array.Empty<string>() : ["start-delay 0"]], load);
+            course = new StartCourse(order, [.. Teach(order).Lines, delay], load);
             _courses.Add(key, course);
         }
 
