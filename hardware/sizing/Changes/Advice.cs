@@ -35,6 +35,12 @@ internal sealed class Advice
     public string Verdict => !Judgement.Fits ? "Does not fit as given."
         : Judgement.Sections.Any(section => section.Outcome == Outcome.Mind) ? "Fits; mind what is marked so." : "Fits.";
 
+    /// <summary>Gets what stands before the changes.</summary>
+    public string Heading => Lines.Any() ? "It would fit, all else as given, with any one of:"
+        : Judgement.Sections.Where(section => section.Outcome == Outcome.Fails).All(section => section.Title == TeachJudge.Title)
+            ? "The tool is too small for the switch, with ten turns as well; work the vacuum by hand."
+        : "No three changes that this program knows make it fit; ask a licensed electrician.";
+
     /// <summary>Gets what would make it fit, a line each.</summary>
     public IEnumerable<string> Lines
     {
@@ -48,13 +54,6 @@ internal sealed class Advice
             if (LargestVacuum > 0)
             {
                 yield return $"as it is, a vacuum of {LargestVacuum} A at most: --vacuum {LargestVacuum}A";
-            }
-
-            if (!Judgement.Fits && Changes.Count == 0 && LargestVacuum == 0)
-            {
-                bool isTooSmall = Judgement.Sections.Where(section => section.Outcome == Outcome.Fails).All(section => section.Title == TeachJudge.Title);
-                yield return isTooSmall ? "nothing: the tool is too small for the switch, with ten turns as well; work the vacuum by hand"
-                    : "no three changes that this program knows: ask a licensed electrician";
             }
         }
     }

@@ -26,12 +26,9 @@ internal static class Candidates
         Circuit circuit = order.ToolCircuit;
         if (order.OwnVacuumCircuit is null)
         {
-            string where = circuit.Supply.Place == Place.Elsewhere && order.BoxCurrent <= circuit.Breaker
-                ? $"a receptacle of their own, on another circuit or on this one, whose breaker bears the sum of {order.BoxCurrent.Amperes:0.0} A"
-                : "a second circuit like the first";
             yield return new Change(
                 "vacuum's circuit",
-                $"the vacuum and the box on {where}, the sensing head on the tool's",
+                "the vacuum and the box on a second circuit like the first, the sensing head on the tool's",
                 $"--vacuum-circuit {circuit.BreakerText}",
                 changed => changed with { OwnVacuumCircuit = changed.ToolCircuit });
         }

@@ -34,7 +34,12 @@ internal static class HtmlPage
             .Append("<title>Dust switch: what goes together</title>\n<style>\n").Append(Style).Append("\n</style></head><body>\n")
             .Append($"<h1>Vacuum {Text(order.Vacuum.Nameplate)}, tool {Text(order.Tool.Nameplate)}, {Text(order.ToolCircuit.Supply.ToString())}</h1>\n")
             .Append($"<p class=\"verdict {(judgement.Fits ? "yes" : "no")}\">{Text(advice.Verdict)}</p>\n");
-        AddList(page, advice.Lines.Any() ? "It would fit, all else as given, with any one of" : "", advice.Lines);
+        if (!judgement.Fits)
+        {
+            page.Append($"<p>{Text(advice.Heading)}</p>\n");
+            AddList(page, advice.Lines);
+        }
+
         page.Append($"<p>Judged: <code>{Text(order.Options)}</code></p>\n");
         AddPictures(page, order, trials);
         foreach (Section section in judgement.Sections)
@@ -46,7 +51,8 @@ internal static class HtmlPage
             .Append(judgement.HasSettings
                 ? $"<pre>{Text(string.Join("\n", judgement.Lines.Append("save")))}</pre>\n<p>Then <code>teach</code> with the real tool.</p>\n"
                 : "<p>None: teach would refuse this tool.</p>\n");
-        AddList(page, "Before anything else", Cautions.All);
+        page.Append("<h2>Before anything else</h2>\n");
+        AddList(page, Cautions.All);
         return page.Append("</body></html>\n").ToString();
     }
 
@@ -90,18 +96,15 @@ internal static class HtmlPage
             .Append($"<img alt=\"{name}: current over the first three seconds\" src=\"data:image/png;base64,{Convert.ToBase64String(picture.OverTime())}\">\n");
     }
 
-    private static void AddList(StringBuilder page, string title, IEnumerable<string> lines)
+    private static void AddList(StringBuilder page, IEnumerable<string> lines)
     {
-        if (title.Length > 0)
+        page.Append("<ul>\n");
+        foreach (string line in lines)
         {
-            page.Append($"<h2>{Text(title)}</h2>\n<ul>\n");
-            foreach (string line in lines)
-            {
-                page.Append($"<li>{Text(line)}</li>\n");
-            }
-
-            page.Append("</ul>\n");
+            page.Append($"<li>{Text(line)}</li>\n");
         }
+
+        page.Append("</ul>\n");
     }
 
     private static string Text(string text) => WebUtility.HtmlEncode(text);

@@ -74,7 +74,7 @@ internal static class TextPage
         console.MarkupLine(advice.Judgement.Fits ? $"[bold green]{Markup.Escape(advice.Verdict)}[/]" : $"[bold red]{advice.Verdict}[/]");
         if (!advice.Judgement.Fits)
         {
-            console.WriteLine("It would fit, all else as given, with any one of:");
+            console.WriteLine(advice.Heading);
         }
 
         foreach (string line in advice.Lines)

@@ -1,0 +1,71 @@
+using NanoDustSwitch.Sizing.Changes;
+using NanoDustSwitch.Sizing.Judging;
+using NanoDustSwitch.Sizing.Orders;
+
+namespace NanoDustSwitch.SizingTests;
+
+/// <summary>The changes that the program offers, typed as it says them: each must make it fit.</summary>
+[TestClass]
+public sealed class ChangesTests
+{
+    public static IEnumerable<object[]> Lines => WorkedCases.All.Where(each => each.ExitCode == 1).Select(each => new object[] { each.Line });
+
+    [TestMethod]
+    [DynamicData(nameof(Lines))]
+    [DataRow("--vacuum 4A --tool 1hp --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A")]
+    [DataRow("--vacuum 10A --tool 8A --supply 120V/60Hz --breaker 20A --plug US20 --cord 60m/16AWG --cord vacuum:3m/18AWG --sensor hall-5A")]
+    public void Every_offer_fits_when_it_is_typed(string line)
+    {
+        Judged judged = new(line);
+        Advice advice = new(judged.Judgement, judged.Trials);
+        Assert.IsNotEmpty(advice.Changes, line);
+        foreach (string options in advice.Changes.Select(set => string.Join(" ", set.Select(change => change.Options))))
+        {
+            Assert.AreEqual(0, new Terminal(With(line, options)).ExitCode, options);
+        }
+
+        if (advice.LargestVacuum > 0)
+        {
+            Assert.AreEqual(0, new Terminal(With(line, $"--vacuum {advice.LargestVacuum}A")).ExitCode, line);
+            Assert.AreEqual(1, new Terminal(With(line, $"--vacuum {advice.LargestVacuum + 1}A")).ExitCode, line);
+        }
+    }
+
+    [TestMethod]
+    public void No_smaller_set_of_changes_is_passed_by()
+    {
+        // 1 hp at 120 V wants a 20 A circuit of its own: neither change alone helps.
+        Judged judged = new("--vacuum 4A --tool 1hp --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A");
+        Advice advice = new(judged.Judgement, judged.Trials);
+        Assert.HasCount(2, advice.Changes[0]);
+        foreach (Change change in advice.Changes[0])
+        {
+            Assert.IsFalse(new Judgement(change.Apply(judged.Order), judged.Trials).Fits, change.Text);
+        }
+    }
+
+    [TestMethod]
+    [DataRow("--vacuum 30A --tool 30A --supply 120V/60Hz --breaker 15A --cord 2m/16AWG --sensor transformer-100A", "ask a licensed electrician.")]
+    [DataRow("--vacuum 1000W --tool 25W/universal --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 --sensor transformer-100A", "too small for the switch")]
+    public void Where_nothing_helps_it_says_so(string line, string says)
+    {
+        Terminal terminal = new(line);
+        Assert.AreEqual(1, terminal.ExitCode);
+        StringAssert.Contains(terminal.Shown, says, StringComparison.Ordinal);
+    }
+
+    // The options in place of those of the same name; a cord in place of those that feed the same.
+    private static string With(string line, string options)
+    {
+        List<(string Name, string Value)> old = Pairs(line);
+        List<(string Name, string Value)> changed = Pairs(options);
+        old.RemoveAll(pair => changed.Exists(other => other.Name == pair.Name && Use(other) == Use(pair)));
+        return string.Join(" ", old.Concat(changed).Select(pair => $"{pair.Name} {pair.Value}"));
+    }
+
+    private static CordUse Use((string Name, string Value) pair) => pair.Name != "--cord" || !pair.Value.Contains(':') ? CordUse.Box
+        : pair.Value.StartsWith("tool:", StringComparison.Ordinal) ? CordUse.Tool
+        : CordUse.Vacuum;
+
+    private static List<(string Name, string Value)> Pairs(string line) => [.. Terminal.Words(line).Chunk(2).Select(pair => (pair[0], pair[1]))];
+}

@@ -1,0 +1,1 @@
+[assembly: Parallelize(Scope = ExecutionScope.MethodLevel)]

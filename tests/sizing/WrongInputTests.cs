@@ -1,0 +1,109 @@
+namespace NanoDustSwitch.SizingTests;
+
+/// <summary>What cannot be used gets one sentence and exit code 2, and nothing is judged.</summary>
+[TestClass]
+public sealed class WrongInputTests
+{
+    private const string Good = "--vacuum 10A|--tool 12A|--supply 120V/60Hz|--breaker 15A|--cord 8m/14AWG|--sensor transformer-100A";
+
+    [TestMethod]
+    [DataRow("--vacuum", "5 peak hp", "peak figure")]
+    [DataRow("--vacuum", "6.5HP", "peak figure")]
+    [DataRow("--vacuum", "10", "amperes or watts")]
+    [DataRow("--vacuum", "-5A", "amperes or watts")]
+    [DataRow("--vacuum", "NaNA", "amperes or watts")]
+    [DataRow("--vacuum", "1.000,5A", "amperes or watts")]
+    [DataRow("--vacuum", "", "amperes or watts")]
+    [DataRow("--vacuum", "0A", "0.02 to 60 A")]
+    [DataRow("--vacuum", "99999999999999999999999999kW", "0.02 to 60 A")]
+    [DataRow("--tool", "3 hp peak", "no rating")]
+    [DataRow("--tool", "develops 3 hp", "no rating")]
+    [DataRow("--tool", "3hp", "peak figure")]
+    [DataRow("--tool", "1.7hp", "430.248")]
+    [DataRow("--tool", "1/0hp", "no rating")]
+    [DataRow("--tool", "12A/dc", "induction, universal, soft-start")]
+    [DataRow("--supply", "120V", "volts and hertz")]
+    [DataRow("--supply", "127V/60Hz", "known are")]
+    [DataRow("--supply", "120V/50Hz", "known are")]
+    [DataRow("--supply", "230V/50Hz", "--plug is needed")]
+    [DataRow("--breaker", "17A", "15, 20, 30 A")]
+    [DataRow("--breaker", "C16", "rating alone")]
+    [DataRow("--breaker", "C", "cannot be read")]
+    [DataRow("--breaker", "", "cannot be read")]
+    [DataRow("--cord", "8/14AWG", "length and size")]
+    [DataRow("--cord", "8m/13AWG", "14AWG")]
+    [DataRow("--cord", "200m/14AWG", "100 m")]
+    [DataRow("--cord", "saw:8m/14AWG", "box:, tool: and vacuum:")]
+    [DataRow("--cord", "tool:8m/14AWG", "missing for the box")]
+    [DataRow("--sensor", "clamp", "transformer-100A")]
+    [DataRow("--turns", "0", "1 to 10")]
+    [DataRow("--turns", "two", "1 to 10")]
+    [DataRow("--plug", "UK13", "US15, US20, US30")]
+    [DataRow("--plug", "X", "US15, US20, US30")]
+    [DataRow("--vacuum-circuit", "20A/230V", "does not go with")]
+    [DataRow("--vacuum-circuit", "20A/UK13", "does not go with")]
+    [DataRow("--box", "200x120", "width, depth and height")]
+    [DataRow("--box", "1x2x3mm", "40 to 1000 mm")]
+    [DataRow("--report", ".", "folder")]
+    [DataRow("--wings", "2", "Unrecognized")]
+    public void A_wrong_value_gets_one_sentence(string option, string value, string says)
+    {
+        List<string> args = [];
+        foreach (string pair in Good.Split('|'))
+        {
+            string[] words = pair.Split(' ');
+            args.AddRange(words[0] == option ? [] : words);
+        }
+
+        AssertRefused(new Terminal([.. args, option, value]), says);
+    }
+
+    [TestMethod]
+    [DataRow("--vacuum")]
+    [DataRow("--tool")]
+    [DataRow("--supply")]
+    [DataRow("--breaker")]
+    [DataRow("--cord")]
+    [DataRow("--sensor")]
+    public void Each_option_that_is_needed_is_missed(string option)
+    {
+        string[] args = [.. Good.Split('|').Where(pair => !pair.StartsWith(option + " ", StringComparison.Ordinal)).SelectMany(pair => pair.Split(' '))];
+        AssertRefused(new Terminal(args), option);
+    }
+
+    [TestMethod]
+    public void Turns_do_not_go_with_a_hall_sensor() =>
+        AssertRefused(new Terminal(Good.Replace("transformer-100A", "hall-20A").Replace('|', ' ') + " --turns 2"), "transformer");
+
+    [TestMethod]
+    public void A_comma_is_a_decimal_point_and_never_parts_thousands()
+    {
+        Assert.AreEqual(1.5, Judged.OrderOf(Good.Replace('|', ' ').Replace("12A", "1,5A")).ToolCurrent.Amperes, 1e-9);
+        Assert.AreEqual(1.5, Judged.OrderOf(Good.Replace('|', ' ').Replace("12A", "1500mA")).ToolCurrent.Amperes, 1e-9);
+        Assert.AreEqual(20, Judged.OrderOf(Good.Replace('|', ' ').Replace("12A", "1-1/2hp")).ToolCurrent.Amperes, 1e-9);
+    }
+
+    [TestMethod]
+    public void Help_shows_every_option_and_examples_that_run()
+    {
+        Terminal help = new("--help");
+        Assert.AreEqual(0, help.ExitCode);
+        foreach (string option in new[] { "--vacuum", "--tool", "--supply", "--breaker", "--cord", "--sensor", "--plug", "--vacuum-circuit", "--turns", "--box", "--report" })
+        {
+            StringAssert.Contains(help.Help, option, StringComparison.Ordinal);
+        }
+
+        string[] examples = [.. help.Help.Split('\n').Select(line => line.Trim()).Where(line => line.StartsWith("--vacuum ", StringComparison.Ordinal) && line.Contains("--sensor", StringComparison.Ordinal))];
+        Assert.HasCount(4, examples);
+        CollectionAssert.AreEqual(new[] { 1, 0, 0, 0 }, examples.Select(line => new Terminal(line.Replace(" --report sizing.html", "")).ExitCode).ToArray());
+    }
+
+    private static void AssertRefused(Terminal terminal, string says)
+    {
+        Assert.AreEqual(2, terminal.ExitCode);
+        Assert.AreEqual("", terminal.Shown.Trim());
+        StringAssert.Contains(terminal.Error, says, StringComparison.Ordinal);
+        Assert.HasCount(2, terminal.Error.Split('\n'), terminal.Error);
+        StringAssert.EndsWith(terminal.Error, ".\n", StringComparison.Ordinal);
+    }
+}
