@@ -48,7 +48,7 @@ internal static class WorkedCases
             $"--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 15A --cord 2m/14AWG --cord tool:50ft/16AWG {Transformer}", 0,
             new("Cords", "tool", "ok", ["12.0 A", "13 A"], CordTable),
             // 2 x 50 ft x 4.99 ohm/1000 ft x 12 A, of 120 V.
-            new("Cords", "wall to tool", "mind", ["5.99 V", "4.99 %", "over 3 %"], "NEC 210.19(A) note; memory")),
+            new("Cords", "wall to tool", "mind", ["5.99 V", "4.99 %", "over 3 %", "35.9 V"], "NEC 210.19(A) note; memory")),
         new("240 V tool, 120 V vacuum",
             $"--vacuum 9A --tool 2hp --supply 240V/60Hz --breaker 20A --vacuum-circuit 15A/120V --cord 2m/14AWG {Transformer}", 0,
             new("Load", "tool", "ok", ["12.0 A"], MotorTable),

@@ -15,7 +15,8 @@ public sealed class WrongInputTests
     [DataRow("--vacuum", "1.000,5A", "amperes or watts")]
     [DataRow("--vacuum", "", "amperes or watts")]
     [DataRow("--vacuum", "0A", "0.02 to 60 A")]
-    [DataRow("--vacuum", "99999999999999999999999999kW", "0.02 to 60 A")]
+    [DataRow("--vacuum", "999999999kW", "0.02 to 60 A")]
+    [DataRow("--vacuum", "99999999999999999999999999kW", "amperes or watts")]
     [DataRow("--tool", "3 hp peak", "no rating")]
     [DataRow("--tool", "develops 3 hp", "no rating")]
     [DataRow("--tool", "3hp", "peak figure")]
@@ -25,7 +26,7 @@ public sealed class WrongInputTests
     [DataRow("--supply", "120V", "volts and hertz")]
     [DataRow("--supply", "127V/60Hz", "known are")]
     [DataRow("--supply", "120V/50Hz", "known are")]
-    [DataRow("--supply", "230V/50Hz", "--plug is needed")]
+    [DataRow("--supply", "230V/50Hz", "6, 10, 13, 16, 20, 25, 32 A")]
     [DataRow("--breaker", "17A", "15, 20, 30 A")]
     [DataRow("--breaker", "C16", "rating alone")]
     [DataRow("--breaker", "C", "cannot be read")]
@@ -70,6 +71,10 @@ public sealed class WrongInputTests
         string[] args = [.. Good.Split('|').Where(pair => !pair.StartsWith(option + " ", StringComparison.Ordinal)).SelectMany(pair => pair.Split(' '))];
         AssertRefused(new Terminal(args), option);
     }
+
+    [TestMethod]
+    public void A_plug_must_be_named_where_there_is_a_choice() =>
+        AssertRefused(new Terminal(Good.Replace("120V/60Hz", "230V/50Hz").Replace("15A", "16A").Replace('|', ' ')), "--plug is needed at 230 V; known are UK13");
 
     [TestMethod]
     public void Turns_do_not_go_with_a_hall_sensor() =>

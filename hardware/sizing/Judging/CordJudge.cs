@@ -10,6 +10,9 @@ internal static class CordJudge
     private const double BranchPercent = 3;
     private const double AllPercent = 5;
 
+    // With less than that a motor may not come up: common practice, no source.
+    private const double StartPercent = 15;
+
     /// <summary>Judges.</summary>
     /// <param name="order">The order.</param>
     /// <returns>The section.</returns>
@@ -59,7 +62,16 @@ internal static class CordJudge
             Outcome.Mind => "over 3 %, which leaves little of 5 % for the wire in the wall",
             _ => "over the 5 % for wall and cord together",
         };
-        string start = path.Name == "tool" ? $"; {StartDrop(order, path).Volts:0.0} V while the tool starts" : "";
+        string start = "";
+        if (path.Name == "tool")
+        {
+            ElectricPotential drop = StartDrop(order, path);
+            double startPercent = drop / order.ToolCircuit.Supply.Volts * 100;
+            bool isWeak = startPercent > StartPercent;
+            outcome = isWeak && outcome == Outcome.Fits ? Outcome.Mind : outcome;
+            start = $"; {drop.Volts:0.0} V, {startPercent:0} %, while the tool starts{(isWeak ? ": it may come up slowly or not at all" : "")}";
+        }
+
         return new Finding(outcome, $"wall to {path.Name}", $"{path.Drop.Volts:0.00} V = {percent:0.00} %; {limit}{start}", Source.Drop);
     }
 

@@ -35,6 +35,6 @@ internal static partial class QuantityText
     public static bool TryNumber(string text, out double number) =>
         double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number);
 
-    [GeneratedRegex("^(?<number>[0-9]+([.,][0-9]+)?) ?(?<unit>[A-Za-zµ²]+[0-9²]?)$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex("^(?<number>[0-9]{1,9}([.,][0-9]{1,9})?) ?(?<unit>[A-Za-zµ²]+[0-9²]?)$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex NumberAndUnit();
 }
