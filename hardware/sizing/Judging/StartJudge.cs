@@ -22,7 +22,7 @@ internal static class StartJudge
         List<Finding> findings = [Kind(order), Band(circuit)];
         if (order.OwnVacuumCircuit is { } own)
         {
-            findings.Add(Of("tool alone on its circuit", circuit, new BreakerTrial(circuit, ToolOf(delayed)), Outcome.Mind));
+            findings.Add(Alone(order, "tool alone on its circuit"));
             if (own.BreakerText != circuit.BreakerText)
             {
                 findings.Add(Band(own));
@@ -32,8 +32,10 @@ internal static class StartJudge
         }
         else
         {
-            findings.Add(Of("tool alone", circuit, new BreakerTrial(circuit, ToolAlone(order)), Outcome.Mind));
-            BreakerTrial after = new(circuit, ToolOf(delayed));
+            findings.Add(Alone(order, "tool alone"));
+
+            // What the tool's own start does to the magnet is said above.
+            BreakerTrial after = new(circuit, ToolOf(delayed), double.IsPositiveInfinity(delayed.VacuumAfter) ? 0 : delayed.VacuumAfter);
             findings.Add(Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails));
             BreakerTrial atOnce = new(circuit, ToolOf(together));
             Finding finding = Of($"both at once, {Delay(together)}", circuit, atOnce, Outcome.Fits);
@@ -59,6 +61,15 @@ internal static class StartJudge
         {
             yield return (now * 1e-6, tool.RmsAmperes(now));
         }
+    }
+
+    // What is only assumed of the tool refuses nothing, unless no breaker of the kind would hold.
+    private static Finding Alone(Order order, string what)
+    {
+        BreakerTrial trial = new(order.ToolCircuit, ToolAlone(order));
+        bool isAssumed = !order.Tool.IsKindGiven && order.Tool.Motor is null;
+        Finding finding = Of(what, order.ToolCircuit, trial, isAssumed && !trial.Trips ? Outcome.Mind : Outcome.Fails);
+        return trial.Holds ? finding : finding with { Working = finding.Working + ", with this box or without" + (isAssumed ? "; if it is no induction motor, say so: --tool " + order.Tool.Nameplate.Replace(" ", "") + "/universal" : "") };
     }
 
     private static Finding Kind(Order order) => new(
@@ -90,8 +101,7 @@ internal static class StartJudge
         string trip = trial.SoonTrip > StartCourse.Seconds
             ? $"its heat trips it after {Time(trial.SoonTrip)} by the model"
             : $"{(trial.Trips ? "trips" : "may trip")} {(trial.SoonTrip < Instant ? "at once" : "after " + Time(trial.SoonTrip))}";
-        string alone = whenTrips == Outcome.Mind ? ", with this box or without" : "";
-        return new Finding(whenTrips, what, peak + trip + alone, Source.Computed);
+        return new Finding(whenTrips, what, peak + trip, Source.Computed);
     }
 
     private static string Time(double seconds) => seconds < 120 ? $"{seconds:0} s" : $"{seconds / 60:0} min";

@@ -13,12 +13,13 @@ internal sealed class BreakerTrial
     /// <summary>Tries.</summary>
     /// <param name="circuit">The circuit.</param>
     /// <param name="course">Time and current, A rms; the last current goes on for an hour.</param>
-    public BreakerTrial(Circuit circuit, IEnumerable<(double Seconds, double Amperes)> course)
+    /// <param name="from">Time from which on the magnet and the peak count, s; what came before only heats.</param>
+    public BreakerTrial(Circuit circuit, IEnumerable<(double Seconds, double Amperes)> course, double from = 0)
     {
         (double Seconds, double Amperes)[] points = [.. course];
-        PeakMultiple = points.Max(point => point.Amperes) / circuit.Breaker.Amperes;
-        SoonTrip = Trip(circuit, points, Breakers.From(circuit.Curve));
-        LateTrip = Trip(circuit, points, Breakers.To(circuit.Curve));
+        PeakMultiple = points.Where(point => point.Seconds >= from).Max(point => point.Amperes) / circuit.Breaker.Amperes;
+        SoonTrip = Trip(circuit, points, Breakers.From(circuit.Curve), from);
+        LateTrip = Trip(circuit, points, Breakers.To(circuit.Curve), from);
     }
 
     /// <summary>Gets the greatest current over the breaker's rating.</summary>
@@ -36,11 +37,12 @@ internal sealed class BreakerTrial
     /// <summary>Gets a value indicating whether none of the kind holds.</summary>
     public bool Trips => !double.IsPositiveInfinity(LateTrip);
 
-    private static double Trip(Circuit circuit, (double Seconds, double Amperes)[] points, double magnet)
+    private static double Trip(Circuit circuit, (double Seconds, double Amperes)[] points, double magnet, double from)
     {
-        Breaker breaker = new(circuit.Breaker.Amperes, circuit.Curve) { InstantaneousMultiple = magnet };
+        Breaker breaker = new(circuit.Breaker.Amperes, circuit.Curve);
         foreach ((double seconds, double amperes) in points)
         {
+            breaker.InstantaneousMultiple = seconds >= from ? magnet : double.PositiveInfinity;
             breaker.Update((long)(seconds * 1e6), amperes);
         }
 
