@@ -1,6 +1,5 @@
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
-using NanoDustSwitch.Sizing.Tables;
 using UnitsNet;
 
 namespace NanoDustSwitch.Sizing.Judging;
@@ -59,9 +58,8 @@ internal sealed class HeatSums(Order order)
 
     private bool IsTwoPole => order.VacuumCircuit.Supply.IsTwoHot || order.VacuumCircuit.Plug.IsReversible;
 
-    private double WireOhms => TerminalsOhms + (WireMeters * (order.Cords.FirstOrDefault(cord => cord.Use == CordUse.Box)?.Size ?? Smallest(order)).OhmsPerMeter);
-
-    private static WireSize Smallest(Order order) => WireSizes.All.First(size => size.Ampacity >= order.BoxCurrent);
+    // The wire in the box is taken as that of its cord, the thinnest where there are several in a row.
+    private double WireOhms => TerminalsOhms + (WireMeters * order.Cords.Where(cord => cord.Use == CordUse.Box).Max(cord => cord.Size.OhmsPerMeter));
 
     private static Power Squared(ElectricCurrent current, double ohms) => current * ElectricResistance.FromOhms(ohms) * current;
 }
