@@ -90,7 +90,7 @@ internal sealed class Teaching
     private static int Smallest(int quiet, int startAt, int stopBelow)
     {
         int tool = 1;
-        while (!new TaughtLevels(quiet, tool, startAt, stopBelow).IsPossible)
+        while (!new TaughtLevels(quiet, quiet, tool, startAt, stopBelow).IsPossible)
         {
             tool++;
         }
