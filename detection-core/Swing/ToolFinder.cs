@@ -16,6 +16,9 @@ public sealed class ToolFinder
     /// <summary>Least level of two cycles, in hundredths of the floor.</summary>
     public const int StartOfTwoPercent = 188;
 
+    /// <summary>The slow lane's answers of white noise are about so many times smaller than the fast lane's swings; what it learns is its own.</summary>
+    public const int SlowShareOfNoise = 4;
+
     private const int SlowStartPercent = 240;
 
     // The stop level only keeps clear of it; common practice, no source.
@@ -35,9 +38,7 @@ public sealed class ToolFinder
     // A taught start-at may lie below the fast lane's noise, where only the slow lane finds the tool.
     private const int CapOverNoisePercent = 125;
 
-    // The slow lane's answers of white noise are a quarter of the fast lane's swings; what it learns is its own.
     private const int SlowLooksASecond = 10;
-    private const int SlowShareOfNoise = 4;
 
     private readonly RunDetector _fast = new RunDetector();
     private readonly NoiseFloor _floor = new NoiseFloor(Bucket.ASecond / 2);

@@ -23,7 +23,7 @@ internal static class TeachJudge
         List<Finding> findings =
         [
             new(Outcome.Fits, "quiet line", $"shows up to {teaching.QuietMilliamperes * Milli:0.00} A by 'teach', with noise of {0.13 / order.Turns:0.000} A rms", Source.Tried),
-            new(Outcome.Fits, "smallest tool", $"{teaching.SmallestMilliamperes * Milli:0.00} A after 'teach': 2.75 times the quiet line", Source.Computed),
+            new(Outcome.Fits, "smallest tool", $"{teaching.SmallestMilliamperes * Milli:0.00} A after 'teach': three times the quiet line of half a second", Source.Computed),
             Finding.Of(
                 teaching.Worked,
                 "this tool",

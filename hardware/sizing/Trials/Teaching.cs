@@ -1,3 +1,4 @@
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Tables;
@@ -42,7 +43,7 @@ internal sealed class Teaching
         QuietMilliamperes = Measured(said, "The quiet line shows up to ");
         Refusal = Worked ? "" : RefusalIn(said);
         int settingNoise = Worked ? shop.Settings[SettingId.Noise] : QuietMilliamperes;
-        SmallestMilliamperes = Smallest(settingNoise, startBefore, stopBefore);
+        SmallestMilliamperes = Smallest(settingNoise / ToolFinder.SlowShareOfNoise, startBefore, stopBefore);
         Lines =
         [
             .. SensorLines(order),
@@ -62,7 +63,7 @@ internal sealed class Teaching
     /// <summary>Gets what the quiet line shows at most, mA.</summary>
     public int QuietMilliamperes { get; }
 
-    /// <summary>Gets the smallest current of a tool that could be taught, mA, by the firmware's own rule.</summary>
+    /// <summary>Gets the smallest current of a tool that could be taught, mA, by the firmware's own rule and what its slow lane makes of white noise.</summary>
     public int SmallestMilliamperes { get; }
 
     /// <summary>Gets start-at, mA.</summary>
