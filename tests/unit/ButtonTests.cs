@@ -78,6 +78,33 @@ public class ButtonTests
         Assert.AreEqual(2 * Short, presses);
     }
 
+    [TestMethod]
+    public void APressThatIsLostEndsOnceAfterTheBounceTimeAndIsNeitherShortNorLong()
+    {
+        Button button = new Button();
+        long now = 0;
+        Hold(button, true, 700, ref now);
+        Assert.IsFalse(button.Lose(now));
+        Assert.IsTrue(button.Lose(now + Button.Shortest));
+        Assert.IsFalse(button.Lose(now + (2 * Button.Shortest)));
+        now += 1000000;
+        Assert.AreEqual(0, Hold(button, false, 200, ref now));
+        Hold(button, true, 100, ref now);
+        Assert.AreEqual(Short, Hold(button, false, 100, ref now));
+    }
+
+    [TestMethod]
+    public void ALookThatFailsOnceDoesNotEndAPress()
+    {
+        Button button = new Button();
+        long now = 0;
+        Hold(button, true, 700, ref now);
+        Assert.IsFalse(button.Lose(now));
+        now += 20000;
+        Assert.AreEqual(Long, Hold(button, true, 1000, ref now));
+        Assert.IsFalse(button.Lose(now + 1000000));
+    }
+
     // The sum of what the button says in that time.
     private static int Hold(Button button, bool isDown, int milliseconds, ref long now)
     {

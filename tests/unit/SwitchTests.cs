@@ -129,6 +129,25 @@ public class SwitchTests
         Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
     }
 
+    // Half a second into a press that may become a long one, which would hold it off; either switches a running vacuum off.
+    [TestMethod]
+    [DataRow(false)]
+    [DataRow(true)]
+    public void AButtonThatFailsWhileItIsPressedSwitchesOffAndNeverOn(bool isOn)
+    {
+        SwitchBench bench = isOn ? On() : new SwitchBench();
+        bench.Board.IsPressed = true;
+        bench.Run(500);
+        Assert.AreEqual(isOn, bench.Switch.Core.IsRelayClosed);
+        bench.Board.PanelThrows = true;
+        bench.Run(1000);
+        Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
+        bench.Board.IsPressed = false;
+        bench.Board.PanelThrows = false;
+        Assert.AreEqual(0, bench.TogglesIn(400));
+        Assert.AreEqual(isOn ? "awaiting stop" : "idle", Words.Of(bench.State));
+    }
+
     // Flash wears out, and a board that only restarts would write a few times a second: by a clock that never goes, by a crash
     // at once, by one after a while.
     [TestMethod]

@@ -105,7 +105,8 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
             clock.Advance();
         }
 
-        ShopTime = count < readings.Length ? end : clock.Due;
+        // A time to stop at that has gone by already takes none.
+        ShopTime = Math.Max(ShopTime, count < readings.Length ? end : clock.Due);
         return count;
     }
 

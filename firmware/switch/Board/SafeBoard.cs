@@ -16,6 +16,9 @@ public sealed class SafeBoard
     /// <summary>Exceptions of the flash.</summary>
     public int FlashTroubles;
 
+    /// <summary>Whether the last look at the button failed.</summary>
+    public bool IsButtonUnknown;
+
     /// <summary>Initializes a new instance of the <see cref="SafeBoard"/> class.</summary>
     /// <param name="board">The board.</param>
     public SafeBoard(IBoard board)
@@ -29,11 +32,14 @@ public sealed class SafeBoard
     {
         try
         {
-            return _board.IsButtonDown;
+            bool isDown = _board.IsButtonDown;
+            IsButtonUnknown = false;
+            return isDown;
         }
         catch (Exception)
         {
             PanelTroubles++;
+            IsButtonUnknown = true;
             return false;
         }
     }

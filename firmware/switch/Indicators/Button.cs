@@ -53,4 +53,18 @@ public sealed class Button
 
         return ButtonPress.None;
     }
+
+    /// <summary>The button cannot be read. After the bounce time a press that was under way is over, long or short nobody knows.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    /// <returns>True when a press has just ended so.</returns>
+    public bool Lose(long now)
+    {
+        if (!_wasDown || now - _upSince < Shortest)
+        {
+            return false;
+        }
+
+        _wasDown = false;
+        return !_hasActed && _upSince - _downSince >= Shortest;
+    }
 }

@@ -29,7 +29,7 @@ public sealed class Panel
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        ButtonPress press = _button.Update(_switch.Safe.IsButtonDown(), now);
+        ButtonPress press = Look(now);
         if (press != ButtonPress.None && _switch.Console.IsGuiding)
         {
             // A knock on the button ends a teaching and never does anything else in it.
@@ -56,6 +56,19 @@ public sealed class Panel
         _hadFault = hasFault;
         Sounder.Update(now);
         _lamp.Show(Pattern(), now);
+    }
+
+    private ButtonPress Look(long now)
+    {
+        bool isDown = _switch.Safe.IsButtonDown();
+        if (!_switch.Safe.IsButtonUnknown)
+        {
+            return _button.Update(isDown, now);
+        }
+
+        // A press of unknown length switches the vacuum off, as either would; it must not switch it on.
+        bool isLost = _button.Lose(now);
+        return isLost && _switch.Core.Vacuum.WantsVacuum ? ButtonPress.ShortPress : ButtonPress.None;
     }
 
     private void LongPress()
