@@ -421,6 +421,12 @@ public sealed class Switch
         }
 
         Boot.Write(reason);
+        if (reason != BootReason.Asked && Core.Faults[Fault.RestartLoop].IsActive)
+        {
+            // It goes on and on, with the vacuum off all the while: nothing new that would be worth the flash.
+            return;
+        }
+
         Log.Save();
         if (Hours.Seconds > 0)
         {

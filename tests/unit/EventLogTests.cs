@@ -56,7 +56,7 @@ public class EventLogTests
         log.Save();
         Fill(log, 4);
         log.Save();
-        board.SlotLengths[Slots.Log + 1] -= 5;
+        board.SlotLengths[Slots.Log] -= 5;
         Assert.AreEqual(3, New(board).Count);
     }
 

@@ -99,7 +99,7 @@ public class SettingsStoreTests
     public void OneTornSlotLoadsTheSettingsBefore()
     {
         FakeBoard board = SavedTwice();
-        board.SlotLengths[Slots.Settings + 1]--;
+        board.SlotLengths[Slots.Settings]--;
         SettingValues values = new SettingValues();
         SettingsStore store = New(board);
         Assert.IsTrue(store.Load(values));

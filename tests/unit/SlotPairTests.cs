@@ -7,6 +7,7 @@ public class SlotPairTests
 {
     private const int First = Slots.Settings;
     private const int Length = 20;
+    private const int Layout = 3;
 
     [TestMethod]
     public void WhatWasWrittenIsRead()
@@ -14,9 +15,8 @@ public class SlotPairTests
         FakeBoard board = new FakeBoard();
         Assert.IsTrue(Write(board, 7));
         SlotPair pair = New(board);
-        Assert.IsTrue(pair.Read());
+        Assert.IsTrue(pair.Read(Layout));
         Assert.AreEqual(Length, pair.Length);
-        Assert.AreEqual(3, pair.Version);
         CheckContent(pair, 7);
         Assert.IsFalse(pair.HasTornSlot);
     }
@@ -25,7 +25,7 @@ public class SlotPairTests
     public void AnUnwrittenPairIsNeitherWholeNorTorn()
     {
         SlotPair pair = New(new FakeBoard());
-        Assert.IsFalse(pair.Read());
+        Assert.IsFalse(pair.Read(Layout));
         Assert.IsFalse(pair.HasTornSlot);
     }
 
@@ -36,7 +36,9 @@ public class SlotPairTests
         for (int i = 0; i < 6; i++)
         {
             Write(board, i);
-            Assert.AreEqual((i / 2) + 1, board.SlotWrites[First + (i & 1)]);
+
+            // The first write goes to both, since neither was good.
+            Assert.AreEqual(i == 0 ? 1 : (i + 3) / 2, board.SlotWrites[First + ((i + 1) & 1)]);
             CheckRead(board, i);
         }
 
@@ -57,7 +59,7 @@ public class SlotPairTests
         {
             board.SlotLengths[First + cut] = length;
             SlotPair pair = New(board);
-            Assert.IsTrue(pair.Read());
+            Assert.IsTrue(pair.Read(Layout));
             CheckContent(pair, cut == 0 ? 2 : 1);
         }
 
@@ -76,7 +78,7 @@ public class SlotPairTests
         {
             bytes[bit / 8] ^= (byte)(1 << (bit % 8));
             SlotPair pair = New(board);
-            Assert.IsTrue(pair.Read());
+            Assert.IsTrue(pair.Read(Layout));
             Assert.IsTrue(pair.HasTornSlot);
             CheckContent(pair, broken == 0 ? 2 : 1);
             bytes[bit / 8] ^= (byte)(1 << (bit % 8));
@@ -89,7 +91,7 @@ public class SlotPairTests
         FakeBoard board = Written();
         board.SlotLengths[First + 1] = 9;
         Write(board, 55);
-        Assert.AreEqual(2, board.SlotWrites[First + 1]);
+        Assert.AreEqual(3, board.SlotWrites[First + 1]);
         CheckRead(board, 55);
         board.SlotLengths[First + 1] = 0;
         CheckRead(board, 1);
@@ -102,7 +104,7 @@ public class SlotPairTests
         board.SlotLengths[First]--;
         board.SlotBytes[First + 1][12] ^= 1;
         SlotPair pair = New(board);
-        Assert.IsFalse(pair.Read());
+        Assert.IsFalse(pair.Read(Layout));
         Assert.IsTrue(pair.HasTornSlot);
         Write(board, 77);
         CheckRead(board, 77);
@@ -130,6 +132,52 @@ public class SlotPairTests
         }
     }
 
+    // As when the flash fails for a moment while the board comes up, and is whole again later.
+    [TestMethod]
+    public void WhatCouldNotBeReadDoesNotComeBackAfterAWrite()
+    {
+        FakeBoard board = Written();
+        SlotPair pair = New(board);
+        board.SlotsThrow = true;
+        Assert.IsFalse(pair.Read(Layout));
+        Assert.IsTrue(pair.HasTornSlot);
+        board.SlotsThrow = false;
+        pair.Buffer[SlotPair.Head] = 99;
+        Assert.IsTrue(pair.Write(Layout, 1));
+        SlotPair again = New(board);
+        Assert.IsTrue(again.Read(Layout));
+        Assert.AreEqual(1, again.Length);
+        Assert.AreEqual(99, (int)again.Buffer[SlotPair.Head]);
+    }
+
+    [TestMethod]
+    public void AReadThatFailsOnceCostsNothing()
+    {
+        for (int good = 0; good < 3; good++)
+        {
+            FakeBoard board = Written();
+            board.SlotReadsBeforeOneThrows = good;
+            CheckRead(board, 2);
+        }
+    }
+
+    // A later version of the firmware has written its own, and then this one was put back.
+    [TestMethod]
+    [DataRow(0)]
+    [DataRow(1)]
+    public void ASlotOfAnotherLayoutDoesNotTakeTheOtherWithIt(int foreign)
+    {
+        FakeBoard board = Written();
+        board.SlotBytes[First + foreign][4]++;
+        Renumber(board, First + foreign, 1000);
+        SlotPair pair = New(board);
+        Assert.IsTrue(pair.Read(Layout));
+        Assert.IsTrue(pair.HasTornSlot);
+        CheckContent(pair, foreign == 0 ? 2 : 1);
+        Write(board, 33);
+        CheckRead(board, 33);
+    }
+
     [TestMethod]
     public void AWriteThatFailsKeepsTheOldContent()
     {
@@ -146,10 +194,10 @@ public class SlotPairTests
         FakeBoard board = new FakeBoard();
         SlotPair pair = New(board);
         pair.Buffer[SlotPair.Head + SlotPair.MostContent - 1] = 42;
-        Assert.IsTrue(pair.Write(1, SlotPair.MostContent));
+        Assert.IsTrue(pair.Write(Layout, SlotPair.MostContent));
         Assert.AreEqual(Slots.Size, board.SlotLengths[First]);
         SlotPair again = New(board);
-        Assert.IsTrue(again.Read());
+        Assert.IsTrue(again.Read(Layout));
         Assert.AreEqual(42, (int)again.Buffer[SlotPair.Head + SlotPair.MostContent - 1]);
     }
 
@@ -157,6 +205,7 @@ public class SlotPairTests
     private static FakeBoard Written()
     {
         FakeBoard board = new FakeBoard();
+        Write(board, 0);
         Write(board, 1);
         Write(board, 2);
         return board;
@@ -170,19 +219,19 @@ public class SlotPairTests
     private static bool Write(FakeBoard board, int content)
     {
         SlotPair pair = New(board);
-        pair.Read();
+        pair.Read(Layout);
         for (int i = 0; i < Length; i++)
         {
             pair.Buffer[SlotPair.Head + i] = (byte)(content + i);
         }
 
-        return pair.Write(3, Length);
+        return pair.Write(Layout, Length);
     }
 
     private static void CheckRead(FakeBoard board, int content)
     {
         SlotPair pair = New(board);
-        Assert.IsTrue(pair.Read());
+        Assert.IsTrue(pair.Read(Layout));
         CheckContent(pair, content);
     }
 

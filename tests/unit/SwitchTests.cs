@@ -178,6 +178,25 @@ public class SwitchTests
         Assert.AreEqual(0, bench.Board.Toggles);
     }
 
+    // That the loop is over for plugging in, a minute after each restart; and at the next one that it is not.
+    [TestMethod]
+    public void ABoardThatOnlyRestartsSlowlyWritesTwiceARound()
+    {
+        SwitchBench bench = new SwitchBench();
+        Crash(bench);
+        Crash(bench);
+        Crash(bench);
+        bench.Run(70000);
+        Crash(bench);
+        for (int i = 0; i < 5; i++)
+        {
+            int writes = Writes(bench);
+            bench.Run(1000000);
+            Crash(bench);
+            Assert.AreEqual(writes + 2, Writes(bench));
+        }
+    }
+
     [TestMethod]
     public void ARestartLoopThatGoesOnSlowlyIsStillOne()
     {
@@ -436,6 +455,7 @@ public class SwitchTests
         SwitchBench bench = new SwitchBench();
         bench.Answer("save");
         bench.Board.SlotLengths[Slots.Settings] = 30;
+        bench.Board.SlotLengths[Slots.Settings + 1] = 30;
         bench.Boot();
         Assert.IsTrue(bench.Switch.Core.Faults[Fault.SettingsLost].IsActive);
         Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);

@@ -10,6 +10,7 @@ internal sealed class FlashImage
     private static readonly byte[] s_mark = "nanoDustSwitch flash 1\n"u8.ToArray();
 
     private readonly byte[][] _slots = new byte[Slots.Count][];
+    private readonly int[] _writes = new int[Slots.Count];
     private readonly string? _path;
 
     private FlashImage(string? path)
@@ -56,6 +57,11 @@ internal sealed class FlashImage
         return image;
     }
 
+    /// <summary>Gives how often a slot was written.</summary>
+    /// <param name="slot">Its number.</param>
+    /// <returns>Number of writes.</returns>
+    public int WritesTo(int slot) => _writes[slot];
+
     /// <summary>Reads a slot.</summary>
     /// <param name="slot">Its number.</param>
     /// <param name="buffer">Where the bytes go.</param>
@@ -73,6 +79,7 @@ internal sealed class FlashImage
     public void Write(int slot, ReadOnlySpan<byte> bytes)
     {
         _slots[slot] = bytes.ToArray();
+        _writes[slot]++;
         if (_path is not null)
         {
             Save(_path);

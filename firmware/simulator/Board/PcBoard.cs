@@ -20,6 +20,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     private long _bootedAt;
     private bool _isClosing;
 
+    /// <summary>Gets the flash.</summary>
+    public FlashImage Flash => flash;
+
     /// <summary>Gets the serial line.</summary>
     public SerialLink Serial { get; } = new();
 

@@ -34,7 +34,7 @@ public sealed class ShopSpecification
 
     /// <summary>
     /// Impedance of the supply up to the receptacle, ohm, 0 or more: what the vacuum's start pulls down the voltage of the
-    /// tools on its circuit by. 0.3 is common practice, no source.
+    /// box and the tools on its circuit by. 0.3 is common practice, no source.
     /// </summary>
     public double SourceOhms { get; set; } = 0.3;
 

@@ -21,6 +21,7 @@ public sealed class VirtualShop
     private readonly BoxSupply _box = new BoxSupply();
     private long _now = -1;
     private long _nextLook;
+    private double _dip = 1.0;
 
     /// <summary>Builds the shop, without tools.</summary>
     /// <param name="specification">What it is built from; read once.</param>
@@ -152,7 +153,7 @@ public sealed class VirtualShop
     {
         _now = now;
         MainsPoint point = Mains.At(now);
-        _box.Update(now, Wiring.VacuumCircuit.Live, point.Factor);
+        _box.Update(now, Wiring.VacuumCircuit.Live, point.Factor * _dip);
         if (!_box.On)
         {
             Driver.LosePower(now);
@@ -167,14 +168,14 @@ public sealed class VirtualShop
         }
 
         double vacuum = 0.0;
-        double dip = 1.0;
+        _dip = 1.0;
         if (Vacuum.Running)
         {
             vacuum = Vacuum.Current(now, point);
-            dip = Math.Max(0.0, 1.0 - (_dipPerAmpere * Vacuum.RmsAmperes(now)));
+            _dip = Math.Max(0.0, 1.0 - (_dipPerAmpere * Vacuum.RmsAmperes(now)));
         }
 
-        double tools = Wiring.ToolLineAmperes(now, point, dip);
+        double tools = Wiring.ToolLineAmperes(now, point, _dip);
         VacuumAmperes = vacuum;
         ToolLine.Add(now, tools);
         Sensor.Follow(now, tools, vacuum, point);

@@ -107,18 +107,18 @@ public sealed class SafeBoard
     /// <summary>Reads a slot.</summary>
     /// <param name="slot">Number of the slot.</param>
     /// <param name="buffer">Where the bytes go.</param>
-    /// <returns>Number of bytes; 0 also when it cannot be read.</returns>
+    /// <returns>Number of bytes, 0 when it was never written, -1 when it cannot be read.</returns>
     public int ReadSlot(int slot, byte[] buffer)
     {
         try
         {
             int count = _board.ReadSlot(slot, buffer);
-            return count < 0 || count > buffer.Length ? 0 : count;
+            return count < 0 || count > buffer.Length ? -1 : count;
         }
         catch (Exception)
         {
             FlashTroubles++;
-            return 0;
+            return -1;
         }
     }
 

@@ -68,7 +68,7 @@ public sealed class Panel
 
         // A press of unknown length switches the vacuum off, as either would; it must not switch it on.
         bool isLost = _button.Lose(now);
-        return isLost && _switch.Core.Vacuum.WantsVacuum ? ButtonPress.ShortPress : ButtonPress.None;
+        return isLost && _switch.Core.Vacuum.ShortPress() == VacuumEvent.HandOff ? ButtonPress.ShortPress : ButtonPress.None;
     }
 
     private void LongPress()

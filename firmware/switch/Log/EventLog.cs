@@ -59,7 +59,7 @@ public sealed class EventLog
     /// <summary>Reads what flash has.</summary>
     public void Load()
     {
-        if (!_slots.Read() || _slots.Version != Version)
+        if (!_slots.Read(Version))
         {
             return;
         }

@@ -42,7 +42,7 @@ public sealed class BootRecord
     /// <summary>Reads the record, counts this boot and writes it back, before the relay can be on; restarts in a row stay as they are.</summary>
     public void Begin()
     {
-        if (_slots.Read() && _slots.Version == Version && _slots.Length >= Length)
+        if (_slots.Read(Version) && _slots.Length >= Length)
         {
             byte[] bytes = _slots.Buffer;
             Number = LittleEndian.Read(bytes, SlotPair.Head);

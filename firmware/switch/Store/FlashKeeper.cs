@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Writes to flash when it may: with tool and vacuum off, since a write stalls the readings; one write a step.</summary>
@@ -44,7 +46,7 @@ public sealed class FlashKeeper
             return;
         }
 
-        bool isLogWaiting = _switch.Log.IsDirty && now >= _nextLog && !_switch.Boot.IsLoopWritten;
+        bool isLogWaiting = _switch.Log.IsDirty && now >= _nextLog && !_switch.Core.Faults[Fault.RestartLoop].IsActive;
         bool areHoursWaiting = _areHoursWaiting || _switch.Hours.IsWorthWriting;
         if ((!_switch.Desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_switch.IsQuiet)
         {

@@ -43,7 +43,7 @@ public sealed class RunHours
     /// <summary>Reads what flash has.</summary>
     public void Load()
     {
-        if (_slots.Read() && _slots.Version == Version && _slots.Length >= Length)
+        if (_slots.Read(Version) && _slots.Length >= Length)
         {
             Seconds = LittleEndian.Read(_slots.Buffer, SlotPair.Head);
             FilterSeconds = LittleEndian.Read(_slots.Buffer, SlotPair.Head + 4);

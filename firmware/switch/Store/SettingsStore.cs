@@ -27,7 +27,7 @@ public sealed class SettingsStore
     public bool Load(SettingValues values)
     {
         FellBack = 0;
-        if (!_slots.Read())
+        if (!_slots.Read(Version))
         {
             IsLost = _slots.HasTornSlot;
             return false;

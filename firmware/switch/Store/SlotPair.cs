@@ -24,13 +24,10 @@ public sealed class SlotPair
     private int _sequence;
     private int _current = -1;
 
-    /// <summary>Version of the content's layout that was read.</summary>
-    public int Version;
-
     /// <summary>Length of the content in bytes.</summary>
     public int Length;
 
-    /// <summary>Whether a slot held something that is not whole.</summary>
+    /// <summary>Whether a slot held something that is not whole or of another layout, or could not be read.</summary>
     public bool HasTornSlot;
 
     /// <summary>Initializes a new instance of the <see cref="SlotPair"/> class.</summary>
@@ -48,14 +45,15 @@ public sealed class SlotPair
         get { return _buffer; }
     }
 
-    /// <summary>Reads the newer whole slot.</summary>
-    /// <returns>False when neither is whole.</returns>
-    public bool Read()
+    /// <summary>Reads the newer whole slot of a layout.</summary>
+    /// <param name="version">Version of the content's layout; a slot of another one is left alone.</param>
+    /// <returns>False when there is none.</returns>
+    public bool Read(int version)
     {
         HasTornSlot = false;
-        bool hasFirst = ReadOne(0);
+        bool hasFirst = ReadOne(0, version);
         int firstSequence = hasFirst ? LittleEndian.Read(_buffer, 8) : 0;
-        bool hasSecond = ReadOne(1);
+        bool hasSecond = ReadOne(1, version);
         int secondSequence = hasSecond ? LittleEndian.Read(_buffer, 8) : 0;
         if (!hasFirst && !hasSecond)
         {
@@ -66,10 +64,10 @@ public sealed class SlotPair
 
         // The difference, not the order: the number may wrap.
         bool takesFirst = hasFirst && (!hasSecond || firstSequence - secondSequence > 0);
-        if (takesFirst && !ReadOne(0))
+        if (takesFirst && !ReadOne(0, version))
         {
             // It was whole a moment ago; then the flash is failing. The other one is still better than nothing.
-            if (!hasSecond || !ReadOne(1))
+            if (!hasSecond || !ReadOne(1, version))
             {
                 _current = -1;
                 Length = 0;
@@ -81,18 +79,27 @@ public sealed class SlotPair
 
         _current = takesFirst ? 0 : 1;
         _sequence = takesFirst ? firstSequence : secondSequence;
-        Version = LittleEndian.Read(_buffer, 4) & 0xFFFF;
         Length = LittleEndian.Read(_buffer, 4) >> 16;
         return true;
     }
 
-    /// <summary>Writes the content that was put into <see cref="Buffer"/> to the older slot.</summary>
+    /// <summary>Writes the content that was put into <see cref="Buffer"/> to the older slot; to both if neither was good.</summary>
     /// <param name="version">Version of its layout, 0 to 65535.</param>
     /// <param name="length">Its length in bytes.</param>
     /// <returns>False when the flash failed; the other slot still holds the old content.</returns>
     public bool Write(int version, int length)
     {
-        int slot = _current == 0 ? 1 : 0;
+        if (_current >= 0)
+        {
+            return WriteOne(1 - _current, version, length);
+        }
+
+        // What could not be read has a number that nobody knows. It must not come back one day as the newer one.
+        return WriteOne(0, version, length) && WriteOne(1, version, length);
+    }
+
+    private bool WriteOne(int slot, int version, int length)
+    {
         LittleEndian.Write(_buffer, 0, Mark);
         LittleEndian.Write(_buffer, 4, (length << 16) | version);
         LittleEndian.Write(_buffer, 8, _sequence + 1);
@@ -107,19 +114,27 @@ public sealed class SlotPair
         return true;
     }
 
-    private bool ReadOne(int which)
+    private bool ReadOne(int which, int version)
     {
         int count = _board.ReadSlot(_firstSlot + which, _buffer);
-        if (count == 0)
+        bool isGood = IsGood(count, version);
+        if (!isGood && count != 0)
         {
-            return false;
+            // A flash that fails once costs no settings.
+            count = _board.ReadSlot(_firstSlot + which, _buffer);
+            isGood = IsGood(count, version);
         }
 
+        HasTornSlot = HasTornSlot || (!isGood && count != 0);
+        return isGood;
+    }
+
+    private bool IsGood(int count, int version)
+    {
         int length = count >= Head + 4 ? LittleEndian.Read(_buffer, 4) >> 16 : -1;
-        bool isWhole = length >= 0 && length <= MostContent && count >= Head + length + 4
+        return length >= 0 && length <= MostContent && count >= Head + length + 4
             && LittleEndian.Read(_buffer, 0) == Mark
+            && (LittleEndian.Read(_buffer, 4) & 0xFFFF) == version
             && LittleEndian.Read(_buffer, Head + length) == (int)Crc32.Of(_buffer, Head + length);
-        HasTornSlot = HasTornSlot || !isWhole;
-        return isWhole;
     }
 }

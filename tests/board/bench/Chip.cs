@@ -30,6 +30,7 @@ internal sealed class Chip : IDisposable
     private long _bootedAt;
     private long _rebootAt = long.MaxValue;
     private long _stoodAt = -1;
+    private int _flashCallsToCut;
     private bool _isDown;
     private bool _isOver;
 
@@ -65,6 +66,9 @@ internal sealed class Chip : IDisposable
 
     public bool IsFlashFull { get; set; }
 
+    /// <summary>Whether a file loses its content when it is opened to be written, and gets the new one piece by piece; else all counts when it is closed.</summary>
+    public bool IsFlashDirect { get; set; }
+
     /// <summary>Whether the clock stands at every boot.</summary>
     public bool IsClockBroken { get; set; }
 
@@ -99,6 +103,9 @@ internal sealed class Chip : IDisposable
     /// <summary>The clock stands until the next reset.</summary>
     public void StopClock() => _stoodAt = Elapsed;
 
+    /// <summary>Power goes at a call of the flash and comes again.</summary>
+    public void CutPowerAtFlashCall(int number) => _flashCallsToCut = number;
+
     /// <summary>Power goes and comes again.</summary>
     public void CutPower() => _rebootAt = Elapsed;
 
@@ -113,6 +120,12 @@ internal sealed class Chip : IDisposable
         if (Calls.Count < MostCalls)
         {
             Calls.Add(call);
+        }
+
+        if (_flashCallsToCut > 0 && call.StartsWith("File", StringComparison.Ordinal) && --_flashCallsToCut == 0)
+        {
+            CutPower();
+            Pass(0);
         }
 
         foreach (Breakdown breakdown in _breakdowns)

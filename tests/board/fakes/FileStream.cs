@@ -26,6 +26,7 @@ internal sealed class FileStream : IDisposable
         if (mode == FileMode.Create)
         {
             _isDirty = true;
+            KeepAtOnce();
         }
         else if (mode == FileMode.Open && _chip.Files.TryGetValue(path, out byte[] bytes))
         {
@@ -66,6 +67,17 @@ internal sealed class FileStream : IDisposable
             throw new IOException("no space");
         }
 
+        if (_chip.IsFlashDirect)
+        {
+            // The cut comes half way.
+            _content.Write(buffer, offset, count / 2);
+            KeepAtOnce();
+            _chip.Call("FileStream.Write, second half", 0);
+            _content.Write(buffer, offset + (count / 2), count - (count / 2));
+            KeepAtOnce();
+            return;
+        }
+
         _content.Write(buffer, offset, count);
     }
 
@@ -80,6 +92,14 @@ internal sealed class FileStream : IDisposable
         _chip.OpenFiles.Remove(_path);
         _chip.Call("FileStream.Dispose", 20000);
         if (_isDirty)
+        {
+            _chip.Files[_path] = _content.ToArray();
+        }
+    }
+
+    private void KeepAtOnce()
+    {
+        if (_chip.IsFlashDirect)
         {
             _chip.Files[_path] = _content.ToArray();
         }

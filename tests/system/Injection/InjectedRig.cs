@@ -25,11 +25,12 @@ internal sealed class InjectedRig
     private bool _isScripted = true;
 
     /// <summary>Initializes a new instance of the <see cref="InjectedRig"/> class: power comes on.</summary>
-    public InjectedRig()
+    /// <param name="sourceOhms">Impedance of the supply in ohm; an ordinary one if not given.</param>
+    public InjectedRig(double sourceOhms = 0.3)
     {
         Day day = new()
         {
-            Shop = new ShopSpecification { HasVacuumSensor = true, DriverTimeFactor = SlowDriver },
+            Shop = new ShopSpecification { HasVacuumSensor = true, DriverTimeFactor = SlowDriver, SourceOhms = sourceOhms },
             Tools = [ShortDay.Tool(ToolKind.Induction, 8)],
         };
         Shop = ShopBuilder.Build(day, Seed);
@@ -51,6 +52,9 @@ internal sealed class InjectedRig
     /// <summary>Gets the shop's time in microseconds.</summary>
     public long Time => _pc.ShopTime;
 
+    /// <summary>Gets a value indicating whether the saw is switched on.</summary>
+    public bool IsSawOn { get; private set; }
+
     /// <summary>Takes what the board has sent.</summary>
     /// <returns>The text.</returns>
     public string TakeSaid() => SentText.Of(_pc.Serial.TakeSent());
@@ -58,6 +62,7 @@ internal sealed class InjectedRig
     /// <summary>Does one step, of the firmware or of the board that comes up.</summary>
     public void Step()
     {
+        Board.Forget();
         if (_isScripted)
         {
             for (; Time >= ScriptedMinute.TimeOf(_next); _next++)
@@ -82,7 +87,7 @@ internal sealed class InjectedRig
             return;
         }
 
-        if (_pc.WantsRestart)
+        if (_pc.WantsRestart || !_pc.IsPowered)
         {
             GoDown(0);
         }
@@ -113,9 +118,11 @@ internal sealed class InjectedRig
         {
             case "+saw":
                 _saw.Start(Time);
+                IsSawOn = true;
                 break;
             case "-saw":
                 _saw.Stop(Time);
+                IsSawOn = false;
                 break;
             case "+button":
                 _pc.IsButtonDown = true;
@@ -135,6 +142,11 @@ internal sealed class InjectedRig
     private void Wait()
     {
         _pc.Wait();
+        if (!_pc.IsPowered)
+        {
+            _upAt = Time + _pc.BootTime;
+        }
+
         if (Time < _upAt)
         {
             return;

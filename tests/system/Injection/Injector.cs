@@ -24,11 +24,9 @@ internal sealed class Injector(Survey survey)
         {
             for (; step < tried.Step; step++)
             {
-                rig.Board.Forget();
                 rig.Step();
             }
 
-            rig.Board.Forget();
             tally.Add(tried, Try(DeepCopy.Of(rig), tried));
         }
     }

@@ -16,7 +16,6 @@ internal sealed class Survey
         InjectedRig rig = new();
         while (rig.Time < ScriptedMinute.Seconds * 1e6)
         {
-            rig.Board.Forget();
             rig.Step();
             _steps.Add([.. rig.Board.Calls]);
             Relays relays = !rig.Shop.RelayClosed ? Relays.Open : FollowsATool(rig) ? Relays.Following : Relays.Closed;

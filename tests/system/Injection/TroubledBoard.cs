@@ -21,6 +21,9 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
     /// <summary>Gets the calls since the last <see cref="Forget"/>.</summary>
     public IReadOnlyList<BoardCall> Calls => _calls;
 
+    /// <summary>Gets a value indicating whether the relay's line is high.</summary>
+    public bool IsRelayLineHigh { get; private set; }
+
     /// <summary>Gets a value indicating whether the call that was to go wrong has come.</summary>
     public bool HasHit { get; private set; }
 
@@ -91,6 +94,7 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
         if (!Hits(BoardCall.SetRelayLine))
         {
             board.SetRelayLine(high);
+            IsRelayLineHigh = high;
         }
     }
 

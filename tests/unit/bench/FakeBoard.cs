@@ -32,6 +32,10 @@ internal sealed class FakeBoard : IBoard
     public bool SerialThrows;
     public bool PanelThrows;
     public bool SlotsThrow;
+    public bool SlotWritesThrow;
+
+    /// <summary>How many reads of slots go well before one throws; -1 when none does.</summary>
+    public int SlotReadsBeforeOneThrows = -1;
 
     private readonly byte[] _sent = new byte[16384];
     private int _sentCount;
@@ -184,7 +188,9 @@ internal sealed class FakeBoard : IBoard
 
     public int ReadSlot(int slot, byte[] buffer)
     {
-        if (SlotsThrow)
+        bool throwsNow = SlotReadsBeforeOneThrows == 0;
+        SlotReadsBeforeOneThrows -= SlotReadsBeforeOneThrows >= 0 ? 1 : 0;
+        if (SlotsThrow || throwsNow)
         {
             throw new InvalidOperationException("flash");
         }
@@ -199,7 +205,7 @@ internal sealed class FakeBoard : IBoard
 
     public void WriteSlot(int slot, byte[] buffer, int count)
     {
-        if (SlotsThrow)
+        if (SlotsThrow || SlotWritesThrow)
         {
             throw new InvalidOperationException("flash");
         }
