@@ -1,3 +1,4 @@
+using System;
 using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
@@ -10,12 +11,22 @@ public static class Converters
     private const int LeastRestMillivolts = 850;
     private const int GreatestRestMillivolts = 1750;
 
+    // Ten volts: more than any converter of a board takes.
+    private const int MostMillivolts = 10000;
+
     /// <summary>Describes a converter.</summary>
     /// <param name="fullScale">Its greatest count.</param>
     /// <param name="microvoltsACount">Size of a count in µV.</param>
     /// <returns>Its scale and rest band.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">A sensor could not rest on it. With a wrong scale noise would look like a tool.</exception>
     public static ConverterScale Of(int fullScale, int microvoltsACount)
     {
+        long top = (long)fullScale * microvoltsACount / 1000;
+        if (fullScale <= 0 || top <= GreatestRestMillivolts || top > MostMillivolts)
+        {
+            throw new ArgumentOutOfRangeException(nameof(fullScale));
+        }
+
         return new ConverterScale(fullScale, microvoltsACount, LeastRestMillivolts, GreatestRestMillivolts);
     }
 }

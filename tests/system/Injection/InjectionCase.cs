@@ -5,4 +5,5 @@ namespace NanoDustSwitch.SystemTests.Injection;
 /// <param name="Call">Number of the call in that step.</param>
 /// <param name="Member">What is called.</param>
 /// <param name="Trouble">What goes wrong.</param>
-internal sealed record InjectionCase(int Step, int Call, BoardCall Member, Trouble Trouble);
+/// <param name="Kind">Which nonsense, any number.</param>
+internal sealed record InjectionCase(int Step, int Call, BoardCall Member, Trouble Trouble, int Kind);

@@ -10,6 +10,7 @@ namespace NanoDustSwitch.SystemTests.Injection;
 public sealed class InjectionTests
 {
     private const int ASample = 4;
+    private const int ConstantSample = 40;
     private const int Seed = 1;
 
     private static readonly Verdict[] s_failures = [Verdict.RelayHeld, Verdict.VacuumLost, Verdict.NoNextStart];
@@ -33,6 +34,8 @@ public sealed class InjectionTests
         }
     }
 
+    private static bool IsConstant(BoardCall member) => member is BoardCall.FullScale or BoardCall.MicrovoltsACount;
+
     private static List<InjectionCase> Chosen(Survey survey)
     {
         Random random = new(Seed);
@@ -40,7 +43,7 @@ public sealed class InjectionTests
         if (string.IsNullOrEmpty(part))
         {
             return [.. survey.Cases().GroupBy(tried => (tried.Member, tried.Trouble))
-                .SelectMany(kind => kind.OrderBy(_ => random.Next()).Take(ASample)).OrderBy(tried => tried.Step)];
+                .SelectMany(kind => kind.OrderBy(_ => random.Next()).Take(IsConstant(kind.Key.Member) ? ConstantSample : ASample)).OrderBy(tried => tried.Step)];
         }
 
         int every = part == "all" ? 1 : int.Parse(part, CultureInfo.InvariantCulture);

@@ -67,7 +67,7 @@ internal sealed class Injector(Survey survey)
 
     private Verdict Try(InjectedRig rig, InjectionCase tried)
     {
-        rig.Board.Break(tried.Call, tried.Trouble, (tried.Step * 31) + tried.Call);
+        rig.Board.Break(tried.Call, tried.Trouble, tried.Kind);
         long begin = rig.Time;
         rig.Step();
         Assert.IsTrue(rig.Board.HasHit, tried.ToString());

@@ -46,7 +46,14 @@ internal sealed class Survey
             {
                 foreach (Trouble trouble in Enum.GetValues<Trouble>())
                 {
-                    yield return new InjectionCase(step, call, _steps[step][call], trouble);
+                    // What is asked for while the board comes up is rare enough to be answered with every kind of nonsense.
+                    BoardCall member = _steps[step][call];
+                    int kind = (step * 31) + call;
+                    int kinds = trouble == Trouble.Nonsense && IsAskedAtBoot(member) ? TroubledBoard.KindsOfNumber : 1;
+                    for (int i = 0; i < kinds; i++)
+                    {
+                        yield return new InjectionCase(step, call, member, trouble, kind + i);
+                    }
                 }
             }
         }
@@ -61,6 +68,12 @@ internal sealed class Survey
     /// <param name="time">Shop time in microseconds.</param>
     /// <returns>True when it is.</returns>
     public bool IsFollowing(long time) => At(time) == Relays.Following;
+
+    /// <summary>Says whether a call comes only while the board comes up.</summary>
+    /// <param name="member">What is called.</param>
+    /// <returns>True if so.</returns>
+    public static bool IsAskedAtBoot(BoardCall member) =>
+        member is BoardCall.FullScale or BoardCall.MicrovoltsACount or BoardCall.FailedParts or BoardCall.ReadSlot;
 
     /// <summary>Says whether the firmware follows a running tool.</summary>
     /// <param name="rig">Where it runs.</param>

@@ -9,6 +9,9 @@ namespace NanoDustSwitch.SystemTests.Injection;
 /// <param name="shop">The shop around it.</param>
 internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
 {
+    /// <summary>How many kinds of nonsense there are for a number.</summary>
+    public const int KindsOfNumber = 8;
+
     private const long AReading = 100;
     private const long ASecond = 1_000_000;
 
@@ -215,7 +218,7 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
         _ => board.Now + 1000,
     };
 
-    private int NonsenseNumber(int most) => (_kind & 7) switch
+    private int NonsenseNumber(int most) => (_kind % KindsOfNumber) switch
     {
         0 => 0,
         1 => -1,
