@@ -182,9 +182,9 @@ public class SlotPairTests
     public void AWriteThatFailsKeepsTheOldContent()
     {
         FakeBoard board = Written();
-        board.SlotsThrow = true;
+        board.SlotWritesThrow = true;
         Assert.IsFalse(Write(board, 88));
-        board.SlotsThrow = false;
+        board.SlotWritesThrow = false;
         CheckRead(board, 2);
     }
 

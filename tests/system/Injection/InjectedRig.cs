@@ -55,6 +55,9 @@ internal sealed class InjectedRig
     /// <summary>Gets a value indicating whether the saw is switched on.</summary>
     public bool IsSawOn { get; private set; }
 
+    /// <summary>Gets a value indicating whether the button is pressed.</summary>
+    public bool IsButtonDown => _pc.IsButtonDown;
+
     /// <summary>Takes what the board has sent.</summary>
     /// <returns>The text.</returns>
     public string TakeSaid() => SentText.Of(_pc.Serial.TakeSent());

@@ -20,7 +20,9 @@ internal sealed class CutTrial(InjectedRig rig)
     private readonly VacuumState? _state = rig.Switch?.Core.Vacuum.State;
     private readonly bool _wasHeld = rig.Switch is { } of && of.Boot.IsHeld && !of.Console.IsGuiding;
     private readonly bool _isHoldInFlash = rig.Switch is { } of && of.IsRelayResting;
-    private readonly bool _isFed = rig.Shop.RelayClosed && rig.IsSawOn;
+
+    // A press that is under way ends here, and switches off.
+    private readonly bool _isFed = rig.Shop.RelayClosed && rig.IsSawOn && !rig.IsButtonDown;
     private long _darkSince = -1;
     private int _closedAgain;
     private bool _wasClosedLately = rig.Shop.RelayClosed;
