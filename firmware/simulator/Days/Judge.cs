@@ -8,14 +8,14 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <remarks>
 /// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay
 /// and two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of
-/// the surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, once its window is full, which counts too. With a start-at within
+/// the surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, once its window is full, and may see a fall by chance in one look: that counts too. With a start-at within
 /// the stored noise of a cycle half a second more, for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The detector's levels are good to 8 %, and hum and
 /// noise add to what it sees: a current from 90 % of start-at on, less the hum and a quarter of the noise, is no false start.
 /// </remarks>
 internal sealed class Judge
 {
     private const long SurgeDistance = 100_000;
-    private const long SurgeLook = (SurgeWatch.LeftOut + SwingWindow.Length) * (long)Bucket.Microseconds;
+    private const long SurgeLook = (SurgeWatch.LeftOut + (2 * SwingWindow.Length)) * (long)Bucket.Microseconds;
     private const long SlowLaneTime = 500_000;
     private const double FallAllowed = 0.95;
     private const double FalseBelow = 0.9;

@@ -81,6 +81,7 @@ public sealed class BriefCurrentTests
     [TestMethod]
     [DataRow(0.003, "spikes")]
     [DataRow(0.025, "the sparks of a plug")]
+    [DataRow(0.05, "the sparks of a plug that is put in slowly")]
     public void Sparks_start_nothing(double seconds, string name)
     {
         int seen = 0;

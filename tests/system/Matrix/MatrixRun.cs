@@ -16,9 +16,6 @@ internal sealed class MatrixRun
     private const double MostToRelease = 4;
     private const double SlowSeconds = 0.5;
 
-    // A stop is two cycles of 50 Hz without current and the window's one, 62.5 ms, and a look; from 63 Hz on that is up to 4.2 cycles.
-    private const double LongestRelease = 0.0645;
-
     private readonly MatrixCase _case;
     private readonly List<Entry> _timeline = [];
     private readonly VirtualShop _shop;
@@ -111,7 +108,7 @@ internal sealed class MatrixRun
             _isReleased = true;
             double late = sinceCycles - (_case.Brake * _case.Hertz);
             _released = Math.Max(_released, late);
-            if (late > Math.Max(MostToRelease, (_case.Tool.IsSmall ? SlowSeconds : LongestRelease) * _case.Hertz))
+            if (late > (_case.Tool.IsSmall ? SlowSeconds * _case.Hertz : MostToRelease))
             {
                 Complain($"released {late:0.00} cycles after the end of its current");
             }
