@@ -43,7 +43,7 @@ public sealed class Switch
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
         Panel = new Panel(this);
         _flash = new FlashKeeper(this);
-        Console = new SerialConsole(this, Safe);
+        Console = new SerialConsole(this, Safe, _reader);
         Recall();
         Console.Greet();
     }

@@ -231,16 +231,37 @@ public class ConsoleTests
         bench.Board.Type("x");
         bench.Run(500);
         string sent = bench.Board.TakeSent();
-        string header = "watch\r\nseconds,amperes,swing,start_at,stop_below,tool,vacuum,state\r\n";
+        string header = "watch\r\nseconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts\r\n";
         Assert.IsTrue(sent.StartsWith(header), sent);
         string lines = sent.Substring(header.Length);
         Assert.IsTrue(lines.StartsWith("0.60,0.0"), lines);
-        Assert.IsTrue(Texts.Has(lines, ",0,0,idle\r\n0.70,"), lines);
+        Assert.IsTrue(Texts.Has(lines, ",0,0,idle,0.0,0,0,0.00,0\r\n0.70,"), lines);
         Assert.AreEqual(10, Texts.Lines(lines));
 
         // Any key ends it, and is not the beginning of a line.
-        Assert.IsTrue(lines.EndsWith("idle\r\n> "), lines);
+        Assert.IsTrue(lines.EndsWith("0.00,0\r\n> "), lines);
         Assert.AreEqual("off: 0.00 A, starts at 0.60 A", bench.Answer("why"));
+    }
+
+    [TestMethod]
+    public void WatchNamesFaultsByNumberAndSaysHowLongAStateLasts()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("vacuum on");
+        bench.Board.Type("watch\r");
+        bench.Run(500);
+        string byHand = bench.Board.TakeSent();
+        bench.Board.Type("x");
+        bench.Answer("vacuum auto");
+        bench.Switch.Core.Faults.Latch(Fault.RestartLoop, 3, bench.Switch.Now);
+        bench.Board.Type("watch\r");
+        bench.Run(500);
+        string faulted = bench.Board.TakeSent();
+
+        // Half an hour less what has passed of it; and the eleventh fault, three restarts.
+        Assert.IsTrue(Texts.Has(byHand, ",0,1,by-hand,1799."), byHand);
+        Assert.IsTrue(Texts.Has(faulted, ",fault,0.0,2048,3,"), faulted);
+        Assert.IsTrue(Texts.Has(faulted, ",1\r\n"), faulted);
     }
 
     [TestMethod]

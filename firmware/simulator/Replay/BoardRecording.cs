@@ -12,6 +12,7 @@ internal sealed class BoardRecording
     private readonly List<string> _data = [];
     private int _fullScale;
     private int _microvoltsACount;
+    private int _version;
     private long _begin = -1;
 
     private BoardRecording()
@@ -20,6 +21,9 @@ internal sealed class BoardRecording
 
     /// <summary>Gets the number of characters that the buckets and events take, line ends included.</summary>
     public int Characters { get; private set; }
+
+    /// <summary>Gets the readings as they came, now and then for two cycles; known once it was replayed.</summary>
+    public List<Burst> Bursts { get; } = [];
 
     /// <summary>Reads a recording out of what a console has shown; lines before its header are left out.</summary>
     /// <param name="lines">The lines.</param>
@@ -30,8 +34,14 @@ internal sealed class BoardRecording
         BoardRecording recording = new();
         int number = 0;
         bool hasEnded = false;
+        string? damaged = null;
         foreach (string line in lines)
         {
+            if (damaged is not null)
+            {
+                throw new UserException(damaged);
+            }
+
             number++;
             string text = line.TrimEnd();
             if (recording._fullScale == 0 && !text.StartsWith("record ", StringComparison.Ordinal))
@@ -47,7 +57,10 @@ internal sealed class BoardRecording
 
             if (!recording.TryTake(text))
             {
-                throw new UserException($"{source} line {number}: '{text}' is no line of a recording.");
+                // Cut off in the middle, the last line may not be whole.
+                damaged = recording._version is 0 or 1 or 2
+                    ? $"{source} line {number}: '{text}' is no line of a recording, or not as the board has sent it."
+                    : $"{source} is a recording of version {recording._version}; this program reads version 1 and {Recorder.Version}.";
             }
         }
 
@@ -56,8 +69,8 @@ internal sealed class BoardRecording
             throw new UserException($"{source} holds no recording of a board, or one that breaks off before its buckets.");
         }
 
-        // Cut off in the middle, the last line may not be whole.
-        if (!hasEnded && recording._data.Count > 0)
+        // The first version does not tell whether its last line is whole.
+        if (!hasEnded && recording._version == 1 && recording._data.Count > 0)
         {
             recording._data.RemoveAt(recording._data.Count - 1);
         }
@@ -74,6 +87,7 @@ internal sealed class BoardRecording
         DetectionCore core = new(scale, _settings.ToCore(), 0);
         _tape.Read();
         core.Exchange(_tape);
+        Bursts.Clear();
         BucketDecoder decoder = new(_begin, _settings[SettingId.VacuumTurns] > 0);
         Bucket bucket = new();
         int count = 0;
@@ -82,7 +96,11 @@ internal sealed class BoardRecording
             decoder.Take(line);
             while (decoder.HasMore)
             {
-                if (decoder.IsEvent)
+                if (decoder.IsBurst)
+                {
+                    decoder.ReadBurst(Bursts);
+                }
+                else if (decoder.IsEvent)
                 {
                     (RecordedEvent kind, int figure, long time) = decoder.ReadEvent();
                     Apply(core, kind, figure, time);
@@ -134,9 +152,9 @@ internal sealed class BoardRecording
         switch (words.Length > 1 ? words[0] : "")
         {
             case "record":
-                return words.Length == 6 && words[1] == "1" && int.TryParse(words[4], out _fullScale) && int.TryParse(words[5], out _microvoltsACount);
+                return words.Length == 6 && int.TryParse(words[1], out _version) && _version is 1 or 2 && int.TryParse(words[4], out _fullScale) && int.TryParse(words[5], out _microvoltsACount);
             case "set":
-                int row = words.Length == 3 ? SettingsTable.Find(words[1]) : -1;
+                int row = words.Length is 3 or 4 ? SettingsTable.Find(words[1]) : -1;
                 if (row < 0 || !int.TryParse(words[2], out int value))
                 {
                     return false;
@@ -149,9 +167,14 @@ internal sealed class BoardRecording
             case "buckets":
                 return words.Length == 2 && _begin < 0 && long.TryParse(words[1], out _begin);
             default:
+                if (_begin < 0 || !BucketDecoder.IsData(text) || (_version > 1 && !BucketDecoder.IsWhole(text)))
+                {
+                    return false;
+                }
+
                 Characters += text.Length + 2;
-                _data.Add(text);
-                return _begin >= 0 && BucketDecoder.IsData(text);
+                _data.Add(_version > 1 ? text[..^1] : text);
+                return true;
         }
     }
 

@@ -14,12 +14,22 @@ internal sealed class BucketDecoder(long begin, bool hasVacuumLine)
     private int _lastCount;
     private int _reference;
     private int _lastVacuum;
+    private int _lastReading;
 
     /// <summary>Gets a value indicating whether the line holds another item.</summary>
     public bool HasMore => _at < _line.Length;
 
     /// <summary>Gets a value indicating whether the next item is an event and not a bucket.</summary>
     public bool IsEvent => _line[_at] - BucketEncoder.First >= BucketEncoder.Event;
+
+    /// <summary>Gets a value indicating whether the next item belongs to readings as they came, which change nothing.</summary>
+    public bool IsBurst => _line[_at] - BucketEncoder.First >= BucketEncoder.Event + (int)RecordedEvent.Burst;
+
+    /// <summary>Tells whether the last character of a line is the check of those before it.</summary>
+    /// <param name="line">The line.</param>
+    /// <returns>False when a character was lost or changed, but for one time in 64.</returns>
+    public static bool IsWhole(string line) =>
+        line.Length > 1 && ((line[..^1].Aggregate(0, (check, c) => (check * 3) + c - BucketEncoder.First) ^ (line[^1] - BucketEncoder.First)) & 63) == 0;
 
     /// <summary>Tells whether a line may hold items.</summary>
     /// <param name="line">The line.</param>
@@ -41,6 +51,31 @@ internal sealed class BucketDecoder(long begin, bool hasVacuumLine)
         RecordedEvent kind = (RecordedEvent)(Six() - BucketEncoder.Event);
         int figure = (int)Signed();
         return (kind, figure, _lastEnd + Signed());
+    }
+
+    /// <summary>Reads an item of readings as they came.</summary>
+    /// <param name="bursts">Where it goes.</param>
+    public void ReadBurst(List<Burst> bursts)
+    {
+        RecordedEvent kind = (RecordedEvent)(Six() - BucketEncoder.Event);
+        if (kind == RecordedEvent.Burst)
+        {
+            _lastReading = 0;
+            _ = Number();
+            bursts.Add(new Burst(_lastEnd + Signed()));
+        }
+        else if (kind == RecordedEvent.Run)
+        {
+            bursts[^1].AddRun((int)Number(), Number(), Number());
+        }
+        else
+        {
+            for (long count = Number(); count > 0; count--)
+            {
+                _lastReading += (int)Signed();
+                bursts[^1].AddReading(_lastReading);
+            }
+        }
     }
 
     /// <summary>Reads a bucket.</summary>

@@ -34,6 +34,9 @@ public sealed class BucketReader
     /// <summary>Whether a sensor is fitted to the vacuum's own line.</summary>
     public bool ReadsVacuumLine;
 
+    /// <summary>Takes the readings themselves, beside the buckets; null when nobody wants them.</summary>
+    public ReadingTape Tape;
+
     /// <summary>Time at which its readings were taken, in microseconds; later than its end after a stall.</summary>
     public long Now;
 
@@ -63,6 +66,11 @@ public sealed class BucketReader
         IBoard board = _board;
         long end = _nextEnd;
         int count;
+        if (Tape != null)
+        {
+            Tape.Resume(_ahead, board.Now);
+        }
+
         try
         {
             count = board.ReadBurst(readings, _ahead, end);
@@ -112,6 +120,11 @@ public sealed class BucketReader
         }
 
         _statistics.Count += count;
+        if (Tape != null)
+        {
+            Tape.Add(readings, count, now, board.Now);
+        }
+
         if (ReadsVacuumLine)
         {
             Bucket.VacuumReading = ReadVacuumLine();

@@ -37,13 +37,14 @@ public sealed class SerialConsole
     /// <summary>Initializes a new instance of the <see cref="SerialConsole"/> class.</summary>
     /// <param name="of">The switch it speaks for.</param>
     /// <param name="board">The board.</param>
-    public SerialConsole(Switch of, SafeBoard board)
+    /// <param name="reader">Where the readings come from.</param>
+    public SerialConsole(Switch of, SafeBoard board, BucketReader reader)
     {
         Switch = of;
         _board = board;
         _line = new LineReader(Output);
         Watch = new Watch(this);
-        Recorder = new Recorder(this);
+        Recorder = new Recorder(this, reader);
     }
 
     /// <summary>The switch.</summary>

@@ -5,6 +5,12 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Ten lines a second that a program can read: CSV with a header, until a key is pressed.</summary>
 public sealed class Watch
 {
+    /// <summary>
+    /// The columns: seconds since the boot; currents in A; whether the tool runs and the relay is closed; the state; seconds until it ends
+    /// by itself; faults that stand, as the sum of two to the power of their numbers; the figure of the first of them; the vacuum's hours and starts.
+    /// </summary>
+    public const string Header = "seconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts";
+
     private const long Period = 100000;
 
     // Bytes and not texts: on the device every text that is named in the code is made anew each time.
@@ -33,7 +39,7 @@ public sealed class Watch
         IsOn = true;
         _next = now;
         _part = 0;
-        _console.Say("seconds,amperes,swing,start_at,stop_below,tool,vacuum,state");
+        _console.Say(Header);
     }
 
     /// <summary>Ends it, with a whole line.</summary>
@@ -77,16 +83,44 @@ public sealed class Watch
             case 4:
                 output.Fixed(core.StopMilliamperes, 3).Byte(Comma);
                 break;
-            default:
+            case 5:
                 output.Byte(core.IsToolRunning ? One : Nought);
                 output.Byte(Comma);
                 output.Byte(core.IsRelayClosed ? One : Nought);
                 output.Byte(Comma);
-                output.Text(StateText.Name(core.Vacuum.State)).End();
+                output.Text(StateText.Name(core.Vacuum.State)).Byte(Comma);
+                break;
+            case 6:
+                output.Fixed(core.Vacuum.Remaining(now) / 100000, 1).Byte(Comma);
+                break;
+            case 7:
+                WriteFaults(output, core.Faults);
+                break;
+            default:
+                output.Fixed(_console.Switch.Hours.Seconds / 36, 2).Byte(Comma);
+                output.Number(_console.Switch.Hours.Starts).End();
                 _part = -1;
                 break;
         }
 
         _part++;
+    }
+
+    private static void WriteFaults(TextOutput output, FaultMonitor faults)
+    {
+        int all = 0;
+        int figure = 0;
+        for (int i = FaultMonitor.Count - 1; i >= 0; i--)
+        {
+            FaultState fault = faults[(Fault)i];
+            if (fault.IsActive)
+            {
+                all |= 1 << i;
+                figure = fault.Figure;
+            }
+        }
+
+        output.Number(all).Byte(Comma);
+        output.Number(figure).Byte(Comma);
     }
 }

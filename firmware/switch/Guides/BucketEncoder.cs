@@ -5,7 +5,8 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Writes buckets as a few printable characters each, straight into what waits to be sent.</summary>
 /// <remarks>
 /// A character carries six bits: the code is 48 plus their value ('0' to 'o'). Numbers are rows of characters with five bits
-/// each, least first; the sixth says that more follow. Signed numbers are folded: 0, -1, 1, -2 become 0, 1, 2, 3.
+/// each, least first; the sixth says that more follow. Signed numbers are folded: 0, -1, 1, -2 become 0, 1, 2, 3. The last character
+/// of a line is a check of those before it.
 /// </remarks>
 public sealed class BucketEncoder
 {
@@ -32,6 +33,8 @@ public sealed class BucketEncoder
 
     private readonly TextOutput _output;
     private int _items;
+    private int _check;
+    private int _lastReading;
     private long _lastEnd;
     private int _lastCount;
     private int _reference;
@@ -69,7 +72,20 @@ public sealed class BucketEncoder
         _reference = 0;
         _lastVacuum = 0;
         _items = 0;
+        _check = 0;
         HasOverrun = false;
+    }
+
+    /// <summary>Ends a line that is not full, if there is one.</summary>
+    public void EndLine()
+    {
+        if (_items > 0)
+        {
+            _items = 0;
+            Put(_check & 63);
+            _check = 0;
+            _output.End();
+        }
     }
 
     /// <summary>Adds a bucket.</summary>
@@ -144,6 +160,52 @@ public sealed class BucketEncoder
         }
     }
 
+    /// <summary>Announces readings as they came.</summary>
+    /// <param name="runs">Number of runs, each without a hole.</param>
+    /// <param name="begin">Time from which the runs count, in microseconds.</param>
+    public void AddBurst(int runs, long begin)
+    {
+        _lastReading = 0;
+        Add(RecordedEvent.Burst, runs, begin);
+    }
+
+    /// <summary>Adds the head of a run, whose readings follow.</summary>
+    /// <param name="count">Number of readings.</param>
+    /// <param name="begin">When it begins, in microseconds.</param>
+    /// <param name="length">How long it is, in microseconds.</param>
+    public void AddRun(int count, int begin, int length)
+    {
+        if (BeginItem())
+        {
+            Put(Event + (int)RecordedEvent.Run);
+            Number(count);
+            Number(begin);
+            Number(length);
+            EndItem();
+        }
+    }
+
+    /// <summary>Adds some readings of a run.</summary>
+    /// <param name="readings">The readings in counts.</param>
+    /// <param name="from">Place of the first.</param>
+    /// <param name="count">How many; eight fit into an item.</param>
+    public void AddReadings(int[] readings, int from, int count)
+    {
+        if (BeginItem())
+        {
+            Put(Event + (int)RecordedEvent.Readings);
+            Number(count);
+            for (int i = from; i < from + count; i++)
+            {
+                int reading = readings[i];
+                Signed(reading - _lastReading);
+                _lastReading = reading;
+            }
+
+            EndItem();
+        }
+    }
+
     private bool BeginItem()
     {
         HasOverrun = HasOverrun || _output.Room < LongestItem;
@@ -154,8 +216,7 @@ public sealed class BucketEncoder
     {
         if (++_items == ItemsALine)
         {
-            _items = 0;
-            _output.End();
+            EndLine();
         }
     }
 
@@ -177,6 +238,8 @@ public sealed class BucketEncoder
 
     private void Put(int six)
     {
+        // Times three, so that the place of a character counts too.
+        _check = (_check << 1) + _check + six;
         _output.Byte((byte)(First + six));
     }
 }

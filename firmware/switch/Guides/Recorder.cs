@@ -4,18 +4,19 @@ namespace NanoDustSwitch.Firmware;
 
 /// <summary>
 /// Sends a snapshot of settings and state and every bucket after it, so that a PC can decide as the board did, bucket for
-/// bucket. A bucket takes four to ten characters; firmware/recording.md describes them.
+/// bucket. A bucket takes four to ten characters; now and then the readings themselves go with them. firmware/recording.md describes all.
 /// </summary>
 public sealed class Recorder
 {
     /// <summary>Version of the format.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     private const int NumbersALine = 6;
 
     private readonly SerialConsole _console;
     private readonly StateTape _tape = new StateTape();
     private readonly BucketEncoder _encoder;
+    private readonly BurstSender _bursts;
     private int _row;
     private bool _isRecording;
 
@@ -24,10 +25,12 @@ public sealed class Recorder
 
     /// <summary>Initializes a new instance of the <see cref="Recorder"/> class.</summary>
     /// <param name="console">The console.</param>
-    public Recorder(SerialConsole console)
+    /// <param name="reader">Where the readings come from.</param>
+    public Recorder(SerialConsole console, BucketReader reader)
     {
         _console = console;
         _encoder = new BucketEncoder(console.Output);
+        _bursts = new BurstSender(reader, _encoder);
     }
 
     /// <summary>Begins with the header; the snapshot is taken when the settings are sent, and the next bucket is the first.</summary>
@@ -44,11 +47,8 @@ public sealed class Recorder
     {
         IsOn = false;
         _console.WantsBuckets = false;
-        if (!_encoder.IsAtLineStart)
-        {
-            _console.Output.End();
-        }
-
+        _bursts.Stop();
+        _encoder.EndLine();
         _console.Say(_encoder.HasOverrun ? "end, overrun" : "end");
     }
 
@@ -59,7 +59,16 @@ public sealed class Recorder
         if (_isRecording)
         {
             _encoder.Add(bucket);
-            if (_row >= 0 && _encoder.IsAtLineStart && _console.Output.HasRoom)
+            if (!_console.Output.HasRoom)
+            {
+                return;
+            }
+
+            if (_row < 0)
+            {
+                _bursts.Update(bucket.EndTime);
+            }
+            else if (_encoder.IsAtLineStart)
             {
                 SendRow(_row++);
             }
@@ -92,6 +101,21 @@ public sealed class Recorder
         }
     }
 
+    private static string UnitOf(SettingUnit unit)
+    {
+        switch (unit)
+        {
+            case SettingUnit.Milliamperes:
+                return " mA";
+            case SettingUnit.Milliseconds:
+                return " ms";
+            case SettingUnit.MicrovoltsAnAmpere:
+                return " uV/A";
+            default:
+                return "";
+        }
+    }
+
     private void SendRow(int row)
     {
         TextOutput output = _console.Output;
@@ -105,7 +129,8 @@ public sealed class Recorder
         else if (row <= SettingsTable.Count)
         {
             SettingId id = (SettingId)(row - 1);
-            output.Text("set ").Text(SettingsTable.Row(id).Name).Text(" ").Number(of.Settings[id]).End();
+            Setting setting = SettingsTable.Row(id);
+            output.Text("set ").Text(setting.Name).Text(" ").Number(of.Settings[id]).Text(UnitOf(setting.Unit)).End();
         }
         else if (stateRow < 0)
         {
@@ -114,6 +139,7 @@ public sealed class Recorder
             of.Core.Exchange(_tape);
             _encoder.HasVacuumLine = of.Settings[SettingId.VacuumTurns] > 0;
             _encoder.Restart(of.BucketEnd);
+            _bursts.Restart();
             _isRecording = true;
             output.Text("buckets ").Number(_encoder.Begin).End();
         }

@@ -1,0 +1,90 @@
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Takes the readings themselves now and then while a recording goes on, and sends them in small pieces between the buckets.</summary>
+public sealed class BurstSender
+{
+    // Two cycles every five seconds show the shape of the current, and leave the line to the buckets.
+    private const long Period = 5000000;
+
+    // A piece is about as much work as a bucket.
+    private const int APiece = 8;
+
+    private readonly ReadingTape _tape = new ReadingTape();
+    private readonly BucketReader _reader;
+    private readonly BucketEncoder _encoder;
+    private long _next;
+    private bool _isSending;
+    private int _run;
+    private int _leftOfRun;
+    private int _reading;
+
+    /// <summary>Initializes a new instance of the <see cref="BurstSender"/> class.</summary>
+    /// <param name="reader">Where the readings come from.</param>
+    /// <param name="encoder">Where to write.</param>
+    public BurstSender(BucketReader reader, BucketEncoder encoder)
+    {
+        _reader = reader;
+        _encoder = encoder;
+    }
+
+    /// <summary>Begins anew; the first burst is taken at once.</summary>
+    public void Restart()
+    {
+        _next = 0;
+        Stop();
+    }
+
+    /// <summary>Ends it.</summary>
+    public void Stop()
+    {
+        _isSending = false;
+        _reader.Tape = null;
+    }
+
+    /// <summary>Goes on after a bucket, while a piece fits.</summary>
+    /// <param name="now">End of the bucket in microseconds.</param>
+    public void Update(long now)
+    {
+        if (_isSending)
+        {
+            Send();
+        }
+        else if (_reader.Tape == null)
+        {
+            if (now >= _next)
+            {
+                _next = now + Period;
+                _tape.Restart();
+                _reader.Tape = _tape;
+            }
+        }
+        else if (_tape.IsFull)
+        {
+            _reader.Tape = null;
+            _isSending = true;
+            _run = 0;
+            _leftOfRun = 0;
+            _reading = 0;
+            _encoder.AddBurst(_tape.Runs, _tape.Begin);
+        }
+    }
+
+    private void Send()
+    {
+        if (_leftOfRun > 0)
+        {
+            int count = _leftOfRun < APiece ? _leftOfRun : APiece;
+            _encoder.AddReadings(_tape.Readings, _reading, count);
+            _reading += count;
+            _leftOfRun -= count;
+        }
+        else
+        {
+            _leftOfRun = _tape.Counts[_run];
+            _encoder.AddRun(_leftOfRun, _tape.Begins[_run], _tape.Lengths[_run]);
+            _run++;
+        }
+
+        _isSending = _leftOfRun > 0 || _run < _tape.Runs;
+    }
+}
