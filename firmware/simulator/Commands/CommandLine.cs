@@ -18,6 +18,10 @@ internal static class CommandLine
         root.Subcommands.Add(LiveCommand.Create());
         root.Subcommands.Add(ServeCommand.Create());
         root.Subcommands.Add(ReplayCommand.Create());
+        root.Subcommands.Add(WatchCommand.Create());
+        root.Subcommands.Add(RecordCommand.Create());
+        root.Subcommands.Add(BackupCommand.CreateBackup());
+        root.Subcommands.Add(BackupCommand.CreateRestore());
 
         ParseResult parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

@@ -44,7 +44,7 @@ internal static class LiveCommand
 
     private static void RunAtTerminal(LiveShop live)
     {
-        if (!Console.IsOutputRedirected && PictureSession.Fits(AnsiConsole.Console))
+        if (!Console.IsOutputRedirected && FullScreen.Fits(AnsiConsole.Console))
         {
             PictureSession.Run(live, AnsiConsole.Console);
         }

@@ -1,7 +1,7 @@
 namespace NanoDustSwitch.Simulator.Commands;
 
 /// <summary>A day, a recording or a file that cannot be used; the message is one sentence for the person.</summary>
-internal sealed class UserException : Exception
+internal class UserException : Exception
 {
     /// <summary>Initializes a new instance of the <see cref="UserException"/> class.</summary>
     public UserException()

@@ -1,3 +1,5 @@
+using System;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Text that waits to be sent: a ring of bytes, made once; numbers are written without making strings.</summary>
@@ -40,13 +42,17 @@ public sealed class TextOutput
     /// <returns>Number of bytes moved.</returns>
     public int Take(byte[] buffer, int most)
     {
+        // By the library: a hundred bytes one by one would leave a hole of some ms in the readings of a slow board.
         int count = Count < most ? Count : most;
-        for (int i = 0; i < count; i++)
+        int toEnd = Size - _first;
+        int piece = count < toEnd ? count : toEnd;
+        Array.Copy(_bytes, _first, buffer, 0, piece);
+        if (piece < count)
         {
-            buffer[i] = _bytes[_first];
-            _first = _first + 1 == Size ? 0 : _first + 1;
+            Array.Copy(_bytes, 0, buffer, piece, count - piece);
         }
 
+        _first = count < toEnd ? _first + count : count - toEnd;
         Count -= count;
         return count;
     }

@@ -21,6 +21,8 @@ public sealed class Watch
     private readonly SerialConsole _console;
     private long _next;
     private int _part;
+    private int _faults;
+    private int _figure;
 
     /// <summary>Whether lines are written.</summary>
     public bool IsOn;
@@ -94,7 +96,11 @@ public sealed class Watch
                 output.Fixed(core.Vacuum.Remaining(now) / 100000, 1).Byte(Comma);
                 break;
             case 7:
-                WriteFaults(output, core.Faults);
+                LookAtFaults(core.Faults);
+                break;
+            case 8:
+                output.Number(_faults).Byte(Comma);
+                output.Number(_figure).Byte(Comma);
                 break;
             default:
                 output.Fixed(_console.Switch.Hours.Seconds / 36, 2).Byte(Comma);
@@ -106,21 +112,18 @@ public sealed class Watch
         _part++;
     }
 
-    private static void WriteFaults(TextOutput output, FaultMonitor faults)
+    private void LookAtFaults(FaultMonitor faults)
     {
-        int all = 0;
-        int figure = 0;
+        _faults = 0;
+        _figure = 0;
         for (int i = FaultMonitor.Count - 1; i >= 0; i--)
         {
             FaultState fault = faults[(Fault)i];
             if (fault.IsActive)
             {
-                all |= 1 << i;
-                figure = fault.Figure;
+                _faults |= 1 << i;
+                _figure = fault.Figure;
             }
         }
-
-        output.Number(all).Byte(Comma);
-        output.Number(figure).Byte(Comma);
     }
 }

@@ -11,6 +11,9 @@ public sealed class Recorder
     /// <summary>Version of the format.</summary>
     public const int Version = 2;
 
+    /// <summary>The last line, when the line was too slow.</summary>
+    public const string Overrun = "end, overrun";
+
     private const int NumbersALine = 6;
 
     private readonly SerialConsole _console;
@@ -49,7 +52,7 @@ public sealed class Recorder
         _console.WantsBuckets = false;
         _bursts.Stop();
         _encoder.EndLine();
-        _console.Say(_encoder.HasOverrun ? "end, overrun" : "end");
+        _console.Say(_encoder.HasOverrun ? Overrun : "end");
     }
 
     /// <summary>Records a bucket.</summary>

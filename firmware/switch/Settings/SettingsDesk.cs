@@ -67,9 +67,19 @@ public sealed class SettingsDesk
     /// <returns>Rms current in mA.</returns>
     public int LargestStartAt()
     {
+        return LargestStartAt(InUse, _switch.FullScale, _switch.MicrovoltsACount);
+    }
+
+    /// <summary>Gives the largest start-at that a sensor can show.</summary>
+    /// <param name="settings">Its gain and turns.</param>
+    /// <param name="fullScale">Greatest count of the converter.</param>
+    /// <param name="microvoltsACount">Size of a count in µV.</param>
+    /// <returns>Rms current in mA.</returns>
+    public static int LargestStartAt(SettingValues settings, int fullScale, int microvoltsACount)
+    {
         // Half of full scale, peak to peak: what is left of an ESP32 converter's usable span, with room for the rest's tolerance.
-        SensorScale scale = new SensorScale(InUse[SettingId.SensorGain], InUse[SettingId.Turns], _switch.MicrovoltsACount);
-        return scale.FromSwing(_switch.FullScale / 2 * SensorScale.PartsACount);
+        SensorScale scale = new SensorScale(settings[SettingId.SensorGain], settings[SettingId.Turns], microvoltsACount);
+        return scale.FromSwing(fullScale / 2 * SensorScale.PartsACount);
     }
 
     /// <summary>Uses the settings as they are now.</summary>

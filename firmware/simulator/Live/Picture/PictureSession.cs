@@ -1,5 +1,4 @@
 using System.Diagnostics;
-using System.Runtime.ExceptionServices;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Simulator.Live.Picture;
@@ -7,72 +6,39 @@ namespace NanoDustSwitch.Simulator.Live.Picture;
 /// <summary>A session at a terminal with the picture on it, in real time.</summary>
 internal sealed class PictureSession : IDisposable
 {
-    // All but the scrolled-off lines, which are the person's and which a library's own clearing would take away as well.
-    private const string ClearScreen = "\u001b[2J\u001b[H";
-
-    // .NET lets the arrow keys send other codes and does not take that back.
-    private const string UsualArrowKeys = "\u001b[?1l\u001b>";
-
     private static readonly TimeSpan s_frame = TimeSpan.FromMilliseconds(100);
 
     private readonly LiveShop _live;
-    private readonly IAnsiConsole _console;
+    private readonly FullScreen _full;
     private readonly RealTime _time;
     private readonly Keyboard _keyboard;
     private readonly ShopPicture _picture;
     private readonly ConsoleScreen _screen = new();
     private readonly EndSignals _signals = new(isStopKeyOff: true);
-    private LiveDisplayContext? _display;
     private long _lastFrame;
     private bool _wasLampOn;
-    private (int Width, int Height) _size;
 
-    private PictureSession(LiveShop live, IAnsiConsole console)
+    private PictureSession(LiveShop live, FullScreen full, Glyphs glyphs)
     {
         _live = live;
-        _console = console;
+        _full = full;
         _time = new RealTime(live.Rig);
         _keyboard = new Keyboard(live);
-        _picture = new ShopPicture(live, _screen, Glyphs.For(console.Profile.Capabilities.Unicode));
+        _picture = new ShopPicture(live, _screen, glyphs);
         live.Words.Hold = Hold;
         live.Words.LetPass = LetPass;
     }
 
     private bool IsOver => _live.Words.HasQuit || _signals.HaveCome;
 
-    /// <summary>Tells whether a terminal can show the picture.</summary>
-    /// <param name="console">The terminal.</param>
-    /// <returns>True when it can.</returns>
-    public static bool Fits(IAnsiConsole console) =>
-        console.Profile.Capabilities is { Ansi: true, AlternateBuffer: true }
-        && console.Profile.Width >= ShopPicture.LeastWidth && console.Profile.Height >= ShopPicture.LeastHeight;
-
     /// <summary>Runs until /quit, Ctrl-C or Ctrl-D.</summary>
     /// <param name="live">The shop.</param>
     /// <param name="console">The terminal.</param>
-    public static void Run(LiveShop live, IAnsiConsole console)
+    public static void Run(LiveShop live, IAnsiConsole console) => FullScreen.Run(console, full =>
     {
-        ExceptionDispatchInfo? failure = null;
-
-        // Looked at before anything is shown: from the first look on, keys come one by one and are not echoed.
-        _ = Console.KeyAvailable;
-        console.AlternateScreen(() => console.Live(new Text("")).Overflow(VerticalOverflow.Crop).Start(display =>
-        {
-            try
-            {
-                using PictureSession session = new(live, console) { _display = display };
-                session.Run();
-            }
-#pragma warning disable CA1031 // Whatever it is: it is thrown again once the terminal is as it was.
-            catch (Exception exception)
-#pragma warning restore CA1031
-            {
-                failure = ExceptionDispatchInfo.Capture(exception);
-            }
-        }));
-        Console.Write(UsualArrowKeys);
-        failure?.Throw();
-    }
+        using PictureSession session = new(live, full, Glyphs.For(console.Profile.Capabilities.Unicode));
+        session.Run();
+    });
 
     /// <inheritdoc/>
     public void Dispose() => _signals.Dispose();
@@ -121,15 +87,7 @@ internal sealed class PictureSession : IDisposable
         }
 
         _lastFrame = Stopwatch.GetTimestamp();
-        (int Width, int Height) size = (_console.Profile.Width, _console.Profile.Height);
-        if (size != _size)
-        {
-            // What is left of the old picture lies elsewhere now.
-            _size = size;
-            Console.Write(ClearScreen);
-        }
-
-        _display!.UpdateTarget(_picture.Draw(size.Width, size.Height, _wasLampOn, _keyboard.ShopLine));
+        _full.Show((width, height) => _picture.Draw(width, height, _wasLampOn, _keyboard.ShopLine));
         _wasLampOn = false;
     }
 

@@ -9,12 +9,6 @@ namespace NanoDustSwitch.Simulator.Live.Picture;
 /// <param name="glyphs">The signs.</param>
 internal sealed class ShopPicture(LiveShop live, ConsoleScreen screen, Glyphs glyphs)
 {
-    /// <summary>Columns that it needs.</summary>
-    public const int LeastWidth = 80;
-
-    /// <summary>Rows that it needs.</summary>
-    public const int LeastHeight = 24;
-
     private const int SwitchRows = 9;
     private const int LineRows = 4;
     private const int LeastConsoleRows = 11;
@@ -32,9 +26,9 @@ internal sealed class ShopPicture(LiveShop live, ConsoleScreen screen, Glyphs gl
     /// <returns>The picture, exactly as high as the terminal.</returns>
     public IRenderable Draw(int width, int height, bool isLampOn, string? shopLine)
     {
-        if (width < LeastWidth || height < LeastHeight)
+        if (width < FullScreen.LeastWidth || height < FullScreen.LeastHeight)
         {
-            return _console.Draw($"picture: from {LeastWidth} by {LeastHeight}", shopLine, width, height);
+            return _console.Draw($"picture: from {FullScreen.LeastWidth} by {FullScreen.LeastHeight}", shopLine, width, height);
         }
 
         int wanted = Math.Max(SwitchRows, live.Shop.Wiring.Tools.Count + 1);

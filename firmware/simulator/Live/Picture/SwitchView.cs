@@ -31,7 +31,7 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
         List<IRenderable> lines =
         [
             Looks.Heading("switch"),
-            live.Rig.IsDark ? Line("state", "without power", Looks.Wrong) : Line("state", Words(state), Look(state)),
+            live.Rig.IsDark ? Line("state", "without power", Looks.Wrong) : Line("state", StateLooks.Words(state), StateLooks.Look(state)),
             .. Why(width - LabelWidth - 1),
             Panel(isLampOn),
             Relay(),
@@ -39,26 +39,6 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
         ];
         return new Rows(lines);
     }
-
-    private static string Words(VacuumState state) => state switch
-    {
-        VacuumState.Idle => "off, waits for a tool",
-        VacuumState.Starting => "off, a tool is starting",
-        VacuumState.Following => "on, follows the tool",
-        VacuumState.RunningOn => "on, runs on",
-        VacuumState.ByHand => "on by hand",
-        VacuumState.AwaitingStop => "off until the tool stops",
-        VacuumState.Held => "held off by hand",
-        _ => "off because of a fault",
-    };
-
-    private static Style Look(VacuumState state) => state switch
-    {
-        VacuumState.Idle => Looks.Usual,
-        VacuumState.Following or VacuumState.ByHand => Looks.Running,
-        VacuumState.Faulted => Looks.Wrong,
-        _ => Looks.Passing,
-    };
 
     private static Paragraph Line(string label, string text, Style look) =>
         new Paragraph().Append($" {label,-LabelWidth}", Looks.Quiet).Append(text, look);
@@ -70,7 +50,7 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
             WhyText.Write(_why, Switch);
         }
 
-        List<string> lines = Wrap(Encoding.ASCII.GetString(_bytes, 0, _why.Take(_bytes, _bytes.Length)), width);
+        List<string> lines = Wrapped.Lines(Encoding.ASCII.GetString(_bytes, 0, _why.Take(_bytes, _bytes.Length)), width);
         for (int i = 0; i < WhyRows; i++)
         {
             yield return Line(i == 0 ? "why" : "", i < lines.Count ? lines[i] : "", Looks.Usual);
@@ -102,24 +82,5 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
         double left = Switch.Core.Vacuum.Remaining(Switch.Now) / 1e6;
         double part = left / Math.Max(left, Switch.Core.Vacuum.IsStretched ? 60 : full);
         return Line("run-on", $"{glyphs.Bar(part, BarWidth)} {left,5:0.0} s left", Looks.Passing);
-    }
-
-    private static List<string> Wrap(string text, int width)
-    {
-        List<string> lines = [""];
-        foreach (string word in text.Split(' '))
-        {
-            string longer = lines[^1].Length == 0 ? word : $"{lines[^1]} {word}";
-            if (longer.Length <= width)
-            {
-                lines[^1] = longer;
-            }
-            else
-            {
-                lines.Add(word);
-            }
-        }
-
-        return lines;
     }
 }

@@ -38,6 +38,13 @@ internal static partial class CLibrary
     [LibraryImport(Name, EntryPoint = "open", SetLastError = true, StringMarshalling = StringMarshalling.Utf8)]
     public static partial int Open(string path, int flags);
 
+    /// <summary>Locks a file against others that ask for the same lock.</summary>
+    /// <param name="descriptor">The file.</param>
+    /// <param name="operation">What.</param>
+    /// <returns>Nought when it succeeded.</returns>
+    [LibraryImport(Name, EntryPoint = "flock", SetLastError = true)]
+    public static partial int Lock(int descriptor, int operation);
+
     /// <summary>Closes a file.</summary>
     /// <param name="descriptor">The file.</param>
     /// <returns>Nought when it succeeded.</returns>

@@ -6,7 +6,8 @@ namespace NanoDustSwitch.Simulator.Live.Serve;
 /// <summary>A serial line without a wire: this side is the program's, the other has a name that a terminal program opens.</summary>
 internal sealed class PseudoTerminal : IDisposable
 {
-    private const int ReadAndWrite = 2;
+    /// <summary>Opened to be read and written.</summary>
+    public const int ReadAndWrite = 2;
 
     // The settings of a terminal are 60 bytes on Linux and 72 on macOS; nobody here looks into them.
     private const int SettingsRoom = 256;
@@ -24,10 +25,11 @@ internal sealed class PseudoTerminal : IDisposable
     /// <summary>Gets the name of the other side.</summary>
     public string Name { get; }
 
-    // Not as the terminal from which this program takes its Ctrl-C.
-    private static int NotControlling => OperatingSystem.IsMacOS() ? 0x20000 : 0x100;
+    /// <summary>Gets the flag for: not as the terminal from which this program takes its Ctrl-C.</summary>
+    public static int NotControlling => OperatingSystem.IsMacOS() ? 0x20000 : 0x100;
 
-    private static int NotWaiting => OperatingSystem.IsMacOS() ? 0x4 : 0x800;
+    /// <summary>Gets the flag for: without waiting, for a carrier or for bytes.</summary>
+    public static int NotWaiting => OperatingSystem.IsMacOS() ? 0x4 : 0x800;
 
     private static nuint LetOthersOpen => OperatingSystem.IsMacOS() ? 0x2000740Eu : 0x540Du;
 
