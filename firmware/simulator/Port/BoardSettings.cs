@@ -50,7 +50,24 @@ internal sealed class BoardSettings(BoardConsole console)
             throw new UserException($"Not while a tool or the vacuum runs; the board at {console.Name} says '{why}'.");
         }
 
-        if (steps.Count > 0 && !isHeld)
+        if (steps.Count + unsaved > 0)
+        {
+            try
+            {
+                Send(steps, wanted, isHeld);
+            }
+            catch (PortLostException exception)
+            {
+                throw new PortLostException($"{exception.Message} Not all was sent; look at 'settings' and 'why' at the board's console.", exception);
+            }
+        }
+
+        return [.. steps.Select(id => $"{SettingsTable.Row(id).Name}: {SettingsFile.Value(id, now[id])} -> {SettingsFile.Value(id, wanted[id])}")];
+    }
+
+    private void Send(List<SettingId> steps, SettingValues wanted, bool isHeld)
+    {
+        if (!isHeld)
         {
             Send("hold");
         }
@@ -67,20 +84,18 @@ internal sealed class BoardSettings(BoardConsole console)
 
         if (Read().Values.Differences(wanted) > 0)
         {
-            throw Undone("what it shows is not what was sent");
+            throw Undone("what it shows is not what was sent.");
         }
 
-        if (steps.Count + unsaved > 0 && Send("save") is var saved && saved != "Saved.")
+        if (Send("save") is var saved && saved != "Saved.")
         {
-            throw new UserException($"The settings are in use at {console.Name} but not saved: {saved}");
+            throw new UserException($"The settings are in use at {console.Name} but not saved, and the vacuum is held off until 'vacuum auto': {saved}");
         }
 
-        if (steps.Count > 0 && !isHeld)
+        if (!isHeld)
         {
             Send("vacuum auto");
         }
-
-        return [.. steps.Select(id => $"{SettingsTable.Row(id).Name}: {SettingsFile.Value(id, now[id])} -> {SettingsFile.Value(id, wanted[id])}")];
     }
 
     // Each step must leave settings that the board allows: the sensor's range grows first, and the levels never cross.

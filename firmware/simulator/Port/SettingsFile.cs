@@ -55,7 +55,7 @@ internal static class SettingsFile
         HashSet<int> seen = [];
         for (int i = 1; i < lines.Length; i++)
         {
-            string line = lines[i].Split('#')[0].Trim().ToLowerInvariant();
+            string line = lines[i].Split('#')[0].Trim();
             if (line.Length > 0)
             {
                 TakeLine($"{path} line {i + 1}", line, settings, seen);
@@ -75,12 +75,12 @@ internal static class SettingsFile
 
     /// <summary>Reads one line: a name and a value.</summary>
     /// <param name="source">Where it stands, for complaints.</param>
-    /// <param name="line">The line, in small letters and trimmed.</param>
+    /// <param name="line">The line, trimmed.</param>
     /// <param name="settings">Where the value goes.</param>
     /// <param name="seen">Numbers of the settings that have been read.</param>
     public static void TakeLine(string source, string line, SettingValues settings, HashSet<int> seen)
     {
-        string name = line.Split(' ', '\t')[0];
+        string name = line.Split(' ', '\t')[0].ToLowerInvariant();
         string text = line[name.Length..].Trim();
         int row = SettingsTable.Find(name);
         if (row < 0)
@@ -94,7 +94,7 @@ internal static class SettingsFile
             throw new UserException($"{source}: {name} stands there a second time.");
         }
 
-        if (!ValueParser.TryParse(setting, text, out int value) || !setting.Allows(value))
+        if (!ValueParser.TryParse(setting, text.ToLowerInvariant(), out int value) || !setting.Allows(value))
         {
             throw new UserException($"{source}: {name} cannot be '{text}'; allowed is {BoardText.Of(output => ValueText.Range(output, setting))}.");
         }

@@ -56,7 +56,7 @@ internal sealed record WatchLine(
             }
         }
 
-        return state < 0 || numbers.Any(number => Math.Abs(number) > uint.MaxValue)
+        return state < 0 || !numbers.All(number => Math.Abs(number) <= uint.MaxValue)
             ? null
             : new WatchLine(
                 numbers[0],
