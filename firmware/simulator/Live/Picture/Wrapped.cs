@@ -10,7 +10,7 @@ internal static class Wrapped
     public static List<string> Lines(string text, int width)
     {
         List<string> lines = [""];
-        foreach (string word in text.Split(' '))
+        foreach (string word in text.Split(' ').SelectMany(word => Pieces(word, width)))
         {
             string longer = lines[^1].Length == 0 ? word : $"{lines[^1]} {word}";
             if (longer.Length <= width)
@@ -25,4 +25,7 @@ internal static class Wrapped
 
         return lines;
     }
+
+    // A word that is wider than a line is cut; nobody says such a word but a device that is none of ours.
+    private static IEnumerable<string> Pieces(string word, int width) => word.Length <= width ? [word] : word.Chunk(Math.Max(1, width)).Select(piece => new string(piece));
 }

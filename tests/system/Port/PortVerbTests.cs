@@ -1,0 +1,175 @@
+using System.ComponentModel;
+using System.Diagnostics;
+using System.Text;
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Live;
+using NanoDustSwitch.Simulator.Replay;
+
+namespace NanoDustSwitch.SystemTests.Port;
+
+/// <summary>The built program with the verbs that need a port, as a person would start it.</summary>
+[TestClass]
+public sealed class PortVerbTests
+{
+    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(60);
+
+    private readonly string _path = Path.GetTempFileName();
+
+    [TestInitialize]
+    public void Begin() => ServedConsole.SkipWhereThereIsNone();
+
+    [TestCleanup]
+    public void End() => File.Delete(_path);
+
+    [TestMethod]
+    [DataRow("watch")]
+    [DataRow("record FILE")]
+    [DataRow("backup FILE")]
+    public void A_wrong_port_gets_one_sentence_and_exit_code_2(string verb)
+    {
+        (int code, string output, string error) = Run([.. verb.Replace("FILE", _path).Split(' '), "--port", "/dev/no-such-port"]);
+
+        Assert.AreEqual(2, code);
+        Assert.AreEqual("", output);
+        Assert.StartsWith("There is no serial port /dev/no-such-port; there ", error);
+        Assert.AreEqual(1, error.TrimEnd().Split('\n').Length, error);
+        Assert.AreEqual(0L, new FileInfo(_path).Length, "The file was touched.");
+    }
+
+    [TestMethod]
+    public void A_recording_is_decided_by_this_program_as_by_the_board_while_the_switch_works()
+    {
+        using PortBoard board = new();
+        using Process process = Start(["record", _path, "--port", board.Name, "--seconds", "6"], out Timer watchdog);
+        using (watchdog)
+        {
+            Thread.Sleep(3000);
+            board.With(live => live.Words.Run("/run table"));
+            string said = process.StandardOutput.ReadToEnd();
+            process.WaitForExit();
+            Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());
+            StringAssert.Contains(said, " buckets in ");
+            StringAssert.Contains(said, "2 bursts of readings; a tool ran for ");
+        }
+
+        Assert.IsTrue(board.With(live => live.Rig.Switch.Core.IsRelayClosed && live.Rig.Switch.Console.IsAtPrompt));
+        BoardRecording recording = BoardRecording.Parse(File.ReadLines(_path), _path);
+        bool isClosed = false;
+        int count = recording.Replay((_, core) => isClosed = core.IsRelayClosed);
+        Assert.IsInRange(2300, 2700, count);
+        Assert.IsTrue(isClosed);
+    }
+
+    [TestMethod]
+    public void Through_a_pipe_watch_writes_lines_and_ends_when_nobody_reads_them()
+    {
+        using PortBoard board = new();
+        using Process process = Start(["watch", "--port", board.Name], out Timer watchdog);
+        using (watchdog)
+        {
+            Assert.AreEqual(Watch.Header, process.StandardOutput.ReadLine());
+            Assert.EndsWith(",idle,0.0,0,0,0.00,0", process.StandardOutput.ReadLine() ?? "");
+            process.StandardOutput.Close();
+            process.WaitForExit();
+            Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());
+        }
+
+        Assert.IsTrue(board.IsAtPrompt);
+    }
+
+    [TestMethod]
+    public void A_request_to_end_stops_the_boards_own_watch()
+    {
+        using PortBoard board = new();
+        using Process process = Start(["watch", "--port", board.Name], out Timer watchdog);
+        using (watchdog)
+        {
+            process.StandardOutput.ReadLine();
+            Assert.IsFalse(board.IsAtPrompt);
+            using Process kill = Process.Start("kill", ["-INT", process.Id.ToString()]);
+            process.StandardOutput.ReadToEnd();
+            process.WaitForExit();
+            Assert.AreEqual(0, process.ExitCode);
+        }
+
+        Assert.IsTrue(board.IsAtPrompt);
+    }
+
+    [TestMethod]
+    [DataRow("q")]
+    [DataRow("\u0003")]
+    public void At_a_terminal_it_leaves_the_screen_as_it_was_and_the_board_at_its_prompt(string leave)
+    {
+        using PortBoard board = new();
+        string shown = AtTerminal(board, "off, waits for a tool", leave);
+
+        StringAssert.Contains(shown, "\u001b[?1049h");
+        Assert.IsGreaterThan(shown.LastIndexOf("\u001b[?25l"), shown.LastIndexOf("\u001b[?25h"));
+        Assert.IsGreaterThan(shown.LastIndexOf("\u001b[?1049h"), shown.LastIndexOf("\u001b[?1049l"));
+        StringAssert.Contains(shown, "exit code 0");
+        Assert.IsTrue(board.IsAtPrompt);
+    }
+
+    private static string AtTerminal(PortBoard board, string ready, string typed)
+    {
+        string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
+        string program = $"'{host}' '{typeof(LiveShop).Assembly.Location}' watch --port '{board.Name}'";
+        string command = $"trap : INT; stty cols 80 rows 24; TERM=xterm-256color {program}; echo exit code $?";
+        Process process;
+        try
+        {
+            process = Process.Start(new ProcessStartInfo("script", ["-qc", command, "/dev/null"])
+            {
+                RedirectStandardInput = true,
+                UseShellExecute = false,
+                RedirectStandardOutput = true,
+            })!;
+        }
+        catch (Win32Exception)
+        {
+            Assert.Inconclusive("The program 'script' is not here.");
+            throw;
+        }
+
+        using (process)
+        using (new Timer(_ => process.Kill(entireProcessTree: true), null, s_patience, Timeout.InfiniteTimeSpan))
+        {
+            StringBuilder shown = new();
+            while (!shown.ToString().Contains(ready) && process.StandardOutput.Read() is var next && next >= 0)
+            {
+                shown.Append((char)next);
+            }
+
+            process.StandardInput.Write(typed);
+            process.StandardInput.Flush();
+            return shown.Append(process.StandardOutput.ReadToEnd()).ToString();
+        }
+    }
+
+    private static (int Code, string Output, string Error) Run(string[] arguments)
+    {
+        using Process process = Start(arguments, out Timer watchdog);
+        using (watchdog)
+        {
+            string output = process.StandardOutput.ReadToEnd();
+            string error = process.StandardError.ReadToEnd();
+            process.WaitForExit();
+            return (process.ExitCode, output, error);
+        }
+    }
+
+    private static Process Start(string[] arguments, out Timer watchdog)
+    {
+        string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
+        Process process = Process.Start(new ProcessStartInfo(host, [typeof(LiveShop).Assembly.Location, .. arguments])
+        {
+            UseShellExecute = false,
+            RedirectStandardOutput = true,
+            RedirectStandardError = true,
+        })!;
+
+        // A test must not hang where the program does.
+        watchdog = new Timer(_ => process.Kill(), null, s_patience, Timeout.InfiniteTimeSpan);
+        return process;
+    }
+}
