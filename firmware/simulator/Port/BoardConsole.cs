@@ -182,7 +182,8 @@ internal sealed class BoardConsole : IDisposable
 
             while (TakeLine() is { } line)
             {
-                if (!line.StartsWith('\r'))
+                // What it says unasked goes over the prompt that stands already.
+                if (!line.Contains('\r', StringComparison.Ordinal))
                 {
                     lines.Add(line);
                 }

@@ -1,5 +1,6 @@
 using System.Text;
 using NanoDustSwitch.Simulator.Board;
+using NanoDustSwitch.Simulator.Commands;
 using NanoDustSwitch.Simulator.Days;
 using NanoDustSwitch.Simulator.Replay;
 
@@ -18,16 +19,7 @@ public sealed class BurstTests
     [DataRow(false)]
     public void Every_reading_of_a_burst_is_what_the_line_was_at_its_time(bool isBoardPace)
     {
-        Pace pace = isBoardPace ? Pace.Esp32() : Pace.Ideal(8000);
-        TriangleLine line = new();
-        Rig rig = new(new PcBoard(line, pace.Clock(1), FlashImage.Blank(), pace.Time(1)));
-        rig.RunUntil(2_000_000);
-        rig.Board.Serial.TakeSent();
-        rig.Board.Serial.Type("record\r");
-        rig.RunUntil(rig.Board.ShopTime + (long)(Seconds * 1e6));
-        rig.Board.Serial.Type(" ");
-        rig.RunUntilAnswered();
-        BoardRecording recording = BoardRecording.Parse(Encoding.ASCII.GetString(rig.Board.Serial.TakeSent()).Split('\n'), "test");
+        BoardRecording recording = BoardRecording.Parse(Record(isBoardPace ? Pace.Esp32() : Pace.Ideal(8000), Seconds), "test");
         int buckets = recording.Replay((_, _) => { });
 
         TestContext.WriteLine($"{recording.Bursts.Count} bursts, {recording.Bursts[0].Readings.Count} readings; {(double)recording.Characters / buckets:0.0} characters a bucket");
@@ -43,5 +35,57 @@ public sealed class BurstTests
         // A fifth of a count a microsecond: the conversion itself, and the one that a run's end may cut.
         TestContext.WriteLine($"worst {worst:0.0} counts");
         Assert.IsLessThan(30.0, worst);
+    }
+
+    [TestMethod]
+    public void A_lost_or_changed_character_is_found_and_a_recording_may_break_off_anywhere()
+    {
+        string[] lines = Record(Pace.Ideal(2000), 3);
+        int at = Array.FindIndex(lines, line => line.StartsWith("buckets")) + 20;
+        int whole = BoardRecording.Parse(lines, "test").Replay((_, _) => { });
+        string line = lines[at];
+        int found = 0;
+        for (int i = 0; i < line.Length; i++)
+        {
+            lines[at] = line[..i] + (char)(line[i] ^ 1) + line[(i + 1)..];
+            found += IsRefused(lines) ? 1 : 0;
+            lines[at] = line.Remove(i, 1);
+            found += IsRefused(lines) ? 1 : 0;
+        }
+
+        // A lost character may leave the check as it was, one time in 64.
+        Assert.IsGreaterThan(2 * line.Length * 9 / 10, found);
+        lines[at] = line[..^3];
+        Assert.IsInRange(1, whole - 1, BoardRecording.Parse(lines[..(at + 1)], "test").Replay((_, _) => { }));
+    }
+
+    [TestMethod]
+    public void A_recording_of_another_version_says_so() => Assert.AreEqual(
+        "test is a recording of version 7; this program reads version 1 and 2.",
+        Assert.ThrowsExactly<UserException>(() => BoardRecording.Parse(["record 7 nanoDustSwitch 9.0.0 4095 806", "set x 1"], "test")).Message);
+
+    private static bool IsRefused(string[] lines)
+    {
+        try
+        {
+            BoardRecording.Parse(lines, "test");
+            return false;
+        }
+        catch (UserException)
+        {
+            return true;
+        }
+    }
+
+    private static string[] Record(Pace pace, double seconds)
+    {
+        Rig rig = new(new PcBoard(new TriangleLine(), pace.Clock(1), FlashImage.Blank(), pace.Time(1)));
+        rig.RunUntil(2_000_000);
+        rig.Board.Serial.TakeSent();
+        rig.Board.Serial.Type("record\r");
+        rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));
+        rig.Board.Serial.Type(" ");
+        rig.RunUntilAnswered();
+        return [.. Encoding.ASCII.GetString(rig.Board.Serial.TakeSent()).Split('\n').Select(line => line.TrimEnd('\r'))];
     }
 }
