@@ -1,5 +1,6 @@
 using MathNet.Numerics;
 using NanoDustSwitch.Simulator.Replay;
+using NanoDustSwitch.Simulator.Replay.Tables;
 
 namespace NanoDustSwitch.ReferenceTests;
 
@@ -52,8 +53,8 @@ public sealed class MotorRecordingTests
         {
             double[] phase = Recordings.Columns(file)[0];
             double rms = Math.Sqrt(phase.Average(value => value * value));
-            ReplayRun run = new ReplayRun(phase, false, Rate, 2, 1).Run(_ => { });
-            double shown = run.Trace.Where(point => point.Seconds is > 2.5 and < 2.9).Average(point => point.SwingAmperes);
+            ReplayRun run = Replay(file, phase);
+            double shown = run.Trace.Where(point => point.Seconds is > 0.5 and < 0.9).Average(point => point.SwingAmperes);
             Assert.AreEqual(rms, shown, 0.07 * rms, file);
         }
     }
@@ -68,12 +69,18 @@ public sealed class MotorRecordingTests
         return Math.Sqrt((fit[1] * fit[1]) + (fit[2] * fit[2]));
     }
 
+    private static ReplayRun Replay(string file, double[] amperes)
+    {
+        TableSource source = new(file, new TableReadings(amperes, false, Rate, ""), 2, 1);
+        return new ReplayRun(source, source.Settings).Run(_ => { });
+    }
+
     private void Check(string file, double[] amperes)
     {
-        ReplayRun run = new ReplayRun(amperes, false, Rate, 2, 1).Run(_ => { });
-        TestContext.WriteLine($"{Path.GetFileName(file)}: seen after {run.SeenAfter * 1000:0.0} ms, {run.MedianOverStart:0.0} x start, least {run.LeastOverStop:0.0} x stop");
-        Assert.IsTrue(run.IsGood, $"{file}: seen after {run.SeenAfter} s, {run.Drops} drops, {run.FalseStarts} false");
-        Assert.IsLessThan(2 / Hertz, run.SeenAfter, file);
+        ReplayRun run = Replay(file, amperes);
+        TestContext.WriteLine($"{Path.GetFileName(file)}: seen after {run.SeenAt * 1000:0.0} ms, {run.MedianOverStart:0.0} x start, least {run.LeastOverStop:0.0} x stop");
+        Assert.IsTrue(run.IsGood, $"{file}: seen after {run.SeenAt} s, {run.Drops} drops, {run.FalseStarts} false");
+        Assert.IsLessThan(2 / Hertz, run.SeenAt, file);
         Assert.IsGreaterThan(1.0, run.LeastOverStop, file);
     }
 }

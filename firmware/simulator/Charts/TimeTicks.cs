@@ -43,10 +43,13 @@ internal sealed class TimeTicks
 
     private string Text(double seconds)
     {
+        // What stands before nought is the modelled idle before a recording.
+        string sign = seconds < 0 ? "-" : "";
+        seconds = Math.Abs(seconds);
         long whole = (long)Math.Round(seconds * 1000) / 1000;
         string fraction = _step < 1 ? $"{seconds - whole:.000}" : "";
         return _to < 3600
-            ? $"{whole / 60}:{whole % 60:00}{fraction}"
+            ? $"{sign}{whole / 60}:{whole % 60:00}{fraction}"
             : $"{whole / 3600}:{whole / 60 % 60:00}:{whole % 60:00}{fraction}";
     }
 }

@@ -18,6 +18,7 @@ internal static class CommandLine
         root.Subcommands.Add(LiveCommand.Create());
         root.Subcommands.Add(ServeCommand.Create());
         root.Subcommands.Add(ReplayCommand.Create());
+        root.Subcommands.Add(TuneCommand.Create());
         root.Subcommands.Add(WatchCommand.Create());
         root.Subcommands.Add(RecordCommand.Create());
         root.Subcommands.Add(BackupCommand.CreateBackup());

@@ -11,8 +11,27 @@ internal static class DayReport
     public static void Print(Day day, DayRun run)
     {
         AnsiConsole.MarkupLineInterpolated($"[bold]{day.Name}[/], {Clock(day.Seconds)} of shop time, seed {run.Seed}");
+        AnsiConsole.Write(Timeline(run.Timeline));
+        AnsiConsole.WriteLine();
+        Table sums = new Table().Border(TableBorder.Rounded).AddColumn("sums of the day").AddColumn("", c => c.RightAligned());
+        sums.AddRow("starts asked for and made", $"{run.Judge.Starts}");
+        sums.AddRow("delay from current to command, median", Milliseconds(Median(run.Judge.Delays)));
+        sums.AddRow("delay from current to command, worst", Milliseconds(run.Judge.Delays.DefaultIfEmpty(double.NaN).Max()));
+        sums.AddRow("missed", $"{run.Judge.Missed}");
+        sums.AddRow("false", $"{run.Judge.False}");
+        sums.AddRow("vacuum ran", $"{run.VacuumMinutes:0.0} min");
+        sums.AddRow("faults", $"{run.Faults}");
+        sums.AddRow("breaker trips", $"{run.Trips}");
+        AnsiConsole.Write(sums);
+    }
+
+    /// <summary>Gives a timeline as a table.</summary>
+    /// <param name="entries">Its lines.</param>
+    /// <returns>The table.</returns>
+    public static Table Timeline(IReadOnlyList<Entry> entries)
+    {
         Table timeline = new Table().Border(TableBorder.None).AddColumn("time", c => c.NoWrap()).AddColumn("who", c => c.NoWrap()).AddColumn("what");
-        foreach (Entry entry in run.Timeline)
+        foreach (Entry entry in entries)
         {
             string style = entry.Who switch
             {
@@ -27,18 +46,7 @@ internal static class DayReport
                 new Markup($"[{style}]{Markup.Escape(entry.Text)}[/]"));
         }
 
-        AnsiConsole.Write(timeline);
-        AnsiConsole.WriteLine();
-        Table sums = new Table().Border(TableBorder.Rounded).AddColumn("sums of the day").AddColumn("", c => c.RightAligned());
-        sums.AddRow("starts asked for and made", $"{run.Judge.Starts}");
-        sums.AddRow("delay from current to command, median", Milliseconds(Median(run.Judge.Delays)));
-        sums.AddRow("delay from current to command, worst", Milliseconds(run.Judge.Delays.DefaultIfEmpty(double.NaN).Max()));
-        sums.AddRow("missed", $"{run.Judge.Missed}");
-        sums.AddRow("false", $"{run.Judge.False}");
-        sums.AddRow("vacuum ran", $"{run.VacuumMinutes:0.0} min");
-        sums.AddRow("faults", $"{run.Faults}");
-        sums.AddRow("breaker trips", $"{run.Trips}");
-        AnsiConsole.Write(sums);
+        return timeline;
     }
 
     /// <summary>Gives the median.</summary>
@@ -55,11 +63,15 @@ internal static class DayReport
     /// <returns>The text.</returns>
     public static string Milliseconds(double milliseconds) => double.IsNaN(milliseconds) ? "none" : $"{milliseconds:0} ms";
 
-    private static string Clock(double seconds, bool withTenths = false)
+    /// <summary>Writes a time as minutes and seconds, or as hours too.</summary>
+    /// <param name="seconds">The time.</param>
+    /// <param name="withTenths">Whether with tenths of a second.</param>
+    /// <returns>The text.</returns>
+    public static string Clock(double seconds, bool withTenths = false)
     {
         TimeSpan time = TimeSpan.FromSeconds(seconds);
         string text = time.TotalHours >= 1 ? time.ToString(@"h\:mm\:ss") : time.ToString(@"m\:ss");
-        return withTenths ? text + time.ToString(@"\.f") : text;
+        return (seconds < 0 ? "-" : "") + (withTenths ? text + time.ToString(@"\.f") : text);
     }
 
     private static string Name(Who who) => who switch

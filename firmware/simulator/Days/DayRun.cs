@@ -151,7 +151,7 @@ internal sealed class DayRun
             }
 
             Judge.Look(now, Rig.Switch.Core);
-            _storyteller.Look(now, Rig.Switch);
+            _storyteller.Look(now, Rig.Switch.Core, Rig.Switch.Settings);
         }
 
         _wasDark = Rig.IsDark;

@@ -12,15 +12,18 @@ internal sealed class Storyteller(List<Entry> timeline)
     private long _startingSince;
     private int _active;
 
+    /// <summary>Gets the timeline.</summary>
+    public IReadOnlyList<Entry> Timeline => timeline;
+
     /// <summary>Gets the number of faults that came up.</summary>
     public int Faults { get; private set; }
 
     /// <summary>Looks at the switch after a step.</summary>
     /// <param name="now">Shop time in microseconds.</param>
-    /// <param name="of">The switch.</param>
-    public void Look(long now, Switch of)
+    /// <param name="core">Its core.</param>
+    /// <param name="settings">Its settings.</param>
+    public void Look(long now, DetectionCore core, SettingValues settings)
     {
-        DetectionCore core = of.Core;
         if (core.IsToolRunning != _wasRunning)
         {
             _wasRunning = core.IsToolRunning;
@@ -32,7 +35,7 @@ internal sealed class Storyteller(List<Entry> timeline)
             VacuumState from = _state;
             _state = core.Vacuum.State;
             _startingSince = _state == VacuumState.Starting ? now : _startingSince;
-            if (Reason(from, _state, of, now) is { } text)
+            if (Reason(from, _state, core, settings, now) is { } text)
             {
                 Tell(now, text);
             }
@@ -52,15 +55,15 @@ internal sealed class Storyteller(List<Entry> timeline)
         Tell(now, text);
     }
 
-    private string? Reason(VacuumState from, VacuumState to, Switch of, long now) => (from, to) switch
+    private string? Reason(VacuumState from, VacuumState to, DetectionCore core, SettingValues settings, long now) => (from, to) switch
     {
-        (VacuumState.Starting, VacuumState.Following) => of.Settings[SettingId.StartDelay] == CoreSettings.AfterSurge
+        (VacuumState.Starting, VacuumState.Following) => settings[SettingId.StartDelay] == CoreSettings.AfterSurge
             ? $"vacuum ON: the start surge is over, {(now - _startingSince) / 1000.0:0} ms after the tool was seen"
-            : $"vacuum ON: the start delay of {of.Settings[SettingId.StartDelay]} ms is over",
+            : $"vacuum ON: the start delay of {settings[SettingId.StartDelay]} ms is over",
         (VacuumState.RunningOn, VacuumState.Following) => "vacuum stays on: the tool is back within the run-on",
-        (_, VacuumState.RunningOn) => of.Core.Vacuum.IsStretched
+        (_, VacuumState.RunningOn) => core.Vacuum.IsStretched
             ? "run-on begins, stretched to 60 s: too many starts in a minute"
-            : $"run-on begins: {of.Settings[SettingId.RunOn] / 1000.0:0.#} s",
+            : $"run-on begins: {settings[SettingId.RunOn] / 1000.0:0.#} s",
         (VacuumState.RunningOn, VacuumState.Idle) => "vacuum OFF: the run-on is over",
         (VacuumState.Starting, VacuumState.Idle) => "vacuum not started: the current was gone before the start delay was over",
         (_, VacuumState.ByHand) => "vacuum ON by hand",

@@ -1,5 +1,6 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Commands;
 
 namespace NanoDustSwitch.Simulator.Replay;
 
@@ -64,13 +65,17 @@ internal sealed class BucketDecoder(long begin, bool hasVacuumLine)
             _ = Number();
             bursts.Add(new Burst(_lastEnd + Signed()));
         }
+        else if (bursts.Count == 0)
+        {
+            throw new UserException("The recording is damaged: readings come before their burst.");
+        }
         else if (kind == RecordedEvent.Run)
         {
             bursts[^1].AddRun((int)Number(), Number(), Number());
         }
         else
         {
-            for (long count = Number(); count > 0; count--)
+            for (long count = Number(); count > 0 && HasMore; count--)
             {
                 _lastReading += (int)Signed();
                 bursts[^1].AddReading(_lastReading);

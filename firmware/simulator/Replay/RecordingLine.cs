@@ -23,8 +23,7 @@ internal sealed class RecordingLine : Line
     /// <param name="isCounts">Whether they are counts.</param>
     /// <param name="lead">Readings of idle before and after it.</param>
     /// <param name="seed">Seed of the noise.</param>
-    /// <param name="hertz">Mains frequency for the meter beside it.</param>
-    public RecordingLine(double[] values, bool isCounts, int lead, long seed, double hertz)
+    public RecordingLine(double[] values, bool isCounts, int lead, long seed)
     {
         _values = values;
         _isCounts = isCounts;
@@ -33,17 +32,22 @@ internal sealed class RecordingLine : Line
         _converter = new Converter(new ShopRandom(seed, 2));
         _random = new ShopRandom(seed, 3);
         _restCounts = isCounts ? values.Average() : 0;
-        Current = new TrueCurrent(hertz);
     }
-
-    /// <summary>Gets the meter on the recorded current: amperes, or counts about their mean.</summary>
-    public TrueCurrent Current { get; }
 
     /// <inheritdoc/>
     public override int FullScale => _converter.FullScale;
 
     /// <inheritdoc/>
     public override int MicrovoltsACount => (int)_converter.MicrovoltsPerCount;
+
+    /// <summary>Fits the sensor that the switch is set for; amperes go through it, counts came from it.</summary>
+    /// <param name="millivoltsAnAmpere">Its gain with one turn, mV/A.</param>
+    /// <param name="turns">Turns of the wire through it.</param>
+    public void Fit(double millivoltsAnAmpere, int turns)
+    {
+        _sensor.MillivoltsPerAmpere = millivoltsAnAmpere;
+        _sensor.Turns = turns;
+    }
 
     /// <inheritdoc/>
     public override int Read(long now)
@@ -53,12 +57,10 @@ internal sealed class RecordingLine : Line
         if (_isCounts)
         {
             double counts = isIdle ? _restCounts + (IdleNoiseCounts * _random.NextGaussian()) : _values[at];
-            Current.Add(now, isIdle ? 0 : counts - _restCounts);
             return (int)Math.Clamp(Math.Round(counts), int.MinValue, int.MaxValue);
         }
 
         double amperes = isIdle ? 0 : _values[at];
-        Current.Add(now, amperes);
         _sensor.Follow(now, amperes, 0, default);
         return _converter.Convert(_sensor.Millivolts());
     }

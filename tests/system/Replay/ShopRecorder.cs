@@ -1,0 +1,58 @@
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
+using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.SystemTests.Replay;
+
+/// <summary>Lets a board in the virtual shop make recordings as a person would: <c>record</c>, tool on, tool off, a key.</summary>
+internal static class ShopRecorder
+{
+    /// <summary>Records.</summary>
+    /// <param name="tool">The tool; null for the quiet line.</param>
+    /// <param name="settings">Lines typed before.</param>
+    /// <returns>What the console showed.</returns>
+    public static string Record(ToolSpecification? tool, params string[] settings)
+    {
+        Day day = tool is null ? new Day { Name = "quiet", Seconds = 20 } : ShortDay.Of(tool, 20, [], 6, 13);
+        VirtualShop shop = ShopBuilder.Build(day, 5);
+        Person person = new(day, 5, shop, []);
+        Rig rig = new(new PcBoard(new ShopLine(shop, person), day.Pace.Clock(5), FlashImage.Blank()));
+        rig.RunUntil(2_000_000);
+        foreach (string line in settings)
+        {
+            rig.Ask(line);
+        }
+
+        rig.Board.Serial.TakeSent();
+        rig.Board.Serial.Type("record\r");
+        rig.RunUntil(20_000_000);
+        rig.Board.Serial.Type(" ");
+        rig.RunUntilAnswered();
+        return SentText.Of(rig.Board.Serial.TakeSent());
+    }
+
+    /// <summary>Types lines at a new board whose levels are as given.</summary>
+    /// <param name="startAt">Its start-at, in mA.</param>
+    /// <param name="stopBelow">Its stop-below, in mA.</param>
+    /// <param name="lines">The lines.</param>
+    /// <returns>Start-at, stop-below and noise afterwards in flash, in mA.</returns>
+    public static (int StartAt, int StopBelow, int Noise) Type(int startAt, int stopBelow, IEnumerable<string> lines)
+    {
+        Day day = new() { Seconds = 20 };
+        VirtualShop shop = ShopBuilder.Build(day, 5);
+        Rig rig = new(new PcBoard(new ShopLine(shop, new Person(day, 5, shop, [])), day.Pace.Clock(5), FlashImage.Blank()));
+        rig.RunUntil(2_000_000);
+        rig.Switch.Settings[SettingId.StartAt] = startAt;
+        rig.Switch.Settings[SettingId.StopBelow] = stopBelow;
+        rig.Switch.UseSettings();
+        foreach (string line in lines)
+        {
+            rig.Ask(line);
+        }
+
+        rig.RunUntil(rig.Board.ShopTime + 1_000_000);
+        SettingValues saved = rig.Switch.SavedSettings;
+        return (saved[SettingId.StartAt], saved[SettingId.StopBelow], saved[SettingId.Noise]);
+    }
+}
