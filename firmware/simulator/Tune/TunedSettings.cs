@@ -19,11 +19,11 @@ internal sealed class TunedSettings
     public TunedSettings(int quiet, int tool)
     {
         int between = (int)Math.Round(Math.Sqrt((double)quiet * tool) / Step) * Step;
-        TaughtLevels levels = new(quiet, tool, between, between);
+        TaughtLevels levels = new(quiet, quiet, tool, between, between);
         IsPossible = levels.IsPossible;
         StartAt = levels.StartAt;
         StopBelow = levels.StopBelow;
-        Noise = levels.Noise;
+        Noise = Math.Min(quiet, SettingsTable.Row(SettingId.Noise).Greatest);
     }
 
     /// <summary>Gets a value indicating whether the switch can tell them apart.</summary>
