@@ -40,7 +40,7 @@ public sealed class PortVerbTests
     public void A_recording_is_decided_by_this_program_as_by_the_board_while_the_switch_works()
     {
         using PortBoard board = new();
-        using Process process = Start(["record", _path, "--port", board.Name, "--seconds", "6"], out Timer watchdog);
+        using Process process = Start(["record", _path, "--port", board.Name, "--seconds", "8"], out Timer watchdog);
         using (watchdog)
         {
             Thread.Sleep(3000);
@@ -56,7 +56,7 @@ public sealed class PortVerbTests
         BoardRecording recording = BoardRecording.Parse(File.ReadLines(_path), _path);
         bool isClosed = false;
         int count = recording.Replay((_, core) => isClosed = core.IsRelayClosed);
-        Assert.IsInRange(2300, 2700, count);
+        Assert.IsInRange(3100, 3500, count);
         Assert.IsTrue(isClosed);
     }
 
