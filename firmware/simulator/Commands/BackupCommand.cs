@@ -36,6 +36,22 @@ internal static class BackupCommand
         return command;
     }
 
+    /// <summary>Puts settings into a board, saves them, and says what has changed.</summary>
+    /// <param name="console">The board's console.</param>
+    /// <param name="wanted">All settings as they shall be.</param>
+    public static void Put(BoardConsole console, SettingValues wanted)
+    {
+        IReadOnlyList<string> changes = new BoardSettings(console).Change(wanted);
+        foreach (string change in changes)
+        {
+            Console.WriteLine(change);
+        }
+
+        Console.WriteLine(changes.Count == 0
+            ? $"The board at {console.Name} has these settings already; they are saved."
+            : $"{changes.Count} settings changed, read back and saved at {console.Name}.");
+    }
+
     private static int Backup(string port, string path)
     {
         using BoardConsole console = BoardConsole.Connect(port);
@@ -49,15 +65,7 @@ internal static class BackupCommand
     {
         SettingValues wanted = SettingsFile.Read(path);
         using BoardConsole console = BoardConsole.Connect(port);
-        IReadOnlyList<string> changes = new BoardSettings(console).Change(wanted);
-        foreach (string change in changes)
-        {
-            Console.WriteLine(change);
-        }
-
-        Console.WriteLine(changes.Count == 0
-            ? $"The board at {port} has these settings already; they are saved."
-            : $"{changes.Count} settings changed, read back and saved at {port}.");
+        Put(console, wanted);
         return ExitCode.Good;
     }
 }

@@ -1,9 +1,12 @@
 using System.ComponentModel;
 using System.Diagnostics;
+using System.Globalization;
 using System.Text;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Live;
 using NanoDustSwitch.Simulator.Replay;
+using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.SystemTests.Replay;
 
 namespace NanoDustSwitch.SystemTests.Port;
 
@@ -58,6 +61,35 @@ public sealed class PortVerbTests
         int count = recording.Replay((_, core) => isClosed = core.IsRelayClosed);
         Assert.IsInRange(3100, 3500, count);
         Assert.IsTrue(isClosed);
+    }
+
+    [TestMethod]
+    [DataRow("yes", true)]
+    [DataRow("no", false)]
+    [DataRow("", false)]
+    public void Tuned_levels_are_sent_after_a_yes_and_not_without(string answer, bool isSent)
+    {
+        string folder = Directory.CreateTempSubdirectory().FullName;
+        string quiet = Path.Combine(folder, "quiet.csv");
+        string tool = Path.Combine(folder, "tool.csv");
+        File.WriteAllText(quiet, ShopRecorder.Record(null));
+        File.WriteAllText(tool, ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 0.9)));
+        using PortBoard board = new();
+        using Process process = Start(["tune", "--idle", quiet, tool, "--port", board.Name], out Timer watchdog);
+        using (watchdog)
+        {
+            process.StandardInput.WriteLine(answer);
+            process.StandardInput.Close();
+            string said = process.StandardOutput.ReadToEnd();
+            process.WaitForExit();
+            Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());
+            StringAssert.Contains(said, isSent ? "settings changed, read back and saved" : "Nothing was sent.");
+        }
+
+        int startAt = board.With(live => live.Rig.Switch.Settings[SettingId.StartAt]);
+        Assert.AreEqual(isSent, startAt is > 200 and < 400, startAt.ToString(CultureInfo.InvariantCulture));
+        Assert.AreEqual(!isSent, startAt == 600);
+        Directory.Delete(folder, recursive: true);
     }
 
     [TestMethod]
@@ -164,6 +196,7 @@ public sealed class PortVerbTests
         Process process = Process.Start(new ProcessStartInfo(host, [typeof(LiveShop).Assembly.Location, .. arguments])
         {
             UseShellExecute = false,
+            RedirectStandardInput = true,
             RedirectStandardOutput = true,
             RedirectStandardError = true,
         })!;
