@@ -3,7 +3,7 @@ namespace NanoDustSwitch.Detection;
 /// <summary>Tells when a tool's start surge is over: when its current at mains frequency hardly falls any more.</summary>
 /// <remarks>
 /// The mean swings of the last five stretches of 20 ms are compared; a window that is not quite a cycle ripples, and the mean hardly does.
-/// As long as none is above the one before, and the last a twentieth below the first, it is a surge. The plan's figure is 5 % in 100 ms. But
+/// As long as none is above the one before, and the last a twenty-fifth below the first, it is a surge. But
 /// narrow pulses fall into and out of the holes between the readings: a fall that came all at once is none, nor is one with a rise in it.
 /// What comes back is no surge; a surge falls and falls. A surge that clips shows the same swing until it is small enough; there the share
 /// of the readings at a rail tells, which falls as the surge does.
@@ -18,8 +18,8 @@ public sealed class SurgeWatch
 
     private const int Stretches = 5;
 
-    // A twentieth of the swing in the 80 ms from the first stretch to the last.
-    private const int Share = 20;
+    // 5 % in 100 ms, the plan's figure: a twenty-fifth of the swing in the 80 ms from the first stretch to the last.
+    private const int Share = 25;
 
     // Of a current that stays the means of 20 ms are alike to about a thirtieth.
     private const int Rise = 28;
@@ -134,9 +134,9 @@ public sealed class SurgeWatch
 
     private bool IsFalling(int noise)
     {
-        if (_share[0] >= MuchClipped)
+        if (_share[0] >= MuchClipped && _share[0] - _share[Stretches - 1] >= LessClipped)
         {
-            return _share[0] - _share[Stretches - 1] >= LessClipped;
+            return true;
         }
 
         int first = _means[0];

@@ -14,7 +14,7 @@ public sealed class InrushTests
 {
     private const int Starts = 40;
 
-    // A surge with a time constant of 0.15 s that falls by a twentieth in 80 ms stands an eighth above its end; ripple and holes in the
+    // A surge with a time constant of 0.15 s that falls by a twenty-fifth in 80 ms stands an eighth above its end; ripple and holes in the
     // readings may hide more of it for a moment. Most starts come at 1.05 to 1.2; the worst found of 40 each is 1.41.
     private const double MostAboveRunning = 1.5;
 

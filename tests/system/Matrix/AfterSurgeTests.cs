@@ -14,7 +14,7 @@ public sealed class AfterSurgeTests
     private const int All = 5000;
     private const double Limit = 2.0;
 
-    // As in InrushTests: of a surge that falls by less than a twentieth in 80 ms so much is left at most.
+    // As in InrushTests: of a surge that falls by less than a twenty-fifth in 80 ms so much is left at most.
     private const double MostAboveRunning = 1.8;
 
     // Surges up to here are waited for. One that falls more slowly, or with the ripple of pulses, is often taken for over, as the table shows.
