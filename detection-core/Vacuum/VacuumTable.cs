@@ -24,7 +24,7 @@ public sealed class VacuumTable
         const VacuumState Faulted = VacuumState.Faulted;
 
         // In a held or waiting state a fault changes nothing (the vacuum is off already), so that neither a person's hold
-        // nor a wait for the tool's stop is lost when the fault ends. Auto after by-hand goes through the run-on, so that
+        // nor a wait for the tool's stop is lost when the fault ends; a hand-off during a fault waits in the same way. Auto after by-hand goes through the run-on, so that
         // handing back while a tool runs does not drop the relay.
         //               tool starts   tool stops     time up       hand on  hand off      auto       hold  fault rose    fault ended
         Row(Idle,         Starting,     Idle,          Idle,         ByHand,  Idle,         Idle,      Held, Faulted,      Idle);
@@ -34,7 +34,7 @@ public sealed class VacuumTable
         Row(ByHand,       ByHand,       ByHand,        RunningOn,    ByHand,  AwaitingStop, RunningOn, Held, Faulted,      ByHand);
         Row(AwaitingStop, AwaitingStop, Idle,          AwaitingStop, ByHand,  AwaitingStop, Idle,      Held, AwaitingStop, AwaitingStop);
         Row(Held,         Held,         Held,          Held,         Held,    Held,         Idle,      Held, Held,         Held);
-        Row(Faulted,      Faulted,      Faulted,       Faulted,      Faulted, Faulted,      Faulted,   Held, Faulted,      Idle);
+        Row(Faulted,      Faulted,      Faulted,       Faulted,      Faulted, AwaitingStop, Faulted,   Held, Faulted,      Idle);
     }
 
     /// <summary>Looks up what follows.</summary>

@@ -2,25 +2,67 @@ using System;
 using System.IO;
 using System.Text;
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.UnitTests.Sequences;
 
 namespace NanoDustSwitch.UnitTests;
 
-// The table as people read it: printed from the code, and the same as the file beside this one.
+// The page that people read has the table of the code and the promises of SequenceTests, word for word. The variable
+// DUST_WRITE_PAGES=1 lets the test write them into the page instead of comparing.
 [TestClass]
 public class StateTableTests
 {
-    public TestContext TestContext { get; set; }
+    private const string Page = "firmware/states.md";
 
     [TestMethod]
-    public void ThePrintedTableIsTheOneInTheCode()
+    public void ThePageHasTheTableOfTheCode()
     {
-        string printed = Print(new VacuumTable());
-        TestContext.WriteLine("{0}", printed);
-        string kept = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "desktop", "state-table.md"));
-        Assert.AreEqual(printed, kept);
+        Check("table", Table(new VacuumTable()));
     }
 
-    private static string Print(VacuumTable table)
+    [TestMethod]
+    public void ThePageHasThePromisesThatEverySequenceKeeps()
+    {
+        StringBuilder text = new StringBuilder();
+        for (int i = 0; i < Promises.All.Count; i++)
+        {
+            text.Append(i + 1).Append(". ").Append(Promises.All[i].Words).Append('\n');
+        }
+
+        Check("promises", text.ToString());
+    }
+
+    private static void Check(string part, string printed)
+    {
+        string path = Path.Combine(Root(), Page);
+        string page = File.ReadAllText(path);
+        string mark = "<!-- " + part + ", written by StateTableTests -->\n";
+        int begin = page.IndexOf(mark, StringComparison.Ordinal);
+        Assert.IsTrue(begin >= 0, Page + " has no mark: " + mark);
+        begin += mark.Length;
+        int end = page.IndexOf("<!-- end -->", begin, StringComparison.Ordinal);
+        if (Environment.GetEnvironmentVariable("DUST_WRITE_PAGES") == "1")
+        {
+            File.WriteAllText(path, page.Remove(begin, end - begin).Insert(begin, printed));
+        }
+        else
+        {
+            Assert.AreEqual(printed, page.Substring(begin, end - begin));
+        }
+    }
+
+    // The output lies below the repository's root.
+    private static string Root()
+    {
+        DirectoryInfo folder = new DirectoryInfo(AppContext.BaseDirectory);
+        while (!File.Exists(Path.Combine(folder.FullName, Page)))
+        {
+            folder = folder.Parent ?? throw new InvalidOperationException("No " + Page + " above " + AppContext.BaseDirectory + ".");
+        }
+
+        return folder.FullName;
+    }
+
+    private static string Table(VacuumTable table)
     {
         StringBuilder text = new StringBuilder("|");
         for (int i = 0; i < VacuumTable.Events; i++)
