@@ -47,9 +47,9 @@ public sealed class Heartbeat
         if (IsBeating && now - _lastBeat > LongestGap)
         {
             // The driver may have let go. Closing again is a start like any other, after the relay's rest.
-            int gap = (int)((now - _lastBeat) / 1000);
+            long gap = (now - _lastBeat) / 1000;
             Stop();
-            return gap;
+            return gap > int.MaxValue ? int.MaxValue : (int)gap;
         }
 
         IsBeating = true;

@@ -68,6 +68,19 @@ public class HeartbeatTests
         Assert.IsFalse(board.RelayLine);
     }
 
+    // 25 and 50 days in milliseconds do not fit into 32 bits; the second is 0 in them.
+    [TestMethod]
+    [DataRow(2147483648L)]
+    [DataRow(4294967296L)]
+    public void AfterAGapOfWeeksToo(long milliseconds)
+    {
+        FakeBoard board = new FakeBoard();
+        Heartbeat heartbeat = new Heartbeat(board);
+        Assert.AreEqual(0, heartbeat.Update(true, 0));
+        Assert.AreEqual(int.MaxValue, heartbeat.Update(true, milliseconds * 1000));
+        Assert.IsFalse(board.RelayLine);
+    }
+
     // On by hand, at one second.
     private static DetectionCore On()
     {
