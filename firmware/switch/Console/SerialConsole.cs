@@ -238,7 +238,13 @@ public sealed class SerialConsole
             Output.Text(_prompt);
         }
 
-        Receive();
+        // A line may stall the board for a moment, and lines in a row would keep it from ever seeing a whole cycle: the next one waits
+        // until it has, or until that is a fault.
+        if (Switch.Core.IsWindowValid || Switch.Core.Faults.HoldsOff)
+        {
+            Receive();
+        }
+
         if (Watch.IsOn)
         {
             Watch.Update(now);

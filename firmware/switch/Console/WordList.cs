@@ -3,6 +3,9 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>All words of the console, and the way from a typed line to a word or a setting.</summary>
 public sealed class WordList
 {
+    // The longest name has 15 letters. To compare a whole line of dashes with every name would take the board tens of milliseconds.
+    private const int LongestToCompare = 20;
+
     private readonly Word[] _words = new Word[21];
     private readonly SetWord _set;
 
@@ -94,7 +97,7 @@ public sealed class WordList
     {
         TextOutput output = console.Output;
         output.Text("There is no '").Text(name).Text("'. ");
-        string meant = Nearest(name);
+        string meant = name.Length <= LongestToCompare ? Nearest(name) : null;
         if (meant != null)
         {
             output.Text("Did you mean '").Text(meant).Text("'? ");

@@ -51,9 +51,23 @@ internal sealed class AnyBoard : IBoard
         _typed.Clear();
     }
 
-    public void Type(string line)
+    /// <summary>Gets the typed bytes that the firmware has not taken.</summary>
+    public int Waiting => _typed.Count;
+
+    /// <summary>Gets the longest write to the serial line.</summary>
+    public int LongestWrite { get; private set; }
+
+    /// <summary>Gets the bytes written to the serial line.</summary>
+    public long Written { get; private set; }
+
+    /// <summary>Gets how often a slot was written.</summary>
+    public int SlotWrites { get; private set; }
+
+    public void Type(string line) => Type(Encoding.ASCII.GetBytes(line + "\r"));
+
+    public void Type(byte[] bytes)
     {
-        foreach (byte value in Encoding.ASCII.GetBytes(line + "\r"))
+        foreach (byte value in bytes)
         {
             _typed.Enqueue(value);
         }
@@ -143,6 +157,8 @@ internal sealed class AnyBoard : IBoard
 
     public void WriteSerial(byte[] buffer, int offset, int count)
     {
+        LongestWrite = Math.Max(LongestWrite, count);
+        Written += count;
     }
 
     public int ReadSlot(int slot, byte[] buffer)
@@ -151,7 +167,11 @@ internal sealed class AnyBoard : IBoard
         return _slots[slot].Length;
     }
 
-    public void WriteSlot(int slot, byte[] buffer, int count) => _slots[slot] = buffer[..count];
+    public void WriteSlot(int slot, byte[] buffer, int count)
+    {
+        _slots[slot] = buffer[..count];
+        SlotWrites++;
+    }
 
     public void Restart() => HasRestarted = true;
 }

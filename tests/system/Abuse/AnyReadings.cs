@@ -46,6 +46,8 @@ internal sealed class AnyReadings
                 return _level;
             case LineKind.Wild:
                 return _random.Next(FullScale + 1);
+            case LineKind.Even:
+                return Rest + (int)(time / Distance % 5);
             case LineKind.Extremes:
                 return Extreme();
             default:

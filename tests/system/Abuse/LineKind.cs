@@ -17,6 +17,9 @@ internal enum LineKind
     Extremes,
     Failing,
 
+    /// <summary>Readings that differ, and every bucket of them like the last: no swing at all.</summary>
+    Even,
+
     /// <summary>No readings.</summary>
     Silent,
 }
