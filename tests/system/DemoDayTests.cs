@@ -16,7 +16,7 @@ public sealed class DemoDayTests
     public void Nothing_is_missed_and_nothing_false_in_twenty_seeds()
     {
         Day day = DayFile.Demo();
-        SeriesSums sums = new(day);
+        SeriesSums sums = new();
         for (int seed = 1; seed <= Seeds; seed++)
         {
             sums.Add(new DayRun(DayFile.Demo(), seed, isTraced: false).Run());

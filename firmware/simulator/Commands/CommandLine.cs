@@ -23,6 +23,7 @@ internal static class CommandLine
         root.Subcommands.Add(RecordCommand.Create());
         root.Subcommands.Add(BackupCommand.CreateBackup());
         root.Subcommands.Add(BackupCommand.CreateRestore());
+        root.Subcommands.Add(SoakCommand.Create());
 
         ParseResult parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)

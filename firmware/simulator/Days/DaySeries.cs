@@ -38,7 +38,7 @@ internal static class DaySeries
             Parallel.For(0, seeds, i =>
             {
                 // Only the sums are kept: thousands of shops would not fit.
-                single[i] = new SeriesSums(day);
+                single[i] = new SeriesSums();
                 single[i].Add(new DayRun(day, firstSeed + i, isTraced: false).Run());
                 onRun();
             });
@@ -48,7 +48,7 @@ internal static class DaySeries
             ExceptionDispatchInfo.Throw(exception.InnerExceptions[0]);
         }
 
-        SeriesSums all = new(day);
+        SeriesSums all = new();
         foreach (SeriesSums one in single)
         {
             all.Add(one);

@@ -1,8 +1,7 @@
 namespace NanoDustSwitch.Simulator.Days;
 
-/// <summary>Sums over many runs of a day.</summary>
-/// <param name="day">The day.</param>
-internal sealed class SeriesSums(Day day)
+/// <summary>Sums over many runs of days.</summary>
+internal sealed class SeriesSums
 {
     // The rule of three: with none in N, the rate is below 3/N with 95 % confidence. Textbook.
     private const double RuleOfThree = 3;
@@ -12,6 +11,7 @@ internal sealed class SeriesSums(Day day)
     private readonly List<double> _delays = [];
     private readonly List<long> _bad = [];
     private int _runs;
+    private double _seconds;
 
     /// <summary>Gets the starts that were asked for and made.</summary>
     public int Starts { get; private set; }
@@ -29,13 +29,14 @@ internal sealed class SeriesSums(Day day)
     public int Trips { get; private set; }
 
     /// <summary>Gets the hours of shop time.</summary>
-    public double Hours => _runs * day.Seconds / 3600;
+    public double Hours => _seconds / 3600;
 
     /// <summary>Adds a run that has ended.</summary>
     /// <param name="run">The run.</param>
     public void Add(DayRun run)
     {
         _runs++;
+        _seconds += run.Seconds;
         Starts += run.Judge.Starts;
         Missed += run.Judge.Missed;
         False += run.Judge.False;
@@ -48,11 +49,12 @@ internal sealed class SeriesSums(Day day)
         }
     }
 
-    /// <summary>Adds other sums over the same day.</summary>
+    /// <summary>Adds other sums.</summary>
     /// <param name="other">The sums.</param>
     public void Add(SeriesSums other)
     {
         _runs += other._runs;
+        _seconds += other._seconds;
         Starts += other.Starts;
         Missed += other.Missed;
         False += other.False;

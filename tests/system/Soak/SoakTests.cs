@@ -1,0 +1,55 @@
+using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Soak;
+
+namespace NanoDustSwitch.SystemTests.Soak;
+
+/// <summary>An hour of the soak that <c>soak --hours 500</c> runs.</summary>
+[TestClass]
+public sealed class SoakTests
+{
+    public TestContext TestContext { get; set; } = null!;
+
+    [TestMethod]
+    public void An_hour_of_evenings_misses_nothing_and_starts_nothing_by_itself()
+    {
+        SoakRun run = new SoakRun(1, 1).Run(_ => { });
+        TestContext.WriteLine(run.Sums.ToString());
+        Assert.AreEqual("", string.Join(Environment.NewLine, run.Verdicts));
+        Assert.IsTrue(run.IsGood);
+        Assert.IsGreaterThan(20, run.Sums.Starts);
+        Assert.IsGreaterThanOrEqualTo(1, run.Sums.Hours);
+    }
+
+    [TestMethod]
+    public void The_same_seed_is_the_same_evening()
+    {
+        Simulator.Days.Day one = Evening.Draw(7);
+        Simulator.Days.Day other = Evening.Draw(7);
+        Assert.AreEqual(string.Join(";", one.Steps), string.Join(";", other.Steps));
+        Assert.AreNotEqual(string.Join(";", one.Steps), string.Join(";", Evening.Draw(8).Steps));
+    }
+
+    [TestMethod]
+    [DataRow("--hours", "0", "--hours 0 is not allowed: more than 0, at most 100000.")]
+    [DataRow("--hours", "-3", "--hours -3 is not allowed: more than 0, at most 100000.")]
+    [DataRow("--hours", "NaN", "--hours NaN is not allowed: more than 0, at most 100000.")]
+    [DataRow("--seed", "-1", "--seed -1 is not allowed: 0 to 2147483647.")]
+    public void Bad_figures_are_refused_in_a_sentence(string option, string value, string sentence)
+    {
+        TextWriter before = Console.Error;
+        using StringWriter said = new();
+        Console.SetError(said);
+        int code;
+        try
+        {
+            code = CommandLine.Run(["soak", option, value]);
+        }
+        finally
+        {
+            Console.SetError(before);
+        }
+
+        Assert.AreEqual(sentence, said.ToString().Trim());
+        Assert.AreEqual(2, code);
+    }
+}
