@@ -31,6 +31,7 @@ public class ValueParserTests
     [DataRow("by-hand", "0.5 h", 1800000)]
     [DataRow("sensor-gain", "23.5", 23500)]
     [DataRow("sensor-gain", "23.5 mv/a", 23500)]
+    [DataRow("filter-reminder", "1800000000 ms", 1800000000)]
     [DataRow("turns", "4", 4)]
     public void WhatAPersonTypesIsRead(string name, string text, int expected)
     {

@@ -66,8 +66,8 @@ public static class ValueParser
                 digits++;
                 if (scale == 0)
                 {
-                    // A tenth digit would not fit; no setting is so large.
-                    if (digits > 9)
+                    // More digits would not fit, and no setting is so large; the largest has ten in milliseconds.
+                    if (digits > 12)
                     {
                         return false;
                     }
