@@ -55,7 +55,7 @@ public class ValueParserTests
     [DataRow("start-at", "0.6 s")]
     [DataRow("start-at", "0.6 a a")]
     [DataRow("start-at", "surge")]
-    [DataRow("start-at", "1234567890")]
+    [DataRow("start-at", "1234567890123")]
     [DataRow("run-on", "5 a")]
     [DataRow("run-on", "off")]
     [DataRow("longest-run", "surge")]

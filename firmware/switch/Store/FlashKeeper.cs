@@ -8,6 +8,9 @@ public sealed class FlashKeeper
     // A log entry is worth at most a write in ten minutes.
     private const long LogPeriod = 600L * 1000000;
 
+    // A write as the vacuum goes off is over before the relay may close again, so that no tool's start has to wait for it.
+    private const long JustOff = 100000;
+
     private readonly Switch _switch;
     private bool _isBootWaiting;
     private bool _areHoursWaiting;
@@ -46,8 +49,11 @@ public sealed class FlashKeeper
             return;
         }
 
-        bool isLogWaiting = _switch.Log.IsDirty && now >= _nextLog && !_switch.Core.Faults[Fault.RestartLoop].IsActive;
-        bool areHoursWaiting = _areHoursWaiting || _switch.Hours.IsWorthWriting;
+        // What nobody has asked for is written then, or when nobody has worked for as long as a log entry may wait.
+        long off = now - _switch.Core.Vacuum.Since;
+        bool isGoodTime = off <= JustOff || off >= LogPeriod;
+        bool isLogWaiting = isGoodTime && _switch.Log.IsDirty && now >= _nextLog && !_switch.Core.Faults[Fault.RestartLoop].IsActive;
+        bool areHoursWaiting = _areHoursWaiting || (isGoodTime && _switch.Hours.IsWorthWriting);
         if ((!_switch.Desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_switch.IsQuiet)
         {
             return;
