@@ -542,6 +542,32 @@ public class SwitchTests
         Assert.AreEqual(2, bench.Logged(LogKind.CameUp));
     }
 
+    // A write stalls the readings, and a tool that starts meanwhile would wait; just after the vacuum the relay rests anyway.
+    [TestMethod]
+    public void TheLogIsWrittenAsTheVacuumGoesOffAndNotInAPause()
+    {
+        SwitchBench bench = On();
+        bench.Tool(NoTool, 10000);
+        int writes = Writes(bench);
+        bench.Run(590000);
+        Assert.AreEqual(writes, Writes(bench));
+        bench.Tool(Saw, 1000);
+        bench.Tool(NoTool, 5200);
+        Assert.AreEqual("idle", Words.Of(bench.State));
+        Assert.AreEqual(writes + 1, Writes(bench));
+    }
+
+    // With nobody at work for ten minutes nothing is in the way.
+    [TestMethod]
+    public void TheLogIsWrittenInALongPauseToo()
+    {
+        SwitchBench bench = On();
+        bench.Tool(NoTool, 10000);
+        int writes = Writes(bench);
+        bench.Run(610000);
+        Assert.AreEqual(writes + 1, Writes(bench));
+    }
+
     private static SwitchBench On()
     {
         SwitchBench bench = new SwitchBench();
