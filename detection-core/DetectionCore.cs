@@ -14,6 +14,8 @@ public sealed class DetectionCore
     private readonly Midpoint _midpoint = new Midpoint();
     private readonly RelayGate _gate = new RelayGate();
     private readonly VacuumLine _vacuumLine = new VacuumLine();
+    private readonly VacuumWatch _vacuumWatch;
+    private readonly FeedbackWatch _feedback;
     private readonly ConverterScale _converter;
     private CoreSettings _settings;
     private SensorScale _scale;
@@ -44,6 +46,8 @@ public sealed class DetectionCore
         _converter = converter;
         Vacuum = new VacuumControl(settings, Notices);
         Faults = new FaultMonitor(Notices, now);
+        _vacuumWatch = new VacuumWatch(now);
+        _feedback = new FeedbackWatch(Notices);
         _lastEnd = now;
         Use(settings);
 
@@ -135,6 +139,18 @@ public sealed class DetectionCore
         get { return _vacuumLine.Swing < 0 ? -1 : _vacuumScale.FromPeakToPeak(_vacuumLine.Swing); }
     }
 
+    /// <summary>Gets a value indicating whether the vacuum runs: by its current where its line has a sensor, else by the relay.</summary>
+    public bool IsVacuumRunning
+    {
+        get { return _settings.VacuumTurns > 0 && _vacuumLine.Swing >= 0 ? _vacuumWatch.IsRunning : IsRelayClosed; }
+    }
+
+    /// <summary>Gets a value indicating whether the relay is kept open for a moment, to see whether the current goes with it.</summary>
+    public bool IsProbing
+    {
+        get { return _feedback.IsProbing; }
+    }
+
     /// <summary>Takes new settings.</summary>
     /// <param name="settings">The settings; the core keeps them and they must not change afterwards.</param>
     public void Use(CoreSettings settings)
@@ -147,6 +163,8 @@ public sealed class DetectionCore
         if (settings.VacuumTurns == 0)
         {
             _vacuumLine.Void();
+            _vacuumWatch.Void();
+            Faults.End(Fault.VacuumIdle, _lastEnd);
         }
 
         _tool.Use(
@@ -185,9 +203,9 @@ public sealed class DetectionCore
             JudgeMeasurement(now);
         }
 
-        if (_settings.VacuumTurns > 0)
+        if (_settings.VacuumTurns > 0 && _vacuumLine.Accept(bucket.VacuumReading))
         {
-            _vacuumLine.Accept(bucket.VacuumReading);
+            _vacuumWatch.Accept(VacuumMilliamperes, Faults, now);
         }
 
         FaultMonitor faults = Faults;
@@ -221,6 +239,11 @@ public sealed class DetectionCore
             UpdateGate(now);
         }
 
+        if (_feedback.IsWatching)
+        {
+            WatchFeedback(now);
+        }
+
         return true;
     }
 
@@ -241,7 +264,7 @@ public sealed class DetectionCore
     {
         Notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
         _gate.Lose(now);
-        IsRelayClosed = false;
+        NoteRelay(now);
     }
 
     /// <summary>Exchanges the whole state with a tape; the settings are not part of it.</summary>
@@ -252,6 +275,8 @@ public sealed class DetectionCore
         _meter.Exchange(tape);
         _midpoint.Exchange(tape);
         _vacuumLine.Exchange(tape);
+        _vacuumWatch.Exchange(tape);
+        _feedback.Exchange(tape);
         Vacuum.Exchange(tape);
         Faults.Exchange(tape);
         _gate.Exchange(tape);
@@ -317,6 +342,10 @@ public sealed class DetectionCore
         {
             _tool.Turn();
             _idleMeasured = false;
+            if (!isRunning && IsRelayClosed)
+            {
+                _feedback.NoteStop(now);
+            }
         }
 
         vacuum.Update(isRunning, Faults.HoldsOff, now);
@@ -336,8 +365,39 @@ public sealed class DetectionCore
 
     private void UpdateGate(long now)
     {
-        _gate.Update(Vacuum.WantsVacuum, Faults.HoldsOff, now);
+        _gate.Update(Vacuum.WantsVacuum && !_feedback.IsProbing, Faults.HoldsOff, now);
+        if (_gate.IsClosed != IsRelayClosed)
+        {
+            NoteRelay(now);
+        }
+    }
+
+    private void NoteRelay(long now)
+    {
         IsRelayClosed = _gate.IsClosed;
+        _vacuumWatch.NoteRelay(IsRelayClosed, now);
+        if (IsRelayClosed)
+        {
+            _feedback.NoteClosing(_tool.Window.Swing, _tool.Stop, now);
+        }
+        else
+        {
+            _feedback.NoteOpening(now);
+        }
+    }
+
+    private void WatchFeedback(long now)
+    {
+        if (_feedback.Accept(_tool.Window.Swing, _tool.Window.IsValid, now))
+        {
+            Faults.Latch(Fault.OwnCurrent, _scale.FromSwing(_feedback.Level), now);
+            _feedback.Forget(now);
+        }
+
+        if (_feedback.IsProbing && IsRelayClosed)
+        {
+            UpdateGate(now);
+        }
     }
 
     private void JudgeMeasurement(long now)

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>What can be wrong. Those up to <see cref="ClockStands"/> keep the vacuum off.</summary>
+/// <summary>What can be wrong. The numbers are stored in flash.</summary>
 public enum Fault
 {
     /// <summary>The sensor's line stands at a rail: open, unplugged or shorted.</summary>
@@ -41,4 +41,13 @@ public enum Fault
 
     /// <summary>The relay's line could not be opened: nothing can close the relay.</summary>
     RelayLine = 12,
+
+    /// <summary>The relay was told to close, and the vacuum draws nothing on its own line.</summary>
+    VacuumIdle = 13,
+
+    /// <summary>The relay was told to open, and the vacuum draws its current all the same.</summary>
+    VacuumStays = 14,
+
+    /// <summary>What is seen on the tool's line is the vacuum's own current: our relay feeds the sensed line.</summary>
+    OwnCurrent = 15,
 }

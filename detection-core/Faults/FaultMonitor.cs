@@ -4,7 +4,7 @@ namespace NanoDustSwitch.Detection;
 public sealed class FaultMonitor
 {
     /// <summary>Number of faults.</summary>
-    public const int Count = 13;
+    public const int Count = 16;
 
     /// <summary>Good readings that end a fault, in microseconds.</summary>
     public const long GoodMicroseconds = 10L * 1000000;
@@ -78,7 +78,7 @@ public sealed class FaultMonitor
     /// <returns>True for those that do; the others only say something.</returns>
     public static bool KeepsOff(Fault fault)
     {
-        return fault <= Fault.ClockStands || fault == Fault.RestartLoop || fault == Fault.RelayLine;
+        return fault <= Fault.ClockStands || fault == Fault.RestartLoop || fault == Fault.RelayLine || fault >= Fault.VacuumStays;
     }
 
     /// <summary>Judges a bucket.</summary>

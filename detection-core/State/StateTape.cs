@@ -8,7 +8,7 @@ namespace NanoDustSwitch.Detection;
 public sealed class StateTape
 {
     /// <summary>Numbers that fit; the core needs a few less.</summary>
-    public const int Size = 360;
+    public const int Size = 420;
 
     private readonly long[] _numbers = new long[Size];
     private bool _isReading;

@@ -271,7 +271,8 @@ public sealed class Switch
             {
                 // The core passes through the wait for the tool's stop also when there is no tool to wait for.
                 bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.AwaitingStop && !Core.IsToolRunning;
-                Note((LogKind)notice.Kind, notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure);
+                LogKind kind = notice.Kind == NoticeKind.Probed ? LogKind.Probed : (LogKind)notice.Kind;
+                Note(kind, notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure);
             }
 
             notice = Core.Notices.Take();
@@ -309,7 +310,7 @@ public sealed class Switch
         else
         {
             Readings.Update(now);
-            Hours.Update(Core.IsRelayClosed, now);
+            Hours.Update(Core.IsVacuumRunning, now);
             ForgiveRestarts();
             _flash.Update(now);
         }
@@ -414,7 +415,8 @@ public sealed class Switch
         Boot.Lockouts = 0;
         for (int i = 0; i < FaultMonitor.Count; i++)
         {
-            if (Core.Faults[(Fault)i].IsLatched && i < (int)Fault.RestartLoop)
+            // These two are judged anew at every boot.
+            if (Core.Faults[(Fault)i].IsLatched && i != (int)Fault.RestartLoop && i != (int)Fault.RelayLine)
             {
                 Boot.Lockouts |= 1 << i;
             }

@@ -42,6 +42,12 @@ internal enum DayAct
     /// <summary>The vacuum's own switch is switched on.</summary>
     VacuumSwitchOn,
 
+    /// <summary>The vacuum's plug is pulled.</summary>
+    VacuumUnplug,
+
+    /// <summary>The vacuum's plug is put in.</summary>
+    VacuumPlug,
+
     /// <summary>The vacuum's thermal cut-out opens.</summary>
     CutOutOpens,
 

@@ -130,6 +130,11 @@ internal sealed class Person
                 _shop.Vacuum.SwitchOn = step.Act == DayAct.VacuumSwitchOn;
                 Tell(now, $"switches the vacuum {(_shop.Vacuum.SwitchOn ? "on" : "off")} at its own switch");
                 break;
+            case DayAct.VacuumUnplug:
+            case DayAct.VacuumPlug:
+                _shop.Vacuum.PluggedIn = step.Act == DayAct.VacuumPlug;
+                Tell(now, _shop.Vacuum.PluggedIn ? "plugs in the vacuum" : "unplugs the vacuum");
+                break;
             default:
                 _timeline.Add(new Entry(now, Who.Shop, _mishaps.Do(step, now)));
                 break;

@@ -12,6 +12,9 @@ internal sealed class LiveShop
     public LiveShop(FlashImage flash)
     {
         Day demo = DayFile.Demo();
+
+        // There from the beginning, and of use as soon as somebody sets vacuum-turns.
+        demo.Shop.HasVacuumSensor = true;
         Day day = new() { Shop = demo.Shop, Tools = demo.Tools, NoiseAmperes = demo.NoiseAmperes, HumAmperes = demo.HumAmperes };
         Shop = ShopBuilder.Build(day, demo.Shop.Seed);
         Person nobody = new(day, demo.Shop.Seed, Shop, []);

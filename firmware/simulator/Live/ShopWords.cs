@@ -24,6 +24,9 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         "/unplug NAME        pull its plug",
         "/button SECONDS     press the button on the box",
         "/sensor out|in      pull the sensor's plug, or put it in",
+        "/vacuum WORD        its own switch: on, off; its plug: in, out; its cut-out: hot, cool",
+        "/relay WORD         weld its contact, break it, or mend it",
+        "/wiring wrong|right lead the vacuum's wire through the tool's sensor, or past it",
         "/breaker            put tripped breakers back",
         "/power              take the power away from the box for a moment",
         "/wait SECONDS       let shop time pass",
@@ -64,6 +67,9 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
                 "load" => Load(parts),
                 "button" => Press(rest),
                 "sensor" => Sensor(rest),
+                "vacuum" => Vacuum(rest),
+                "relay" => Relay(rest, now),
+                "wiring" => Wiring(rest),
                 "breaker" => Breaker(now),
                 "power" => Power(),
                 "wait" => Wait(rest),
@@ -132,6 +138,49 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
             _ => throw new UserException("Say /sensor out or /sensor in."),
         };
         return [$"the sensor's plug is {text}"];
+    }
+
+    private string[] Vacuum(string text)
+    {
+        VacuumCleaner vacuum = shop.Vacuum;
+        switch (text)
+        {
+            case "on" or "off":
+                vacuum.SwitchOn = text == "on";
+                return [$"the vacuum's own switch is {text}"];
+            case "in" or "out":
+                vacuum.PluggedIn = text == "in";
+                return [$"the vacuum's plug is {text}"];
+            case "hot" or "cool":
+                vacuum.CutOutOpen = text == "hot";
+                return [vacuum.CutOutOpen ? "the vacuum's thermal cut-out has opened" : "the vacuum's thermal cut-out has closed"];
+            default:
+                throw new UserException("Say /vacuum on, off, in, out, hot or cool.");
+        }
+    }
+
+    private string[] Relay(string text, long now)
+    {
+        (RelayFault fault, string said) = text switch
+        {
+            "weld" => (RelayFault.Welded, "the relay's contact welds, now or when it next closes"),
+            "break" => (RelayFault.NeverCloses, "the relay's contact does not close any more"),
+            "mend" => (RelayFault.None, "the relay is in order"),
+            _ => throw new UserException("Say /relay weld, break or mend."),
+        };
+        shop.Relay.SetFault(now, fault);
+        return [said];
+    }
+
+    private string[] Wiring(string text)
+    {
+        shop.VacuumThroughToolSensor = text switch
+        {
+            "wrong" => true,
+            "right" => false,
+            _ => throw new UserException("Say /wiring wrong or /wiring right."),
+        };
+        return [$"the vacuum's wire goes {(text == "wrong" ? "through" : "past")} the tool's sensor"];
     }
 
     private string[] Breaker(long now)

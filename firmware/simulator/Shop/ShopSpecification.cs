@@ -23,6 +23,9 @@ public sealed class ShopSpecification
     /// <summary>Whether a second sensor of the same kind sits on the vacuum's own line.</summary>
     public bool HasVacuumSensor { get; set; }
 
+    /// <summary>Whether the box is wired wrongly: the relay feeds the vacuum through the tool's sensor.</summary>
+    public bool VacuumThroughToolSensor { get; set; }
+
     /// <summary>Running current of the vacuum, A rms.</summary>
     public double VacuumAmperes { get; set; } = 10.0;
 

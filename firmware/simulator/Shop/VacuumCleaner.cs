@@ -43,6 +43,9 @@ public sealed class VacuumCleaner
     /// <summary>Its own switch.</summary>
     public bool SwitchOn { get; set; } = true;
 
+    /// <summary>Whether its plug is in.</summary>
+    public bool PluggedIn { get; set; } = true;
+
     /// <summary>Whether its thermal cut-out has opened.</summary>
     public bool CutOutOpen { get; set; }
 
@@ -63,7 +66,7 @@ public sealed class VacuumCleaner
         }
 
         _last = now;
-        bool powered = contactClosed && SwitchOn && !CutOutOpen;
+        bool powered = contactClosed && PluggedIn && SwitchOn && !CutOutOpen;
         if (powered == _powered)
         {
             return;

@@ -37,6 +37,7 @@ public sealed class VirtualShop
         Relay = new Relay(new ShopRandom(seed, 3));
         Driver = new HeartbeatDriver(specification.DriverTimeFactor);
         Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz);
+        VacuumThroughToolSensor = specification.VacuumThroughToolSensor;
         ToolLine = new TrueCurrent(specification.Hertz);
         Wiring = new DistributionBoard(specification, Vacuum);
     }
@@ -73,6 +74,9 @@ public sealed class VirtualShop
 
     /// <summary>Whether the box has its power: it is fed from the vacuum's circuit and bridges 20 ms.</summary>
     public bool BoxPowered => _box.On;
+
+    /// <summary>Whether the box is wired wrongly: the relay feeds the vacuum through the tool's sensor.</summary>
+    public bool VacuumThroughToolSensor { get; set; }
 
     /// <summary>True current of the vacuum at the latest time, A.</summary>
     public double VacuumAmperes { get; private set; }
@@ -177,6 +181,11 @@ public sealed class VirtualShop
 
         double tools = Wiring.ToolLineAmperes(now, point, _dip);
         VacuumAmperes = vacuum;
+        if (VacuumThroughToolSensor)
+        {
+            tools += vacuum;
+        }
+
         ToolLine.Add(now, tools);
         Sensor.Follow(now, tools, vacuum, point);
         VacuumSensor?.Follow(now, vacuum, tools, point);

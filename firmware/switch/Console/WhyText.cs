@@ -13,6 +13,12 @@ public static class WhyText
         DetectionCore core = of.Core;
         VacuumControl vacuum = core.Vacuum;
         long left = (vacuum.Remaining(of.Now) + 999) / 1000;
+        if (core.IsProbing)
+        {
+            output.Text("off for a moment, to see whether the current goes: it may be the vacuum's own");
+            return;
+        }
+
         if (vacuum.WantsVacuum && !core.IsRelayClosed)
         {
             output.Text("off for a moment: the relay rests ").Number(of.Settings[SettingId.RestartGap]).Text(" ms before it closes again");

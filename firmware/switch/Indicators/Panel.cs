@@ -12,6 +12,7 @@ public sealed class Panel
     // Made once: on the device a text that is named in the code is a new object each time it is come by.
     private readonly string _trouble = Sounder.Trouble;
     private bool _hadFault;
+    private long _failedStart;
 
     /// <summary>Initializes a new instance of the <see cref="Panel"/> class.</summary>
     /// <param name="of">The switch.</param>
@@ -47,13 +48,16 @@ public sealed class Panel
                 break;
         }
 
-        bool hasFault = _switch.Core.Faults.HoldsOff;
-        if (hasFault && !_hadFault)
+        FaultMonitor faults = _switch.Core.Faults;
+        bool hasFault = faults.HoldsOff;
+        long failedStart = faults[Fault.VacuumIdle].LastSeen;
+        if ((hasFault && !_hadFault) || failedStart != _failedStart)
         {
             Sounder.Play(_trouble, now);
         }
 
         _hadFault = hasFault;
+        _failedStart = failedStart;
         Sounder.Update(now);
         _lamp.Show(Pattern(), now);
     }
@@ -104,7 +108,8 @@ public sealed class Panel
             return LampPattern.Fault;
         }
 
-        bool wantsALook = _switch.IsFilterDue || core.Faults[Fault.Noisy].IsActive || core.Faults[Fault.SettingsLost].IsActive;
+        bool wantsALook = _switch.IsFilterDue || core.Faults[Fault.Noisy].IsActive || core.Faults[Fault.SettingsLost].IsActive
+            || core.Faults[Fault.VacuumIdle].IsActive;
         if (core.IsRelayClosed)
         {
             return wantsALook ? LampPattern.OnWithNotice : LampPattern.On;

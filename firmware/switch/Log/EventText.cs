@@ -79,6 +79,18 @@ public static class EventText
             case LogKind.PartFailed:
                 output.Text(Part((BoardParts)entry.First)).Text((BoardParts)entry.First == BoardParts.Flash ? " failed" : " could not be opened");
                 break;
+            case LogKind.Probed:
+                output.Text("relay opened to see whether the current goes with it: ");
+                if (entry.First != 0)
+                {
+                    output.Text("it went after ").Number(entry.Figure).Text(" ms");
+                }
+                else
+                {
+                    output.Text("it did not");
+                }
+
+                break;
             default:
                 output.Text("entry of another version, kind ").Number((int)entry.Kind);
                 break;

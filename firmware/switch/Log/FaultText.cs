@@ -38,6 +38,12 @@ public static class FaultText
                 return "restarts in a row";
             case Fault.RelayLine:
                 return "relay line fails";
+            case Fault.VacuumIdle:
+                return "vacuum does not start";
+            case Fault.VacuumStays:
+                return "vacuum does not stop";
+            case Fault.OwnCurrent:
+                return "relay feeds the sensed line";
             default:
                 return "unknown fault";
         }
@@ -81,6 +87,12 @@ public static class FaultText
                 return output.Number(figure).Text(" restarts of its own making");
             case Fault.RelayLine:
                 return output.Text("its pin could not be opened");
+            case Fault.VacuumIdle:
+                return output.Text("with the relay fed its line shows ").Amperes(figure);
+            case Fault.VacuumStays:
+                return output.Text("with the relay open it draws ").Amperes(figure);
+            case Fault.OwnCurrent:
+                return output.Amperes(figure).Text(" went twice as our relay opened");
             default:
                 return output.Text("two looks at the same time");
         }
@@ -114,6 +126,12 @@ public static class FaultText
                 return "stop the tool, or set longest-run";
             case Fault.SettingsLost:
                 return "look at 'settings', then 'save'";
+            case Fault.VacuumIdle:
+                return "look at its own switch and plug, let its cut-out cool; else the relay does not close";
+            case Fault.VacuumStays:
+                return "unplug from mains: the relay's contact is welded (no sensor there? set vacuum-turns 0)";
+            case Fault.OwnCurrent:
+                return "unplug from mains: the vacuum's wire runs through the tool's sensor";
             default:
                 return "see 'events' for the reason, then 'clear'";
         }

@@ -41,4 +41,7 @@ public enum LogKind
 
     /// <summary>A part of the board could not be opened, or the flash failed: first is the part's bit.</summary>
     PartFailed = 12,
+
+    /// <summary>The relay was opened for a moment to see whether the current goes: first is 1 when it did, figure the time in ms.</summary>
+    Probed = 13,
 }

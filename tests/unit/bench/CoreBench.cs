@@ -9,9 +9,9 @@ internal sealed class CoreBench
     public readonly DetectionCore Core;
 
     /// <summary>How many notices of each kind came, and figure and time of the last of each.</summary>
-    public readonly int[] Noticed = new int[5];
-    public readonly int[] Figures = new int[5];
-    public readonly long[] Times = new long[5];
+    public readonly int[] Noticed = new int[6];
+    public readonly int[] Figures = new int[6];
+    public readonly long[] Times = new long[6];
 
     public long Now;
     public int Closings;

@@ -123,8 +123,9 @@ internal static class DayReader
     {
         if (item != null)
         {
-            JsonFields fields = new(item, "'vacuum'", "amperes", "circuit", "sensor");
+            JsonFields fields = new(item, "'vacuum'", "amperes", "circuit", "sensor", "throughToolSensor");
             shop.HasVacuumSensor = fields.BooleanOrNull("sensor") ?? false;
+            shop.VacuumThroughToolSensor = fields.BooleanOrNull("throughToolSensor") ?? false;
             shop.VacuumAmperes = fields.NumberOrNull("amperes", 0.1, MostAmperes) ?? shop.VacuumAmperes;
             shop.VacuumCircuit = fields.Find("circuit") is { } circuit ? CircuitReader.Name(circuit, shop.Circuits) : null;
         }

@@ -19,6 +19,8 @@ internal sealed class StepReader(Day day)
         ("breaker-resets", DayAct.BreakerResets),
         ("vacuum-switch-off", DayAct.VacuumSwitchOff),
         ("vacuum-switch-on", DayAct.VacuumSwitchOn),
+        ("vacuum-unplug", DayAct.VacuumUnplug),
+        ("vacuum-plug", DayAct.VacuumPlug),
         ("cut-out-opens", DayAct.CutOutOpens),
         ("cut-out-closes", DayAct.CutOutCloses),
         ("relay-welds", DayAct.RelayWelds),
