@@ -47,7 +47,7 @@ public sealed class DetectionCore
         Vacuum = new VacuumControl(settings, Notices);
         Faults = new FaultMonitor(Notices, now);
         _vacuumWatch = new VacuumWatch(now);
-        _feedback = new FeedbackWatch(Notices);
+        _feedback = new FeedbackWatch(Notices, converter.FullScale);
         _lastEnd = now;
         Use(settings);
 

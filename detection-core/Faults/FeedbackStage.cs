@@ -9,9 +9,12 @@ public enum FeedbackStage
     /// <summary>The relay has just been told to close: does the tool's current jump?</summary>
     Closing = 1,
 
+    /// <summary>It has not, but it may have been hidden in the tool's own surge.</summary>
+    Settling = 2,
+
     /// <summary>It has jumped twice: waits for the time of a probe.</summary>
-    Suspecting = 2,
+    Suspecting = 3,
 
     /// <summary>The relay is open for a moment: does the current go?</summary>
-    Probing = 3,
+    Probing = 4,
 }

@@ -5,12 +5,13 @@ namespace NanoDustSwitch.Detection;
 /// and the vacuum never stops.
 /// </summary>
 /// <remarks>
-/// A current that jumps as our relay closes, at two closings in a row, is suspected. Then the relay is opened for a moment. When the
-/// current goes as a contact opens, all at once, stays away, and does both once more and as long after our command as before, it is proved.
-/// A tool that is seen to stop while the relay is closed speaks against it: then the vacuum's current cannot be in what is seen.
+/// A current that jumps as our relay closes, at two closings in a row, is suspected; so is one at whose closing the tool's own surge
+/// would have hidden that. Then the relay is opened for a moment. When the current goes as a contact opens, all at once, stays away, and
+/// does so three times in a row, as long after our command, it is proved. A tool that is seen to stop while the relay is closed speaks against
+/// it, as does a current that does not jump when the relay closes after a probe.
 /// <para>
 /// While the tool runs as well, its current may hide the vacuum's. So a probe that shows nothing is made again when the current has
-/// fallen and stays: the tool may have stopped. The relay is never closed from here, only kept open.
+/// fallen and stays, for the tool may have stopped, or after twice the time. The relay is never closed from here, only kept open.
 /// </para>
 /// </remarks>
 public sealed class FeedbackWatch
@@ -21,20 +22,27 @@ public sealed class FeedbackWatch
     // Until the vacuum's own start surge is over: recorded vacuums take 0.7 to 0.9 s to within 15 %.
     private const long FirstProbeAfter = 1500000;
     private const long ProbeAfterFall = 1000000;
+    private const long LongestWait = 96L * 1000000;
 
-    // The driver is sure to bridge so much, and lets go within a second.
+    // A tool's own surge is mostly over by then.
+    private const long SettlingMicroseconds = 1000000;
+
+    // The driver is sure to bridge the one, and with parts of 20 % and the contact's time it has let go by the other.
     private const long SoonestOpen = Bucket.Microseconds * 60L;
-    private const long LatestOpen = 1000000;
+    private const long LatestOpen = 600000;
 
     // A contact that opens, and the cycle until the window has seen it.
     private const long GoMicroseconds = 30000;
-    private const long SameMicroseconds = 25000;
+    private const long SameMicroseconds = 15000;
     private const long GoneMicroseconds = 300000;
 
     private const int JumpsToSuspect = 2;
-    private const int GoesToProve = 2;
+
+    // Two alike came by chance once in a few thousand starts of a user whose tools stop in every second probe.
+    private const int GoesToProve = 3;
 
     private readonly NoticeQueue _notices;
+    private readonly int _noRoom;
     private FeedbackStage _stage;
     private long _since;
     private int _before;
@@ -44,6 +52,7 @@ public sealed class FeedbackWatch
     private int _goes;
     private long _lag;
     private int _level = int.MaxValue;
+    private long _wait = FirstProbeAfter;
     private long _lowSince;
     private long _fullAt;
     private long _goneAt = -1;
@@ -56,9 +65,13 @@ public sealed class FeedbackWatch
 
     /// <summary>Initializes a new instance of the <see cref="FeedbackWatch"/> class.</summary>
     /// <param name="notices">Where probes are told.</param>
-    public FeedbackWatch(NoticeQueue notices)
+    /// <param name="fullScale">Greatest count of the converter.</param>
+    public FeedbackWatch(NoticeQueue notices, int fullScale)
     {
         _notices = notices;
+
+        // A Hall module clips at three quarters of the converter's range. Less than a fifth above this, nothing can be seen to jump.
+        _noRoom = fullScale * SensorScale.PartsACount * 5 / 8;
     }
 
     /// <summary>Gets the swing that went with our relay, in sixteenths of a count.</summary>
@@ -85,7 +98,7 @@ public sealed class FeedbackWatch
     {
         if (!IsProbing)
         {
-            _level = int.MaxValue;
+            Relax();
             Enter(FeedbackStage.Resting, now);
         }
     }
@@ -95,7 +108,7 @@ public sealed class FeedbackWatch
     public void NoteStop(long now)
     {
         // What stopped with the last opening may be seen a little later.
-        if (_stage != FeedbackStage.Closing && now - _since > ProbeAfterFall)
+        if (now - _since > SettlingMicroseconds)
         {
             Forget(now);
         }
@@ -107,8 +120,8 @@ public sealed class FeedbackWatch
     {
         _jumps = 0;
         _goes = 0;
-        _level = int.MaxValue;
         IsProbing = false;
+        Relax();
         Enter(FeedbackStage.Resting, now);
     }
 
@@ -133,13 +146,21 @@ public sealed class FeedbackWatch
             // Whether it has jumped nobody knows.
             Forget(now);
         }
-        else
+        else if (_stage == FeedbackStage.Closing)
         {
             _greatest = swing > _greatest ? swing : _greatest;
             if (now - _since >= JumpMicroseconds)
             {
                 JudgeJump(now);
             }
+        }
+        else if (swing < _least)
+        {
+            Forget(now);
+        }
+        else if (now - _since >= SettlingMicroseconds)
+        {
+            JudgeSurge(swing, now);
         }
 
         return false;
@@ -158,6 +179,7 @@ public sealed class FeedbackWatch
         _goes = tape.Number(_goes);
         _lag = tape.Number(_lag);
         _level = tape.Number(_level);
+        _wait = tape.Number(_wait);
         _lowSince = tape.Number(_lowSince);
         _fullAt = tape.Number(_fullAt);
         _goneAt = tape.Number(_goneAt);
@@ -168,12 +190,31 @@ public sealed class FeedbackWatch
     private void JudgeJump(long now)
     {
         int jump = _greatest - _before;
-        if (jump < _least || jump < _before >> 3)
+        if (_before >= _noRoom || (jump >= _least && jump >= _before >> 4))
+        {
+            CountJump();
+        }
+        else
+        {
+            _stage = FeedbackStage.Settling;
+        }
+    }
+
+    // A current that was so much greater as we closed hid the vacuum's, the more so where it clips.
+    private void JudgeSurge(int swing, long now)
+    {
+        if (swing <= _before - (_before >> 3))
+        {
+            CountJump();
+        }
+        else
         {
             Forget(now);
-            return;
         }
+    }
 
+    private void CountJump()
+    {
         _jumps++;
         if (_jumps < JumpsToSuspect)
         {
@@ -181,19 +222,21 @@ public sealed class FeedbackWatch
             return;
         }
 
-        // The first look at the current may come when the vacuum's surge is over, the others whenever it has fallen.
-        _lowSince = _since + FirstProbeAfter - ProbeAfterFall;
+        _lowSince = _since;
         _stage = FeedbackStage.Suspecting;
     }
 
     private void Suspect(int swing, bool isValid, long now)
     {
-        if (!isValid || swing < _least || swing > _level - (_level >> 3))
+        bool isSure = isValid && swing >= _least;
+        if (!isSure || swing > _level - (_level >> 3))
         {
-            _lowSince = now > _lowSince ? now : _lowSince;
+            _lowSince = now;
         }
-        else if (now - _lowSince >= ProbeAfterFall)
+
+        if (isSure && now - _since >= FirstProbeAfter && (now - _since >= _wait || now - _lowSince >= ProbeAfterFall))
         {
+            _wait = _wait < LongestWait ? _wait * 2 : _wait;
             _level = swing;
             _fullAt = now;
             _goneAt = -1;
@@ -244,23 +287,16 @@ public sealed class FeedbackWatch
             return false;
         }
 
+        // Gone again, but not alike: one of the two was chance, and the later one counts.
         bool isSame = lag - _lag <= SameMicroseconds && _lag - lag <= SameMicroseconds;
-        _goes++;
-        if (_goes >= GoesToProve)
+        if (isSame || _goes == 0)
         {
-            if (isSame)
-            {
-                return true;
-            }
-
-            // Twice, but not alike: chance. It begins anew, and the vacuum is left alone until then.
-            Forget(now);
-            return false;
+            _wait = FirstProbeAfter;
         }
 
+        _goes = isSame && _goes > 0 ? _goes + 1 : 1;
         _lag = lag;
-        _level = int.MaxValue;
-        return false;
+        return _goes >= GoesToProve;
     }
 
     private void Enter(FeedbackStage stage, long now)
@@ -268,6 +304,12 @@ public sealed class FeedbackWatch
         _since = now;
         _stage = stage;
         IsWatching = stage != FeedbackStage.Resting;
+    }
+
+    private void Relax()
+    {
+        _level = int.MaxValue;
+        _wait = FirstProbeAfter;
     }
 
     // As it is; since when the relay is closed stays known.
