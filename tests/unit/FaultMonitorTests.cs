@@ -285,6 +285,10 @@ public class FaultMonitorTests
     [DataRow(9, false)]
     [DataRow(10, false)]
     [DataRow(11, true)]
+    [DataRow(12, true)]
+    [DataRow(13, false)]
+    [DataRow(14, true)]
+    [DataRow(15, true)]
     public void SomeFaultsKeepTheVacuumOffAndSomeOnlySaySomething(int fault, bool keepsOff)
     {
         FaultMonitor monitor = new FaultMonitor(new NoticeQueue(), 0);

@@ -92,7 +92,7 @@ public static class FaultText
             case Fault.VacuumStays:
                 return output.Text("with the relay open it draws ").Amperes(figure);
             case Fault.OwnCurrent:
-                return output.Amperes(figure).Text(" went twice as our relay opened");
+                return output.Amperes(figure).Text(" went each time our relay opened");
             default:
                 return output.Text("two looks at the same time");
         }

@@ -1,0 +1,89 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+/// <summary>A watch on the bench: a tool and a vacuum draw what the test says, and a relay with its delays feeds the vacuum.</summary>
+internal sealed class FeedbackBench
+{
+    public const int Least = 400;
+    public const int FullScale = 4095;
+
+    private const int CloseMicroseconds = 20000;
+
+    public readonly NoticeQueue Notices = new NoticeQueue();
+    public readonly FeedbackWatch Watch;
+
+    /// <summary>Swing of the tool, and of the vacuum where its wire runs through the tool's sensor.</summary>
+    public int Tool;
+    public int Vacuum;
+
+    /// <summary>From the command to the contact's opening.</summary>
+    public int OpensAfter = 320000;
+
+    /// <summary>The swing takes so long to follow a fall; a window that is void.</summary>
+    public int FallMicroseconds;
+    public bool IsVoid;
+
+    public bool Wants;
+    public bool IsProved;
+    public int Probes;
+    public long Now;
+
+    private bool _isClosed;
+    private bool _wasProbing;
+    private long _changed;
+    private int _swing;
+
+    public FeedbackBench()
+    {
+        Watch = new FeedbackWatch(Notices, FullScale);
+    }
+
+    /// <summary>The relay is closed for a time and opened, as by hand, until the current has gone.</summary>
+    public void Use(int milliseconds)
+    {
+        Wants = true;
+        Run(milliseconds);
+        Wants = false;
+        Run(1000);
+    }
+
+    public void Run(int milliseconds)
+    {
+        for (long until = Now + (milliseconds * 1000L); Now < until;)
+        {
+            Step();
+        }
+    }
+
+    private void Step()
+    {
+        Now += Bucket.Microseconds;
+        bool closed = Wants && !Watch.IsProbing;
+        if (closed != _isClosed)
+        {
+            _isClosed = closed;
+            _changed = Now;
+            if (closed)
+            {
+                Watch.NoteClosing(_swing, Least, Now);
+            }
+            else
+            {
+                Watch.NoteOpening(Now);
+            }
+        }
+
+        bool isFed = Now - _changed < (_isClosed ? CloseMicroseconds : OpensAfter) ? !_isClosed : _isClosed;
+        int target = Tool + (isFed ? Vacuum : 0);
+        int fall = FallMicroseconds == 0 ? int.MaxValue : (int)((long)Vacuum * Bucket.Microseconds / FallMicroseconds);
+        _swing = _swing - target > fall ? _swing - fall : target;
+        if (Watch.IsWatching && Watch.Accept(_swing, !IsVoid, Now))
+        {
+            IsProved = true;
+        }
+
+        Probes += Watch.IsProbing && !_wasProbing ? 1 : 0;
+        _wasProbing = Watch.IsProbing;
+    }
+}
