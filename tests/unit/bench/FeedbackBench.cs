@@ -31,7 +31,7 @@ internal sealed class FeedbackBench
 
     private bool _isClosed;
     private bool _wasProbing;
-    private long _changed;
+    private long _changed = -10000000;
     private int _swing;
 
     public FeedbackBench()
