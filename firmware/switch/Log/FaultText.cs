@@ -98,6 +98,42 @@ public static class FaultText
         }
     }
 
+    /// <summary>Tells how a fault ends.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="isLatched">Whether it stays until cleared.</param>
+    /// <returns>A few words.</returns>
+    public static string Ends(Fault fault, bool isLatched)
+    {
+        if (isLatched && fault != Fault.RelayLine)
+        {
+            return "stays until 'clear' or a long press";
+        }
+
+        switch (fault)
+        {
+            case Fault.NoWindow:
+                return "ends by itself with the first whole cycle";
+            case Fault.ClockStands:
+                return "ends with the restart that follows at once";
+            case Fault.OverRange:
+                return "ends by itself 10 s after the last clipped reading";
+            case Fault.Noisy:
+                return "ends by itself when the line is quieter";
+            case Fault.ShortCycling:
+                return "ends by itself with this run-on";
+            case Fault.RanTooLong:
+                return "ends by itself when the tool has stopped";
+            case Fault.SettingsLost:
+                return "ends with 'save'";
+            case Fault.RelayLine:
+                return "ends with a restart that can open the pin";
+            case Fault.VacuumIdle:
+                return "ends by itself when the vacuum runs";
+            default:
+                return "ends by itself after 10 s of good readings; the fourth time in an hour it stays";
+        }
+    }
+
     /// <summary>Gives what a person can do.</summary>
     /// <param name="fault">The fault.</param>
     /// <returns>A few words.</returns>

@@ -4,7 +4,8 @@ namespace NanoDustSwitch.SystemTests.Faults;
 
 /// <summary>
 /// Over the load matrix, in a box whose relay feeds the vacuum through the tool's sensor: found within three starts, whatever the tool and
-/// the vacuum draw. A sample of the cases; the variable DUST_MATRIX asks for another number, or for all.
+/// the vacuum draw. A sample of the cases; the variable DUST_MATRIX asks for another number, or for all,
+/// and DUST_SEED for the one of a complaint.
 /// </summary>
 [TestClass]
 public sealed class FeedbackMatrixTests

@@ -62,13 +62,20 @@ internal sealed class FeedbackRun
     private double Seconds { get; }
 
     /// <inheritdoc/>
-    public override string ToString() => $"{_case}, vacuum {VacuumAmperes:0.0} A: {Starts} starts, {Closings} closings, {_rig.Switch.Core.Vacuum.State}";
+    public override string ToString() => $"{_case}, vacuum {VacuumAmperes:0.0} A: {Starts} starts, {Closings} closings; probes {string.Join(", ", Probes())}";
 
     /// <summary>Plays it.</summary>
     /// <param name="of">The case.</param>
     /// <param name="course">Course of the recorded noise, or null.</param>
     /// <returns>What came of it.</returns>
     public static FeedbackRun Play(MatrixCase of, double[]? course) => new FeedbackRun(of, course).Play();
+
+    private IEnumerable<string> Probes()
+    {
+        EventLog log = _rig.Switch.Log;
+        return Enumerable.Range(0, log.Count).Select(log.At).Where(entry => entry.Kind == LogKind.Probed)
+            .Select(entry => entry.First == 0 ? "no" : $"{entry.Figure} ms");
+    }
 
     private static DayStep[] Turn(double at, double brake) =>
     [

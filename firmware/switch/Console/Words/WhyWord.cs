@@ -25,7 +25,8 @@ public sealed class WhyWord : Word
         int standing = 0;
         for (int i = 0; i < FaultMonitor.Count; i++)
         {
-            if (!console.Switch.Core.Faults[(Fault)i].IsActive)
+            FaultState fault = console.Switch.Core.Faults[(Fault)i];
+            if (!fault.IsActive)
             {
                 continue;
             }
@@ -33,6 +34,7 @@ public sealed class WhyWord : Word
             if (standing == row)
             {
                 console.Output.Text(FaultText.Name((Fault)i)).Text(": ").Text(FaultText.ToDo((Fault)i)).End();
+                console.Output.Text("    ").Text(FaultText.Ends((Fault)i, fault.IsLatched)).End();
                 return true;
             }
 

@@ -1,0 +1,89 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.SystemTests.Faults;
+
+/// <summary>Brings a fault up in the shop, and waits until it stands.</summary>
+internal static class FaultCase
+{
+    private const double Patience = 30;
+
+    /// <summary>Brings it up.</summary>
+    /// <param name="bench">The shop and the box.</param>
+    /// <param name="fault">The fault.</param>
+    public static void Bring(Workbench bench, Fault fault)
+    {
+        VirtualShop shop = bench.Shop;
+        switch (fault)
+        {
+            case Fault.SensorAtRail:
+                bench.Do("/sensor out");
+                break;
+            case Fault.MidpointOut:
+                shop.Sensor.RestMillivolts = 720;
+                break;
+            case Fault.SensorFrozen:
+                shop.Converter.Frozen = true;
+                break;
+            case Fault.ConverterFails:
+            case Fault.NoWindow:
+                shop.Converter.Failing = true;
+                break;
+            case Fault.Noisy:
+                shop.Sensor.NoiseAmperes = 0.6;
+                break;
+            case Fault.VacuumIdle:
+                bench.Type("vacuum-turns 1");
+                bench.Do("/vacuum out");
+                bench.Do("/run table saw");
+                break;
+            case Fault.VacuumStays:
+                bench.Type("vacuum-turns 1");
+                bench.Do("/relay weld");
+                bench.Type("vacuum on");
+                bench.Run(1);
+                bench.Type("vacuum off");
+                break;
+            case Fault.OwnCurrent:
+                bench.Do("/wiring wrong");
+                bench.Do("/run router");
+                bench.Run(3);
+                bench.Type("vacuum off");
+                bench.Do("/stop router");
+                bench.Run(1);
+                bench.Do("/run router");
+                bench.Run(3);
+                bench.Do("/stop router");
+                break;
+            default:
+                ByHand(bench, fault);
+                break;
+        }
+
+        for (double waited = 0; waited < Patience && !bench.Switch.Core.Faults[fault].IsActive; waited += 0.01)
+        {
+            bench.Run(0.01);
+        }
+
+        Assert.IsTrue(bench.Switch.Core.Faults[fault].IsActive, $"{fault} does not come up");
+    }
+
+    // What the shop cannot do, or takes hours; other tests show what raises these: SwitchTests, BootRecordTests, the board's tests.
+    private static void ByHand(Workbench bench, Fault fault)
+    {
+        FaultMonitor faults = bench.Switch.Core.Faults;
+        long now = bench.Switch.Now;
+        switch (fault)
+        {
+            case Fault.RestartLoop:
+                faults.Latch(fault, 3, now);
+                break;
+            case Fault.RelayLine:
+                faults.Latch(fault, 0, now);
+                break;
+            default:
+                faults.See(fault, fault == Fault.ShortCycling ? 6 : fault == Fault.RanTooLong ? 240 : 0, now);
+                break;
+        }
+    }
+}
