@@ -8,7 +8,7 @@ namespace NanoDustSwitch.Detection;
 /// A current that jumps as our relay closes, at two closings in a row, is suspected; so is one at whose closing the tool's own surge
 /// would have hidden that. Then the relay is opened for a moment. When the current goes as a contact opens, all at once, stays away, and
 /// does so three times in a row, as long after our command, it is proved. A tool that is seen to stop while the relay is closed speaks against
-/// it, as does a current that does not jump when the relay closes after a probe.
+/// it, as does a closing at which nothing jumps.
 /// <para>
 /// While the tool runs as well, its current may hide the vacuum's. So a probe that shows nothing is made again when the current has
 /// fallen and stays, for the tool may have stopped, or after twice the time. The relay is never closed from here, only kept open.
@@ -32,7 +32,7 @@ public sealed class FeedbackWatch
     private const long LatestOpen = 600000;
 
     // A contact that opens, and the cycle until the window has seen it.
-    private const long GoMicroseconds = 30000;
+    private const long GoMicroseconds = 40000;
     private const long SameMicroseconds = 15000;
     private const long GoneMicroseconds = 300000;
 
@@ -209,7 +209,10 @@ public sealed class FeedbackWatch
         }
         else
         {
+            // After a probe it is suspected anew at the next jump: the tool may have stopped just as the vacuum started.
+            int left = _jumps >= JumpsToSuspect ? JumpsToSuspect - 1 : 0;
             Forget(now);
+            _jumps = left;
         }
     }
 

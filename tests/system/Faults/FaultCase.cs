@@ -30,7 +30,13 @@ internal static class FaultCase
                 shop.Converter.Failing = true;
                 break;
             case Fault.Noisy:
-                shop.Sensor.NoiseAmperes = 0.6;
+                // Little by little, as it must come for the floor to follow it.
+                for (double noise = 0.15; noise < 0.8 && !bench.Switch.Core.Faults[fault].IsActive; noise += 0.02)
+                {
+                    shop.Sensor.NoiseAmperes = noise;
+                    bench.Run(15);
+                }
+
                 break;
             case Fault.VacuumIdle:
                 bench.Type("vacuum-turns 1");

@@ -15,7 +15,7 @@ internal sealed class FeedbackRun
 {
     private const double WarmUp = 5;
     private const double Use = MatrixCase.FirstRun;
-    private const double Patience = 10;
+    private const double Patience = 15;
     private const double LeastVacuum = 2.5;
     private const double MostVacuum = 12;
 
