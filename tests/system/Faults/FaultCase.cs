@@ -31,12 +31,15 @@ internal static class FaultCase
                 break;
             case Fault.Noisy:
                 // Little by little, as it must come for the floor to follow it.
-                for (double noise = 0.15; noise < 0.8 && !bench.Switch.Core.Faults[fault].IsActive; noise += 0.02)
+                for (double noise = 0.15; noise < 1.6 && !bench.Switch.Core.Faults[fault].IsActive; noise += 0.03)
                 {
                     shop.Sensor.NoiseAmperes = noise;
                     bench.Run(15);
                 }
 
+                // At the cap it would come and go.
+                shop.Sensor.NoiseAmperes *= 1.3;
+                bench.Run(15);
                 break;
             case Fault.VacuumIdle:
                 bench.Type("vacuum-turns 1");
