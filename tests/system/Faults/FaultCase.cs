@@ -41,6 +41,18 @@ internal static class FaultCase
                 shop.Sensor.NoiseAmperes *= 1.3;
                 bench.Run(15);
                 break;
+            case Fault.OverRange:
+                bench.Tool("table saw", 45).Start(bench.Board.ShopTime);
+                break;
+            case Fault.ShortCycling:
+                bench.Type("starts-a-minute 1");
+                bench.Use(bench.Tool("table saw", 8), 2);
+                break;
+            case Fault.RanTooLong:
+                bench.Type("longest-run 20 min");
+                bench.Do("/run table saw");
+                bench.Run(1190);
+                break;
             case Fault.VacuumIdle:
                 bench.Type("vacuum-turns 1");
                 bench.Do("/vacuum out");
@@ -91,7 +103,7 @@ internal static class FaultCase
                 faults.Latch(fault, 0, now);
                 break;
             default:
-                faults.See(fault, fault == Fault.ShortCycling ? 6 : fault == Fault.RanTooLong ? 240 : 0, now);
+                faults.See(fault, 0, now);
                 break;
         }
     }

@@ -70,7 +70,8 @@ public sealed class FaultsPageTests
         (string lamp, int beeps) = Watch(bench);
         StringBuilder text = new();
         text.Append(CultureInfo.InvariantCulture, $"## {name}\n\n");
-        text.Append(CultureInfo.InvariantCulture, $"Vacuum: {(FaultMonitor.KeepsOff(fault) ? "kept off" : "works on")}. Lamp: {lamp}. Sounder: {(beeps == 0 ? "silent" : beeps + " short beeps")}. ");
+        string vacuum = FaultMonitor.KeepsOff(fault) ? "kept off" : bench.Switch.Core.Vacuum.State == VacuumState.AwaitingStop ? "off until the tool stops" : "works on";
+        text.Append(CultureInfo.InvariantCulture, $"Vacuum: {vacuum}. Lamp: {lamp}. Sounder: {(beeps == 0 ? "silent" : beeps + " short beeps")}. ");
         string ends = FaultText.Ends(fault, bench.Switch.Core.Faults[fault].IsLatched);
         text.Append(CultureInfo.InvariantCulture, $"It {ends}.\n\n```\n");
         foreach (string word in new[] { "status", "why", "events" })
