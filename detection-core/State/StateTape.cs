@@ -1,3 +1,5 @@
+using System;
+
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
@@ -76,19 +78,46 @@ public sealed class StateTape
     /// <param name="values">The part's row, overwritten while the tape is read.</param>
     public void Numbers(int[] values)
     {
+        // The board writes the whole state in one step, so the rows spare it a call for each number.
+        long[] numbers = _numbers;
+        int at = _at;
         for (int i = 0; i < values.Length; i++)
         {
-            values[i] = Number(values[i]);
+            if (_isReading)
+            {
+                values[i] = (int)numbers[at++];
+            }
+            else
+            {
+                numbers[at++] = values[i];
+            }
         }
+
+        End(at);
     }
 
     /// <summary>Exchanges a row of numbers.</summary>
     /// <param name="values">The part's row, overwritten while the tape is read.</param>
     public void Numbers(long[] values)
     {
-        for (int i = 0; i < values.Length; i++)
+        if (_isReading)
         {
-            values[i] = Number(values[i]);
+            Array.Copy(_numbers, _at, values, 0, values.Length);
+        }
+        else
+        {
+            Array.Copy(values, 0, _numbers, _at, values.Length);
+        }
+
+        End(_at + values.Length);
+    }
+
+    private void End(int at)
+    {
+        _at = at;
+        if (!_isReading)
+        {
+            Count = at;
         }
     }
 }
