@@ -32,7 +32,7 @@ public sealed class FeedbackWatch
     private const long LatestOpen = 600000;
 
     // A contact that opens, and the cycle until the window has seen it.
-    private const long GoMicroseconds = 40000;
+    private const long GoMicroseconds = 45000;
     private const long SameMicroseconds = 15000;
     private const long GoneMicroseconds = 300000;
 

@@ -7,7 +7,7 @@ using NanoDustSwitch.UnitTests.Sequences;
 namespace NanoDustSwitch.UnitTests;
 
 // The page that people read has the table of the code and the promises of SequenceTests, word for word. The variable
-// DUST_WRITE_PAGES=1 lets the test write them into the page instead of comparing.
+// DUST_WRITE=1 lets the test write them into the page instead of comparing.
 [TestClass]
 public class StateTableTests
 {
@@ -40,7 +40,7 @@ public class StateTableTests
         Assert.IsTrue(begin >= 0, Page + " has no mark: " + mark);
         begin += mark.Length;
         int end = page.IndexOf("<!-- end -->", begin, StringComparison.Ordinal);
-        if (Environment.GetEnvironmentVariable("DUST_WRITE_PAGES") == "1")
+        if (Environment.GetEnvironmentVariable("DUST_WRITE") == "1")
         {
             File.WriteAllText(path, page.Remove(begin, end - begin).Insert(begin, printed));
         }
