@@ -7,12 +7,15 @@ namespace NanoDustSwitch.SystemTests.Soak;
 [TestClass]
 public sealed class SoakTests
 {
+    // An evening with small tools and large ones.
+    private const long Seed = 3;
+
     public TestContext TestContext { get; set; } = null!;
 
     [TestMethod]
     public void An_hour_of_evenings_misses_nothing_and_starts_nothing_by_itself()
     {
-        SoakRun run = new SoakRun(1, 1).Run(_ => { });
+        SoakRun run = new SoakRun(Seed, 1).Run(_ => { });
         TestContext.WriteLine(run.Sums.ToString());
         Assert.AreEqual("", string.Join(Environment.NewLine, run.Verdicts));
         Assert.IsTrue(run.IsGood);
