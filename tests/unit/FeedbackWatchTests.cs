@@ -226,6 +226,26 @@ public class FeedbackWatchTests
         Assert.AreEqual(probes, bench.Probes);
     }
 
+    // While it closes, waits, probes, sees the current gone, and between two probes.
+    [TestMethod]
+    [DataRow(50)]
+    [DataRow(1000)]
+    [DataRow(1600)]
+    [DataRow(1900)]
+    [DataRow(2200)]
+    [DataRow(4200)]
+    public void AWatchThatTookTheTapeGoesOnAsTheOtherDoes(int milliseconds)
+    {
+        FeedbackBench bench = New();
+        bench.Use(5000);
+        bench.Wants = true;
+        bench.Run(milliseconds);
+        bench.MakeTwin();
+        bench.Run(7000);
+        Assert.IsTrue(bench.IsProved);
+        Assert.IsFalse(bench.Differs);
+    }
+
     [TestMethod]
     public void AVacuumTooSmallToKeepAToolRunningIsLeftAlone()
     {

@@ -29,6 +29,11 @@ internal sealed class FeedbackBench
     public int Probes;
     public long Now;
 
+    /// <summary>A watch that took the other's tape and sees the same from then on; whether it ever did otherwise.</summary>
+    public FeedbackWatch Twin;
+    public bool Differs;
+
+    private bool _hasTwinProved;
     private bool _isClosed;
     private bool _wasProbing;
     private long _changed = -10000000;
@@ -37,6 +42,16 @@ internal sealed class FeedbackBench
     public FeedbackBench()
     {
         Watch = new FeedbackWatch(Notices, FullScale);
+    }
+
+    public void MakeTwin()
+    {
+        StateTape tape = new StateTape();
+        tape.Write();
+        Watch.Exchange(tape);
+        tape.Read();
+        Twin = new FeedbackWatch(new NoticeQueue(), FullScale);
+        Twin.Exchange(tape);
     }
 
     /// <summary>The relay is closed for a time and opened, as by hand, until the current has gone.</summary>
@@ -67,10 +82,12 @@ internal sealed class FeedbackBench
             if (closed)
             {
                 Watch.NoteClosing(_swing, Least, Now);
+                Twin?.NoteClosing(_swing, Least, Now);
             }
             else
             {
                 Watch.NoteOpening(Now);
+                Twin?.NoteOpening(Now);
             }
         }
 
@@ -81,6 +98,12 @@ internal sealed class FeedbackBench
         if (Watch.IsWatching && Watch.Accept(_swing, !IsVoid, Now))
         {
             IsProved = true;
+        }
+
+        if (Twin != null)
+        {
+            _hasTwinProved = (Twin.IsWatching && Twin.Accept(_swing, !IsVoid, Now)) || _hasTwinProved;
+            Differs = Differs || Twin.IsProbing != Watch.IsProbing || Twin.IsWatching != Watch.IsWatching || _hasTwinProved != IsProved;
         }
 
         Probes += Watch.IsProbing && !_wasProbing ? 1 : 0;
