@@ -1,4 +1,6 @@
 using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.HardwareTests.Circuits;
 
@@ -38,6 +40,19 @@ public class SensorTests
         Circuit circuit = Circuit.Run("transformer", "amps=10");
         double swing = Counts(circuit["top"]) - Counts(circuit["bottom"]);
         Assert.AreEqual(29.2, swing / (2.0 * Math.Sqrt(2.0) * 10.0), 0.3);
+    }
+
+    // The sizing program's models: within 1 % of the gain, 30 mV of the rest (a tenth of the way to the band's end).
+    [TestMethod]
+    [DataRow("transformer-100A", "transformer")]
+    [DataRow("hall-20A", "hall")]
+    public void GainAndRestAreThoseOfTheSizingProgram(string model, string name)
+    {
+        SensorModel sensor = SensorModels.All.Single(one => one.Name == model);
+        Circuit circuit = Circuit.Run(name, "amps=10");
+        double gain = 1000.0 * (circuit["top"] - circuit["bottom"]) / (2.0 * Math.Sqrt(2.0) * 10.0);
+        Assert.AreEqual(sensor.MillivoltsPerAmpere, gain, 0.01 * gain);
+        Assert.AreEqual(sensor.Rest.Millivolts, 1000.0 * circuit["rest"], 30.0);
     }
 
     [TestMethod]
