@@ -34,9 +34,9 @@ internal sealed class SettingsModel
     /// <returns>mA, good to one.</returns>
     public static double LargestStartAt(Dictionary<string, long> settings)
     {
-        // 0.859: what is left of a sine's swing in quarter-cycle means, the firmware's own figure.
+        // 0.974: what is left of a sine's swing in the bucket means, the firmware's own figure.
         double microvolts = AnyReadings.FullScale / 2 * AnyReadings.MicrovoltsACount;
-        return 1000.0 * microvolts / (settings["sensor-gain"] * settings["turns"]) / (2.828 * 0.859);
+        return 1000.0 * microvolts / (settings["sensor-gain"] * settings["turns"]) / (2.828 * 0.974);
     }
 
     public void Save()
