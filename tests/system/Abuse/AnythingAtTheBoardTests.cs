@@ -10,6 +10,7 @@ public sealed class AnythingAtTheBoardTests
     private int _restarts;
     private int _runOns;
     private int _lost;
+    private int _unlogged;
 
     public TestContext TestContext { get; set; } = null!;
 
@@ -40,8 +41,10 @@ public sealed class AnythingAtTheBoardTests
             Interlocked.Add(ref _restarts, play.Restarts);
             Interlocked.Add(ref _runOns, play.RunOns);
             Interlocked.Add(ref _lost, play.RelaysLost);
+            Interlocked.Add(ref _unlogged, play.Unlogged);
         });
-        TestContext.WriteLine($"{_feedings} times on, {_runOns} run-ons measured, {_restarts} restarts, {_lost} gaps in the heartbeat");
+        TestContext.WriteLine($"{_feedings} times on, {_runOns} run-ons measured, {_restarts} restarts, {_lost} gaps in the heartbeat, {_unlogged} of them noticed later");
+        Assert.IsLessThanOrEqualTo((_lost / 100) + 2, _unlogged);
         Assert.AreNotEqual(0, _feedings);
     }
 }
