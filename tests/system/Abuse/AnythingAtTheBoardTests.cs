@@ -43,8 +43,8 @@ public sealed class AnythingAtTheBoardTests
             Interlocked.Add(ref _lost, play.RelaysLost);
             Interlocked.Add(ref _unlogged, play.Unlogged);
         });
-        TestContext.WriteLine($"{_feedings} times on, {_runOns} run-ons measured, {_restarts} restarts, {_lost} gaps in the heartbeat, {_unlogged} of them noticed later");
-        Assert.IsLessThanOrEqualTo((_lost / 100) + 2, _unlogged);
+        TestContext.WriteLine($"{_feedings} times on, {_runOns} run-ons measured, {_restarts} restarts, {_lost} gaps in the heartbeat, {_unlogged} of them not in the log");
+        Assert.IsLessThanOrEqualTo((_lost / 1000) + 1, _unlogged);
         Assert.AreNotEqual(0, _feedings);
     }
 }

@@ -43,7 +43,7 @@ internal sealed class SwitchPlay
 
     public int Restarts { get; private set; }
 
-    /// <summary>Gets the gaps of the heartbeat that were not noticed in their own step.</summary>
+    /// <summary>Gets the gaps of the heartbeat after which the relay rests as it must, but which are not in the log; one in some ten thousand.</summary>
     public int Unlogged { get; private set; }
 
     /// <summary>Gets the reason of the last restart.</summary>
@@ -117,7 +117,7 @@ internal sealed class SwitchPlay
 
     private void Step()
     {
-        long before = _board.Now;
+        long before = _switch.Now;
         long bucketBefore = _switch.BucketEnd;
         _rose = false;
         bool wasHigh = _board.IsLineHigh;
@@ -129,20 +129,15 @@ internal sealed class SwitchPlay
             return;
         }
 
-        long passed = _board.Now - before;
+        // By the switch's own time: a stall within the readings that were taken ahead is noticed a step later, after one beat.
+        long passed = _switch.Now - before;
         if (_isFed && passed > Heartbeat.LongestGap + (2 * Bucket.Microseconds))
         {
             // The driver may have let go: the relay is taken for dropped, and rests.
             RelaysLost++;
-            if (_switch.Core.IsRelayClosed || (_switch.Core.Vacuum.WantsVacuum && !IsLossLogged()))
-            {
-                // A stall within the readings that were taken ahead is noticed a step later, after one beat.
-                Unlogged++;
-            }
-            else
-            {
-                _restUntil = _board.Now + (_day.RestartGap * 1000L) - (2 * Bucket.Microseconds);
-            }
+            Assert.IsFalse(_switch.Core.IsRelayClosed, $"A gap of {passed} µs, and the relay is taken for closed.");
+            Unlogged += !_switch.Core.Vacuum.WantsVacuum || IsLossLogged() ? 0 : 1;
+            _restUntil = _switch.Now + (_day.RestartGap * 1000L) - (2 * Bucket.Microseconds);
         }
 
         if (_rose)
