@@ -89,6 +89,195 @@ public class SurgeWatchTests
         }
     }
 
+    // A twenty-fifth of the first 20 ms, no less, is a surge.
+    [TestMethod]
+    [DataRow(9600, false)]
+    [DataRow(9601, true)]
+    public void FourInAHundredAreTheLimit(int last, bool isOver)
+    {
+        Assert.AreEqual(isOver, IsOver(10000, 9900, 9800, 9700, last));
+    }
+
+    // Nine tenths of the way in one stretch is no surge's fall: seven eighths at the most.
+    [TestMethod]
+    [DataRow(9125, false)]
+    [DataRow(9124, true)]
+    public void AFallThatCameAllAtOnceIsNone(int second, bool isOver)
+    {
+        Assert.AreEqual(isOver, IsOver(10000, second, 9100, 9050, 9000));
+    }
+
+    // More than a twenty-eighth up from 9,500, which is 339, while the whole falls.
+    [TestMethod]
+    [DataRow(9839, false)]
+    [DataRow(9840, true)]
+    public void ARiseOnTheWayIsNoSurges(int risen, bool isOver)
+    {
+        Assert.AreEqual(isOver, IsOver(10000, 9500, risen, 9000, 8500));
+    }
+
+    // What shows no more than five times the noise has no surge that matters.
+    [TestMethod]
+    [DataRow(200, true)]
+    [DataRow(199, false)]
+    public void ASmallToolHasNoSurge(int noise, bool isOver)
+    {
+        SurgeWatch watch = Begun();
+        bool last = false;
+        for (int swing = 1000; swing >= 600; swing -= 100)
+        {
+            last = Stretch(watch, swing, 0, 0, noise);
+        }
+
+        Assert.AreEqual(isOver, last);
+    }
+
+    [TestMethod]
+    [DataRow(1700, false)]
+    [DataRow(1701, true)]
+    public void ASixteenthUpInThreeStretchesIsASoftStart(int third, bool isOver)
+    {
+        SurgeWatch watch = Begun();
+        Assert.IsFalse(Stretch(watch, 1600, 0, 0, 0));
+        Assert.IsFalse(Stretch(watch, 2000, 0, 0, 0));
+        Assert.AreEqual(isOver, Stretch(watch, third, 0, 0, 0));
+    }
+
+    // At the rail every surge shows the same swing; the share of the readings there falls with it.
+    [TestMethod]
+    [DataRow(30, 28, false)]
+    [DataRow(30, 29, true)]
+    [DataRow(15, 13, false)]
+    [DataRow(14, 12, true)]
+    [DataRow(30, 30, true)]
+    [DataRow(0, 30, true)]
+    public void WhatClipsLessAndLessIsASurge(int firstShare, int lastShare, bool isOver)
+    {
+        SurgeWatch atTheTop = Begun();
+        SurgeWatch atTheBottom = Begun();
+        Assert.IsFalse(Stretch(atTheTop, 20000, 0, firstShare, 0));
+        Assert.IsFalse(Stretch(atTheBottom, 20000, firstShare, 0, 0));
+        bool isTopOver = false;
+        bool isBottomOver = false;
+        for (int i = 0; i < 4; i++)
+        {
+            isTopOver = Stretch(atTheTop, 20000, 0, lastShare, 0);
+            isBottomOver = Stretch(atTheBottom, 20000, lastShare, 0, 0);
+        }
+
+        Assert.AreEqual(isOver, isTopOver);
+        Assert.AreEqual(isOver, isBottomOver);
+    }
+
+    // What clips a little shows more the less it clips: a rise behind a clipped stretch speaks against nothing.
+    [TestMethod]
+    [DataRow(0, true)]
+    [DataRow(5, false)]
+    public void ARiseOutOfTheRailIsNone(int share, bool isOver)
+    {
+        SurgeWatch watch = Begun();
+        Stretch(watch, 10000, share, 0, 0);
+        Stretch(watch, 9500, share, 0, 0);
+        Stretch(watch, 10000, share, 0, 0);
+        Stretch(watch, 9000, share, 0, 0);
+        Assert.AreEqual(isOver, Stretch(watch, 8500, share, 0, 0));
+    }
+
+    [TestMethod]
+    public void TheLevelIsTheLatestLookAndThenTheLastStretchsMean()
+    {
+        SurgeWatch watch = new SurgeWatch();
+        watch.Accept(new Bucket(), 700, 1, 0);
+        Assert.AreEqual(700, watch.Level);
+        for (int i = 1; i < SurgeWatch.LeftOut + 7; i++)
+        {
+            watch.Accept(new Bucket(), 800, 1, 0);
+        }
+
+        Assert.AreEqual(800, watch.Level);
+        watch.Accept(new Bucket(), 880, 1, 0);
+        Assert.AreEqual(810, watch.Level);
+        watch.Accept(new Bucket(), 5000, 1, 0);
+        Assert.AreEqual(810, watch.Level);
+        Stretch(watch, 400, 0, 0, 0);
+        Assert.AreEqual((5000 + (7 * 400)) / 8, watch.Level);
+        watch.Restart();
+        Assert.AreEqual(0, watch.Level);
+    }
+
+    // Whatever it saw before a restart, it decides as one that is new: flat is over, falling is not.
+    [TestMethod]
+    [DataRow(0, true)]
+    [DataRow(200, false)]
+    public void ARestartForgetsEverything(int fallAStretch, bool isOver)
+    {
+        for (int before = 1; before < 60; before++)
+        {
+            SurgeWatch watch = new SurgeWatch();
+            for (int i = 0; i < before; i++)
+            {
+                watch.Accept(Clipped(40, 7), 20000 + (500 * i), 20000 - (300 * i), 0);
+            }
+
+            watch.Restart();
+            SurgeWatch fresh = new SurgeWatch();
+            bool last = false;
+            for (int i = 0; i < SurgeWatch.Length; i++)
+            {
+                int swing = 10000 - (i / 8 * fallAStretch);
+                last = watch.Accept(Clipped(10, 0), swing, swing, 0);
+                Assert.AreEqual(fresh.Accept(Clipped(10, 0), swing, swing, 0), last);
+                Assert.AreEqual(fresh.Level, watch.Level);
+            }
+
+            Assert.AreEqual(isOver, last);
+        }
+    }
+
+    // The first buckets, which are left out, are behind it.
+    private static SurgeWatch Begun()
+    {
+        SurgeWatch watch = new SurgeWatch();
+        for (int i = 0; i < SurgeWatch.LeftOut; i++)
+        {
+            Assert.IsFalse(watch.Accept(new Bucket(), 30000, 30000, 0));
+        }
+
+        return watch;
+    }
+
+    private static bool IsOver(int first, int second, int third, int fourth, int fifth)
+    {
+        SurgeWatch watch = Begun();
+        Assert.IsFalse(Stretch(watch, first, 0, 0, 0));
+        Assert.IsFalse(Stretch(watch, second, 0, 0, 0));
+        Assert.IsFalse(Stretch(watch, third, 0, 0, 0));
+        Assert.IsFalse(Stretch(watch, fourth, 0, 0, 0));
+        return Stretch(watch, fifth, 0, 0, 0);
+    }
+
+    // 20 ms of a swing, with so many of each hundred readings at the rails.
+    private static bool Stretch(SurgeWatch watch, int swing, int atLowRail, int atHighRail, int noise)
+    {
+        bool isOver = false;
+        for (int i = 0; i < 8; i++)
+        {
+            isOver = watch.Accept(Clipped(atLowRail, atHighRail), swing, swing, noise);
+        }
+
+        return isOver;
+    }
+
+    private static Bucket Clipped(int atLowRail, int atHighRail)
+    {
+        Bucket bucket = new Bucket();
+        bucket.Count = 100;
+        bucket.Sum = 7;
+        bucket.AtLowRail = atLowRail;
+        bucket.AtHighRail = atHighRail;
+        return bucket;
+    }
+
     // Falls evenly for 150 ms.
     private static int BucketsToTheEnd(int first, int fallABucket, int noise)
     {
