@@ -165,6 +165,48 @@ public class SwingWindowTests
         Assert.AreEqual(0, window.PeakToPeak());
     }
 
+    // Falling by 40 counts a cycle it is the oldest of eight, rising it is the last.
+    [TestMethod]
+    [DataRow(-5, 7)]
+    [DataRow(5, 0)]
+    public void TheGreatestOfEightAnswersIsKnown(int step, int ago)
+    {
+        SwingWindow window = new SwingWindow();
+        int[] powers = new int[48];
+        for (int i = 0; i < 48; i++)
+        {
+            // A square wave, which does not ripple, of an amplitude that changes.
+            int amplitude = 300 + (step * i);
+            Feed(window, Rest + ((i & 4) == 0 ? amplitude : -amplitude), 5);
+            powers[i] = window.Power;
+            if (i >= 15)
+            {
+                Assert.AreEqual(powers[i - ago], window.GreatestPower());
+            }
+            else
+            {
+                Assert.AreEqual(window.Power, window.GreatestPower());
+            }
+        }
+    }
+
+    // The third harmonic is in the swing, by half of its power, and not in the fundamental.
+    [TestMethod]
+    public void TheFundamentalLeavesTheThirdHarmonicOut()
+    {
+        SwingWindow mains = new SwingWindow();
+        SwingWindow third = new SwingWindow();
+        for (int i = 0; i < 24; i++)
+        {
+            Feed(mains, At(i, 50, 10), 5);
+            Feed(third, At(i, 150, 10), 5);
+        }
+
+        Assert.IsTrue(mains.Fundamental > (32 * Amplitude) - 16, mains.Fundamental.ToString());
+        Assert.IsTrue(mains.Fundamental < (32 * Amplitude) + 16, mains.Fundamental.ToString());
+        Assert.IsTrue(third.Fundamental < Amplitude, third.Fundamental.ToString());
+    }
+
     [TestMethod]
     public void ASingleEmptyBucketIsBridged()
     {

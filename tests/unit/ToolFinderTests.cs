@@ -1,0 +1,349 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class ToolFinderTests
+{
+    private const int StartAt = 3200;
+    private const int StopBelow = 1600;
+
+    // Half a second and the block under way.
+    private const int Slowly = 320;
+
+    [TestMethod]
+    public void OnAQuietLineTheLevelsAreTheSettings()
+    {
+        ToolFinder finder = New(100).Finder;
+        Assert.AreEqual(StartAt, finder.Start);
+        Assert.AreEqual(StartAt, finder.StartOfTwo);
+        Assert.AreEqual(StartAt, finder.LeastStart);
+        Assert.AreEqual(StopBelow, finder.Stop);
+        Assert.AreEqual(StopBelow, finder.LeastStop);
+        Assert.AreEqual(100, finder.Floor);
+    }
+
+    // 250, 188 and 125 hundredths of the floor; the slow lane's floor is a quarter of it, its levels 240 and 125 hundredths of that.
+    [TestMethod]
+    public void OnANoisyLineTheyKeepClearOfTheFloor()
+    {
+        ToolFinder finder = New(2000).Finder;
+        Assert.AreEqual(5000, finder.Start);
+        Assert.AreEqual(3760, finder.StartOfTwo);
+        Assert.AreEqual(StartAt, finder.LeastStart);
+        Assert.AreEqual(2500, finder.Stop);
+        Assert.AreEqual(StopBelow, finder.LeastStop);
+
+        FinderBench noisy = new FinderBench();
+        noisy.Use(400, 200, 2000);
+        Assert.AreEqual(960, noisy.Finder.LeastStart);
+        Assert.AreEqual(500, noisy.Finder.LeastStop);
+    }
+
+    // The cap: start-at, or five quarters of the taught noise where that is more.
+    [TestMethod]
+    [DataRow(100, 3200)]
+    [DataRow(3000, 3750)]
+    public void TheFloorIsCappedAndSaysSo(int noise, int cap)
+    {
+        FinderBench bench = new FinderBench();
+        bench.Finder.Use(StartAt, StopBelow, noise, 1000000, false);
+        Assert.AreEqual(noise, bench.Finder.Floor);
+        for (int i = 0; i < 400 && !bench.Finder.IsAtCap; i++)
+        {
+            bench.GoOn(20000, Bucket.ASecond);
+        }
+
+        Assert.IsTrue(bench.Finder.IsAtCap);
+        Assert.AreEqual(cap, bench.Finder.Floor);
+    }
+
+    [TestMethod]
+    public void NewLevelsKeepWhatWasLearnedInTheSameUnits()
+    {
+        ToolFinder finder = New(2000).Finder;
+        finder.Use(StartAt, StopBelow, 100, 1, true);
+        Assert.AreEqual(2000, finder.Floor);
+        Assert.AreEqual(5000, finder.Start);
+        finder.Use(400, 200, 100, 1, true);
+        Assert.AreEqual(400, finder.Floor);
+        finder.Use(400, 200, 100, 1, false);
+        Assert.AreEqual(100, finder.Floor);
+        Assert.AreEqual(400, finder.LeastStart);
+    }
+
+    // Where the floor is above a fifth of start-at, single means do not count: a cycle, and then two, have to show the tool.
+    [TestMethod]
+    [DataRow(5100, 8)]
+    [DataRow(4900, 12)]
+    public void ACycleAboveTheLevelIsATool(int swing, int most)
+    {
+        int buckets = BenchAtRest(2000).BucketsToStart(swing, 16);
+        Assert.IsTrue(buckets > 4 && buckets <= most, buckets.ToString());
+    }
+
+    [TestMethod]
+    public void TwoCyclesShowWhatOneDoesNot()
+    {
+        int buckets = BenchAtRest(2000).BucketsToStart(3860, 24);
+        Assert.IsTrue(buckets > 8, buckets.ToString());
+        Assert.IsTrue(buckets <= 16, buckets.ToString());
+    }
+
+    [TestMethod]
+    public void BelowTheLevelOfTwoOnlyTheSlowLaneFindsIt()
+    {
+        FinderBench bench = BenchAtRest(2000);
+        Assert.AreEqual(-1, bench.BucketsToStart(3660, 100));
+        bench.GoOn(3660, Slowly);
+        Assert.IsTrue(bench.Finder.IsRunning);
+        Assert.IsTrue(bench.Finder.IsSlow);
+        Assert.IsFalse(bench.Finder.IsUnsure);
+    }
+
+    [TestMethod]
+    public void BelowStartAtNothingFindsIt()
+    {
+        FinderBench bench = BenchAtRest(2000);
+        Assert.AreEqual(-1, bench.BucketsToStart(3000, 2000));
+    }
+
+    // Half a cycle of a sine shows half of its swing, two buckets of it already 0.7 of that half; a fifth of start-at is the noise that allows it.
+    [TestMethod]
+    [DataRow(640, 3)]
+    [DataRow(641, 4)]
+    public void ALargeToolShowsInSingleMeans(int noise, int buckets)
+    {
+        Assert.AreEqual(buckets, BenchAtRest(noise).BucketsToStart(6600, 16));
+    }
+
+    // One bucket: single means show it whole, the pair three fifths of it. It must reach start-at, and stand 1.65 times above the stop level; each less
+    // a thirty-second, which single means lack of a sine.
+    [TestMethod]
+    [DataRow(300, 3000, true)]
+    [DataRow(299, 3000, false)]
+    [DataRow(194, 1600, true)]
+    [DataRow(193, 1600, false)]
+    public void SingleMeansMustNotStartWhatThePairTakesForStopped(int counts, int stopBelow, bool isRunning)
+    {
+        FinderBench bench = new FinderBench();
+        bench.Use(StartAt, stopBelow, 100);
+        bench.Quiet(40);
+        bench.Pulse(counts);
+        Assert.AreEqual(isRunning, bench.Finder.IsRunning);
+    }
+
+    [TestMethod]
+    public void AToolHasStoppedAfterTwoCyclesBelowTheStopLevel()
+    {
+        FinderBench bench = BenchAtRest(100);
+        Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
+        bench.GoOn(6400, 40);
+        Assert.AreEqual(-1, bench.BucketsToStop(1700, 200));
+        int buckets = bench.BucketsToStop(1500, 60);
+        Assert.IsTrue(buckets >= 15, buckets.ToString());
+        Assert.IsTrue(buckets <= 15 + SwingWindow.Length, buckets.ToString());
+        Assert.IsFalse(bench.Finder.IsSlow);
+    }
+
+    // Start-at lies within the noise: the fast lane may have seen noise, or lost a tool in it.
+    [TestMethod]
+    public void WhereNoiseLimitsTheSlowLaneIsAskedBeforeAToolIsLost()
+    {
+        FinderBench bench = BenchAtRest(2000);
+        Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
+        bench.GoOn(6400, 40);
+        bench.Swing(2000, 40);
+        Assert.IsTrue(bench.Finder.IsRunning);
+        Assert.IsTrue(bench.Finder.IsSlow);
+        Assert.IsTrue(bench.Finder.IsUnsure);
+
+        // Above its stop level the tool goes on; at rest it is gone with the next answer.
+        bench.GoOn(2000, Slowly);
+        Assert.IsTrue(bench.Finder.IsRunning);
+        Assert.IsFalse(bench.Finder.IsUnsure);
+        Assert.IsTrue(bench.BucketsToStop(0, Slowly) > 0);
+        Assert.IsFalse(bench.Finder.IsSlow);
+    }
+
+    [TestMethod]
+    [DataRow(true, false)]
+    [DataRow(false, true)]
+    public void WhatWasOnlySeenInASurgeMustShowItself(bool mustShow, bool isRunning)
+    {
+        FinderBench bench = BenchAtRest(2000);
+        Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
+        bench.GoOn(2000, 14);
+        bench.Finder.Drop();
+        Assert.IsTrue(bench.Finder.IsRunning);
+        Assert.IsTrue(bench.Finder.IsUnsure);
+        bench.Finder.MustShow = mustShow;
+        bench.GoOn(2000, Slowly);
+        Assert.AreEqual(isRunning, bench.Finder.IsRunning);
+        Assert.IsFalse(bench.Finder.MustShow);
+        Assert.IsFalse(bench.Finder.IsUnsure);
+    }
+
+    [TestMethod]
+    public void OnAQuietLineASurgeThatWasAllIsDroppedAtOnce()
+    {
+        FinderBench bench = BenchAtRest(100);
+        Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
+        bench.Finder.Drop();
+        Assert.IsFalse(bench.Finder.IsRunning);
+        Assert.IsFalse(bench.Finder.IsUnsure);
+        Assert.IsFalse(bench.Finder.IsSlow);
+    }
+
+    // A quarter of the way down in a second, a thirty-second of it up; the levels go with it.
+    [TestMethod]
+    public void TheFloorIsLearnedOnceASecond()
+    {
+        FinderBench bench = New(2000);
+        bench.Quiet(SwingWindow.Length);
+        int before = bench.Learned;
+        bench.Quiet(Bucket.ASecond);
+        Assert.AreEqual(before + 1, bench.Learned);
+        Assert.AreEqual(1500, bench.Finder.Floor);
+        Assert.AreEqual(1500 * 250 / 100, bench.Finder.Start);
+        bench.Quiet(Bucket.ASecond);
+        Assert.AreEqual(1125, bench.Finder.Floor);
+        Assert.AreEqual(StartAt, bench.Finder.Start);
+    }
+
+    // Above the level it is no noise: it counts up to the level.
+    [TestMethod]
+    public void ABurstCountsAsNoiseUpToTheLevel()
+    {
+        FinderBench bench = new FinderBench();
+        bench.Finder.Use(StartAt, StopBelow, 100, 200, false);
+        bench.Quiet(Bucket.ASecond);
+        int floor = bench.Finder.Floor;
+        bench.Swing(20000, 100);
+        Assert.IsFalse(bench.Finder.IsRunning);
+        bench.Quiet(Bucket.ASecond - 100);
+        Assert.AreEqual(floor + ((StartAt - floor) >> 5), bench.Finder.Floor);
+    }
+
+    [TestMethod]
+    public void NothingIsLearnedWhileATinyToolRuns()
+    {
+        FinderBench bench = BenchAtRest(2000);
+        bench.Swing(3660, 100 + Slowly);
+        Assert.IsTrue(bench.Finder.IsSlow);
+        bench.Finder.Turn();
+        int floor = bench.Finder.Floor;
+        int learned = bench.Learned;
+        bench.GoOn(3660, 3 * Bucket.ASecond);
+        Assert.IsTrue(bench.Finder.IsSlow);
+        Assert.AreEqual(learned, bench.Learned);
+        Assert.AreEqual(floor, bench.Finder.Floor);
+    }
+
+    // The slow lane learns too, and its levels with it: half of what it hears a second is nought.
+    [TestMethod]
+    public void TheSlowLanesFloorIsLearnedAsWell()
+    {
+        FinderBench bench = new FinderBench();
+        bench.Use(400, 200, 2000);
+        Assert.AreEqual(960, bench.Finder.LeastStart);
+        bench.Quiet(4 * Bucket.ASecond);
+        Assert.IsTrue(bench.Finder.LeastStart < 600, bench.Finder.LeastStart.ToString());
+        bench.Quiet(8 * Bucket.ASecond);
+        Assert.AreEqual(400, bench.Finder.LeastStart);
+        Assert.AreEqual(200, bench.Finder.LeastStop);
+    }
+
+    [TestMethod]
+    public void AGapKeepsTheDecisionAndBeginsTheLooksAnew()
+    {
+        FinderBench bench = BenchAtRest(100);
+        Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
+        bench.GoOn(6400, 40);
+        bench.Quiet(20);
+        Assert.IsTrue(bench.Finder.IsRunning);
+        bench.Finder.Void();
+        bench.Quiet(SwingWindow.Length + 13);
+        Assert.IsTrue(bench.Finder.IsRunning);
+        bench.Quiet(1);
+        Assert.IsFalse(bench.Finder.IsRunning);
+    }
+
+    [TestMethod]
+    public void OneMissingBucketIsBridgedTwoAreAGap()
+    {
+        FinderBench bench = BenchAtRest(100);
+        bench.Finder.Bridge();
+        Assert.IsTrue(bench.Finder.Window.IsValid);
+        bench.Finder.Bridge();
+        Assert.IsFalse(bench.Finder.Window.IsValid);
+        Assert.AreEqual(-1, bench.BucketsToStart(6400, SwingWindow.Length - 1));
+        bench.GoOn(6400, 1);
+        Assert.IsTrue(bench.Finder.IsRunning);
+    }
+
+    // Half a second of a tiny tool on either side of a gap is no half second.
+    [TestMethod]
+    public void AGapBeginsTheSlowLaneAnew()
+    {
+        FinderBench bench = BenchAtRest(2000);
+        bench.Swing(3660, 150);
+        bench.Empty();
+        bench.Empty();
+        Assert.AreEqual(-1, bench.BucketsToStart(3660, 150));
+    }
+
+    [TestMethod]
+    public void ATurnDropsTheSecondAndTheBlocksUnderWay()
+    {
+        FinderBench bench = BenchAtRest(2000);
+        bench.Swing(3660, 150);
+        bench.Finder.Turn();
+        bench.Finder.Turn();
+        for (int i = 0; i < 150; i++)
+        {
+            bench.GoOn(3660, 1);
+            Assert.IsFalse(bench.Finder.IsRunning);
+        }
+
+        FinderBench other = New(2000);
+        other.Swing(1900, 300);
+        other.Finder.Turn();
+        other.Quiet(SwingWindow.Length);
+        other.Quiet(Bucket.ASecond - SwingWindow.Length - 1);
+        Assert.AreEqual(0, other.Learned);
+    }
+
+    // The levels are not on the tape: they are worked out from what is.
+    [TestMethod]
+    public void ATapeBringsTheLevelsToAnother()
+    {
+        FinderBench bench = BenchAtRest(2000);
+        bench.Swing(1900, 3 * Bucket.ASecond);
+        FinderBench other = New(100);
+        StateTape tape = new StateTape();
+        tape.Write();
+        bench.Finder.Exchange(tape);
+        tape.Read();
+        other.Finder.Exchange(tape);
+        Assert.AreNotEqual(StartAt, other.Finder.Start);
+        Assert.AreEqual(bench.Finder.Start, other.Finder.Start);
+        Assert.AreEqual(bench.Finder.Floor, other.Finder.Floor);
+        Assert.AreEqual(bench.Finder.LeastStart, other.Finder.LeastStart);
+    }
+
+    private static FinderBench New(int noise)
+    {
+        FinderBench bench = new FinderBench();
+        bench.Use(StartAt, StopBelow, noise);
+        return bench;
+    }
+
+    // With full windows, and no more than a tenth of a second of the learning.
+    private static FinderBench BenchAtRest(int noise)
+    {
+        FinderBench bench = New(noise);
+        bench.Quiet(40);
+        return bench;
+    }
+}
