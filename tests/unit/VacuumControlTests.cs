@@ -152,6 +152,261 @@ public class VacuumControlTests
         Assert.AreEqual(26 * Second, control.Remaining(24 * Second));
     }
 
+    // A tool at a twelfth below the level is still one; one count less was only a surge.
+    [TestMethod]
+    [DataRow(1090, false)]
+    [DataRow(1091, true)]
+    public void AfterASurgeThatWhichIsLeftDecides(int start, bool isBrief)
+    {
+        VacuumControl control = Surging();
+        for (int i = 1; i < SurgeWatch.Length; i++)
+        {
+            Assert.IsFalse(control.IsBriefSurge(At(Second + (i * Bucket.Microseconds)), 1000, 1000, 0, start));
+            Assert.AreEqual("starting", Words.Of(control.State));
+        }
+
+        Assert.AreEqual(isBrief, control.IsBriefSurge(At(2 * Second), 1000, 1000, 0, start));
+        Assert.AreEqual(isBrief ? "starting" : "following", Words.Of(control.State));
+        Assert.AreEqual(!isBrief, control.WantsVacuum);
+    }
+
+    [TestMethod]
+    public void ASurgeIsWaitedForNoLongerThanTwoSeconds()
+    {
+        VacuumControl control = Surging();
+        int swing = 60000;
+        for (int i = 1; i < 800; i++)
+        {
+            swing -= swing / 400;
+            Assert.IsFalse(control.IsBriefSurge(At(Second + (i * Bucket.Microseconds)), swing, swing, 0, 100));
+
+            // The time alone decides nothing: its end is judged by the swing.
+            control.Update(true, false, Second + (i * Bucket.Microseconds));
+            Assert.AreEqual("starting", Words.Of(control.State));
+            Assert.IsTrue(control.IsWaitingForSurge);
+        }
+
+        control.Update(true, false, 4 * Second);
+        Assert.AreEqual("starting", Words.Of(control.State));
+        Assert.IsFalse(control.IsBriefSurge(At(3 * Second), swing, swing, 0, 100));
+        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.IsFalse(control.IsWaitingForSurge);
+    }
+
+    [TestMethod]
+    public void WhereNoSurgeIsWaitedForNoneIsJudged()
+    {
+        VacuumControl control = New();
+        control.Update(true, false, Second);
+        for (int i = 0; i < 2 * SurgeWatch.Length; i++)
+        {
+            Assert.IsFalse(control.IsBriefSurge(At(100 * Second), 1, 1, 0, 5000));
+        }
+
+        Assert.AreEqual("starting", Words.Of(control.State));
+    }
+
+    [TestMethod]
+    public void TheSurgeIsWatchedAnewAtEveryStart()
+    {
+        VacuumControl control = Surging();
+        for (int i = 1; i < SurgeWatch.Length; i++)
+        {
+            control.IsBriefSurge(At(Second + i), 1000, 1000, 0, 500);
+        }
+
+        control.Update(false, false, 2 * Second);
+        control.Update(true, false, 3 * Second);
+        for (int i = 1; i < SurgeWatch.Length; i++)
+        {
+            Assert.IsFalse(control.IsBriefSurge(At((3 * Second) + i), 1000, 1000, 0, 500));
+            Assert.AreEqual("starting", Words.Of(control.State));
+        }
+    }
+
+    [TestMethod]
+    public void TheEndOfTheLongestRunIsAnnouncedOnceTenMinutesBefore()
+    {
+        NoticeQueue notices = new NoticeQueue();
+        VacuumControl control = Following(notices, 1200000);
+        Assert.AreEqual(612 * Second, control.NextLook);
+        control.Update(true, false, (612 * Second) - 1);
+        Assert.AreEqual(0, notices.Count);
+        control.Update(true, false, 612 * Second);
+        Assert.AreEqual(1, notices.Count);
+        Notice notice = notices.Take();
+        Assert.AreEqual((int)NoticeKind.LongRunAhead, (int)notice.Kind);
+        Assert.AreEqual(600, notice.Figure);
+        Assert.AreEqual(612 * Second, notice.Time);
+        Assert.AreEqual(1212 * Second, control.NextLook);
+        control.Update(true, false, 700 * Second);
+        Assert.AreEqual(0, notices.Count);
+        Assert.AreEqual("following", Words.Of(control.State));
+
+        // In the next run again; a late look says what is left.
+        control.Update(false, false, 701 * Second);
+        control.Update(true, false, 702 * Second);
+        Assert.AreEqual(1302 * Second, control.NextLook);
+        Forget(notices);
+        control.Update(true, false, 1800 * Second);
+        Assert.AreEqual(102, notices.Take().Figure);
+    }
+
+    [TestMethod]
+    public void TheLongestRunEndsTheVacuumAndSaysThatItWasThat()
+    {
+        VacuumControl control = Following(new NoticeQueue(), 1200000);
+        control.Update(true, false, (1212 * Second) - 1);
+        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual(1L, control.Remaining((1212 * Second) - 1));
+        control.Update(true, false, 1212 * Second);
+        Assert.AreEqual("awaiting stop", Words.Of(control.State));
+        Assert.IsTrue(control.RanTooLong);
+        Assert.AreEqual(long.MaxValue, control.NextLook);
+        control.Handle(VacuumEvent.Hold, 1213 * Second);
+        Assert.IsFalse(control.RanTooLong);
+    }
+
+    [TestMethod]
+    public void ALongestRunOfNoughtIsNeitherAnnouncedNorEnded()
+    {
+        NoticeQueue notices = new NoticeQueue();
+        VacuumControl control = Following(notices, 0);
+        Assert.AreEqual(long.MaxValue, control.NextLook);
+        Assert.AreEqual(-1L, control.Remaining(13 * Second));
+        control.Update(true, false, 1000000 * Second);
+        Assert.AreEqual(0, notices.Count);
+        Assert.AreEqual("following", Words.Of(control.State));
+    }
+
+    // At the most starts a minute the run-on lasts a minute, unless it does so anyway.
+    [TestMethod]
+    [DataRow(6, 5000, false)]
+    [DataRow(5, 5000, true)]
+    [DataRow(5, 59999, true)]
+    [DataRow(5, 60000, false)]
+    public void ManyStartsStretchTheRunOn(int startsAMinute, int runOn, bool isStretched)
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.StartsAMinute = startsAMinute;
+        settings.RunOnMilliseconds = runOn;
+        VacuumControl control = new VacuumControl(settings, new NoticeQueue());
+        for (int i = 0; i < 5; i++)
+        {
+            control.Update(true, false, Second + (i * 2 * Second));
+            control.Update(true, false, Second + (i * 2 * Second));
+            Assert.AreEqual("following", Words.Of(control.State));
+            Assert.AreEqual(i + 1, control.Starts.Total);
+            control.Handle(VacuumEvent.HandOff, (2 * Second) + (i * 2 * Second));
+            control.Update(i == 4, false, (2 * Second) + (i * 2 * Second));
+        }
+
+        control.Handle(VacuumEvent.Auto, 11 * Second);
+        control.Handle(VacuumEvent.HandOn, 11 * Second);
+        control.Handle(VacuumEvent.Auto, 11 * Second);
+        control.Update(false, false, 12 * Second);
+        Assert.AreEqual("running on", Words.Of(control.State));
+        Assert.AreEqual(isStretched, control.IsStretched);
+        Assert.AreEqual(isStretched ? 60 * Second : runOn * 1000L, control.Remaining(12 * Second));
+    }
+
+    [TestMethod]
+    public void EveryChangeIsToldWithWhatWasWhatIsAndWhy()
+    {
+        NoticeQueue notices = new NoticeQueue();
+        VacuumControl control = new VacuumControl(CoreBench.Settings(), notices);
+        control.Update(true, false, 5 * Second);
+        Assert.AreEqual(5 * Second, control.Since);
+        Assert.AreEqual(5 * Second, control.ToolSince);
+        Notice notice = notices.Take();
+        Assert.AreEqual((int)NoticeKind.StateChanged, (int)notice.Kind);
+        Assert.AreEqual((int)VacuumState.Idle, notice.First);
+        Assert.AreEqual((int)VacuumState.Starting, notice.Second);
+        Assert.AreEqual((int)VacuumEvent.ToolStarted, notice.Figure);
+        Assert.AreEqual(5 * Second, notice.Time);
+
+        // A start delay of nought ends in the same look.
+        notice = notices.Take();
+        Assert.AreEqual((int)VacuumState.Following, notice.Second);
+        Assert.AreEqual((int)VacuumEvent.TimeUp, notice.Figure);
+        control.Update(true, false, 6 * Second);
+        Assert.AreEqual(0, notices.Count);
+        Assert.AreEqual(5 * Second, control.Since);
+        Assert.AreEqual(5 * Second, control.ToolSince);
+    }
+
+    // Neither a hand nor a wait gets past a fault that lasts.
+    [TestMethod]
+    public void DuringAFaultNothingIsOn()
+    {
+        VacuumControl control = New();
+        control.Update(true, true, Second);
+        control.Handle(VacuumEvent.HandOn, 2 * Second);
+        Assert.AreEqual("faulted", Words.Of(control.State));
+        control.Handle(VacuumEvent.HandOff, 3 * Second);
+        Assert.AreEqual("awaiting stop", Words.Of(control.State));
+        control.Handle(VacuumEvent.HandOn, 4 * Second);
+        Assert.AreEqual("faulted", Words.Of(control.State));
+        control.Handle(VacuumEvent.HandOff, 5 * Second);
+        control.Handle(VacuumEvent.Auto, 6 * Second);
+        Assert.AreEqual("faulted", Words.Of(control.State));
+        control.Handle(VacuumEvent.HandOff, 7 * Second);
+        control.Update(false, true, 8 * Second);
+        Assert.AreEqual("faulted", Words.Of(control.State));
+        control.Update(false, false, 9 * Second);
+        Assert.AreEqual("idle", Words.Of(control.State));
+    }
+
+    [TestMethod]
+    public void TheNextLookIsAtTheEndOfTheState()
+    {
+        VacuumControl control = New();
+        Assert.AreEqual(long.MaxValue, control.NextLook);
+        control.Update(true, false, Second);
+        Assert.AreEqual(2 * Second, control.NextLook);
+        control.Update(true, false, 2 * Second);
+        control.Update(false, false, 3 * Second);
+        Assert.AreEqual(control.Remaining(3 * Second) + (3 * Second), control.NextLook);
+        Assert.AreEqual(long.MaxValue, Surging().NextLook);
+    }
+
+    private static void Forget(NoticeQueue notices)
+    {
+        while (notices.Take() != null)
+        {
+        }
+    }
+
+    // The tool began to run at 12 s.
+    private static VacuumControl Following(NoticeQueue notices, int longestRun)
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.LongestRunMilliseconds = longestRun;
+        VacuumControl control = new VacuumControl(settings, notices);
+        control.Update(true, false, 12 * Second);
+        control.Update(true, false, 12 * Second);
+        Assert.AreEqual("following", Words.Of(control.State));
+        Forget(notices);
+        return control;
+    }
+
+    // The tool began to run at 1 s.
+    private static VacuumControl Surging()
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.StartDelayMilliseconds = CoreSettings.AfterSurge;
+        VacuumControl control = new VacuumControl(settings, new NoticeQueue());
+        control.Update(true, false, Second);
+        return control;
+    }
+
+    private static Bucket At(long now)
+    {
+        Bucket bucket = new Bucket();
+        bucket.EndTime = now;
+        return bucket;
+    }
+
     private static VacuumControl New()
     {
         CoreSettings settings = CoreBench.Settings();
