@@ -42,6 +42,74 @@ public class SlowLaneTests
         Assert.IsTrue(lane.Add(Rest));
     }
 
+    // Ten answers a second, each of the last 0.4 s and of nothing before them.
+    [TestMethod]
+    [DataRow(50)]
+    [DataRow(60)]
+    public void AnAnswerIsOfTheLastFourBlocks(int hertz)
+    {
+        SlowLane lane = new SlowLane();
+        Feed(lane, hertz, 80);
+        Assert.AreEqual(0, lane.Answers);
+        int answers = 0;
+        int[] roots = RootsOfQuarters();
+        for (int block = 0; block < 6; block++)
+        {
+            for (int i = 0; i < 20; i++)
+            {
+                Assert.AreEqual(i == 0, lane.Add(Rest));
+                answers += i == 0 ? 1 : 0;
+                Assert.AreEqual(answers, lane.Answers);
+            }
+
+            // Of four blocks so many still hold the sine: powers add up.
+            int left = block < 4 ? 4 - block : 0;
+            int expected = Swing * roots[left] / 100;
+            Assert.IsTrue(lane.Swing >= expected * 97 / 100, lane.Swing.ToString());
+            Assert.IsTrue(lane.Swing <= expected * 103 / 100, lane.Swing.ToString());
+        }
+    }
+
+    // A sensor that rests elsewhere in each block, as it drifts, shows no mains.
+    [TestMethod]
+    public void ADriftOfTheRestIsNotHeard()
+    {
+        SlowLane lane = new SlowLane();
+        for (int i = 0; i < 121; i++)
+        {
+            lane.Add(Rest + (i / 20 * 500));
+        }
+
+        Assert.AreEqual(0, lane.Swing);
+    }
+
+    // A half-filled block, too, is of the time before the gap.
+    [TestMethod]
+    public void AGapForgetsTheBlockUnderWayAndTheSums()
+    {
+        SlowLane lane = new SlowLane();
+        Feed(lane, 60, 110);
+        lane.Void();
+        for (int i = 0; i < 80; i++)
+        {
+            Assert.IsFalse(lane.Add(Rest));
+        }
+
+        Assert.IsTrue(lane.Add(Rest));
+        Assert.AreEqual(0, lane.Swing);
+    }
+
+    // In hundredths.
+    private static int[] RootsOfQuarters()
+    {
+        int[] roots = new int[5];
+        roots[1] = 50;
+        roots[2] = 71;
+        roots[3] = 87;
+        roots[4] = 100;
+        return roots;
+    }
+
     private static bool Feed(SlowLane lane, int hertz, int means)
     {
         bool hasAnswer = false;

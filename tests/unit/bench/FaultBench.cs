@@ -1,0 +1,90 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+/// <summary>A monitor of faults on the bench, and the kinds of bucket that it looks for.</summary>
+internal sealed class FaultBench
+{
+    public readonly NoticeQueue Notices = new NoticeQueue();
+    public readonly FaultMonitor Faults;
+
+    /// <summary>Whether the window is valid, and a tool runs.</summary>
+    public bool IsValid = true;
+    public bool IsRunning;
+
+    public long Now = 1000000;
+
+    private const int Readings = 5;
+    private const int FullScale = 4095;
+
+    public FaultBench()
+    {
+        Faults = new FaultMonitor(Notices, Now);
+    }
+
+    public bool Has(Fault fault)
+    {
+        return Faults[fault].IsActive;
+    }
+
+    /// <summary>Readings with a spread between them.</summary>
+    public void Good()
+    {
+        Bucket bucket = New(Readings);
+        bucket.Least = 1575;
+        bucket.Greatest = 1577;
+        Step(bucket);
+    }
+
+    /// <summary>Every reading at one count.</summary>
+    public void Stand(int count)
+    {
+        Bucket bucket = New(Readings);
+        bucket.Least = count;
+        bucket.Greatest = count;
+        Step(bucket);
+    }
+
+    /// <summary>So many readings at a rail, five for all.</summary>
+    public void Rail(bool isLow, int readings)
+    {
+        Bucket bucket = New(Readings);
+        bucket.AtLowRail = isLow ? readings : 0;
+        bucket.AtHighRail = isLow ? 0 : readings;
+        bucket.Least = isLow ? 0 : readings == Readings ? FullScale : 2000;
+        bucket.Greatest = isLow ? readings == Readings ? 0 : 2000 : FullScale;
+        Step(bucket);
+    }
+
+    /// <summary>So many failed reads and nothing else.</summary>
+    public void Fail(int reads)
+    {
+        Bucket bucket = New(0);
+        bucket.Failed = reads;
+        Step(bucket);
+    }
+
+    /// <summary>So many failed reads among good readings.</summary>
+    public void FailAmong(int reads)
+    {
+        Bucket bucket = New(Readings);
+        bucket.Failed = reads;
+        bucket.Least = 1575;
+        bucket.Greatest = 1577;
+        Step(bucket);
+    }
+
+    private Bucket New(int readings)
+    {
+        Now += Bucket.Microseconds;
+        Bucket bucket = new Bucket();
+        bucket.EndTime = Now;
+        bucket.Count = readings;
+        return bucket;
+    }
+
+    private void Step(Bucket bucket)
+    {
+        Faults.Accept(bucket, IsValid, IsRunning);
+    }
+}
