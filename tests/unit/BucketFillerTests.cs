@@ -100,6 +100,80 @@ public class BucketFillerTests
         Assert.AreEqual(3, bucket.Count);
     }
 
+    // The board has one bucket, filled again and again.
+    [TestMethod]
+    public void AnOrdinaryBucketIsVariedOffTheRailsAndNoneFailed()
+    {
+        BucketFiller filler = new BucketFiller(Full);
+        Bucket bucket = new Bucket();
+        FillInto(bucket, filler, 1500, 1501);
+        Assert.IsTrue(bucket.IsOrdinary);
+        FillInto(bucket, filler, 1500, 1500);
+        Assert.IsFalse(bucket.IsOrdinary);
+        FillInto(bucket, filler, 1500, 1499);
+        Assert.IsTrue(bucket.IsOrdinary);
+        FillInto(bucket, filler, 0, 0);
+        Assert.IsFalse(bucket.IsOrdinary);
+        Assert.AreEqual(2, bucket.AtLowRail);
+        FillInto(bucket, filler, 1500, 1501);
+        Assert.IsTrue(bucket.IsOrdinary);
+        Assert.AreEqual(0, bucket.AtLowRail);
+        FillInto(bucket, filler, Full, Full);
+        Assert.AreEqual(2, bucket.AtHighRail);
+        FillInto(bucket, filler, 1500, 1500);
+        Assert.AreEqual(0, bucket.AtHighRail);
+        FillInto(bucket, filler, -1, 1500);
+        Assert.IsFalse(bucket.IsOrdinary);
+        Assert.AreEqual(1, bucket.Failed);
+        FillInto(bucket, filler, 1500, 1501);
+        Assert.AreEqual(0, bucket.Failed);
+        FillInto(bucket, filler, 1, Full - 1);
+        Assert.IsTrue(bucket.IsOrdinary);
+    }
+
+    // A quarter of full scale from the lower rail, a third from the upper: nearer than that a reading is on its way.
+    [TestMethod]
+    [DataRow(1024, 0, 1)]
+    [DataRow(1023, 0, 2)]
+    [DataRow(2729, 4095, 1)]
+    [DataRow(2730, 4095, 2)]
+    public void ARailIsBelievedBesideAReadingThatIsOnItsWay(int neighbour, int rail, int kept)
+    {
+        BucketFiller filler = new BucketFiller(Full);
+        Bucket bucket = new Bucket();
+        FillInto(bucket, filler, neighbour, rail);
+        Assert.AreEqual(kept, bucket.Count);
+
+        // The reading after it counts as well: at the first place of a burst, with one before that is far away.
+        FillInto(bucket, filler, 1500, 1500);
+        FillInto(bucket, filler, rail, neighbour);
+        Assert.AreEqual(kept, bucket.Count);
+    }
+
+    // What stood last in an ordinary burst is the neighbour of the next.
+    [TestMethod]
+    public void TheLastReadingIsRememberedAcrossAnEmptyBurst()
+    {
+        BucketFiller filler = new BucketFiller(Full);
+        Bucket bucket = new Bucket();
+        FillInto(bucket, filler, 1500, 900);
+        filler.Fill(new int[2], 0, 5000, bucket);
+        FillInto(bucket, filler, 0, 1500);
+        Assert.AreEqual(2, bucket.Count);
+        Assert.AreEqual(1, bucket.AtLowRail);
+        Assert.AreEqual(0, bucket.Least);
+        Assert.AreEqual(1500, bucket.Greatest);
+        Assert.AreEqual(1500, bucket.Sum);
+    }
+
+    private static void FillInto(Bucket bucket, BucketFiller filler, int first, int second)
+    {
+        int[] readings = new int[2];
+        readings[0] = first;
+        readings[1] = second;
+        filler.Fill(readings, 2, 2500, bucket);
+    }
+
     private static Bucket Fill(BucketFiller filler, int first, int second, int third)
     {
         int[] readings = new int[3];

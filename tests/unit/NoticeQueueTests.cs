@@ -24,6 +24,23 @@ public class NoticeQueueTests
     }
 
     [TestMethod]
+    public void AnEmptyQueueGivesNothingAndStaysEmpty()
+    {
+        NoticeQueue queue = new NoticeQueue();
+        Assert.IsNull(queue.Take());
+        Assert.AreEqual(0, queue.Count);
+        queue.Add(NoticeKind.Probed, 4, 5, 6, 7);
+        Assert.AreEqual(1, queue.Count);
+        Notice notice = queue.Take();
+        Assert.AreEqual(4, notice.First);
+        Assert.AreEqual(5, notice.Second);
+        Assert.AreEqual(6, notice.Figure);
+        Assert.AreEqual(7L, notice.Time);
+        Assert.AreEqual(0, queue.Count);
+        Assert.IsNull(queue.Take());
+    }
+
+    [TestMethod]
     public void AFullQueueKeepsTheOldAndCountsTheLost()
     {
         NoticeQueue queue = new NoticeQueue();

@@ -165,6 +165,20 @@ public class SwingWindowTests
         Assert.AreEqual(0, window.PeakToPeak());
     }
 
+    [TestMethod]
+    [DataRow(100)]
+    [DataRow(-100)]
+    public void AMeanIsInThePeakToPeakForEightBuckets(int pulse)
+    {
+        SwingWindow window = Filled(1000);
+        Feed(window, 1000 + pulse, 5);
+        for (int i = 1; i < 40; i++)
+        {
+            Assert.AreEqual(i <= SwingWindow.Length ? 1600 : 0, window.PeakToPeak());
+            Feed(window, 1000, 5);
+        }
+    }
+
     // Falling by 40 counts a cycle it is the oldest of eight, rising it is the last.
     [TestMethod]
     [DataRow(-5, 7)]
