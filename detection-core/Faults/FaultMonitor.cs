@@ -243,7 +243,6 @@ public sealed class FaultMonitor
         _frozenRun = 0;
         _failedRun = 0;
         LastValid = now;
-        Recount();
     }
 
     private static int Clip(long value)

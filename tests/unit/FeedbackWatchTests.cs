@@ -86,7 +86,9 @@ public class FeedbackWatchTests
         Assert.IsTrue(bench.Watch.IsProbing);
         bench.Run(20);
         Assert.IsFalse(bench.Watch.IsProbing);
-        Assert.AreEqual(0, bench.Notices.Take().First);
+        Notice notice = bench.Notices.Take();
+        Assert.AreEqual(0, notice.First);
+        Assert.AreEqual(600, notice.Figure);
         bench.Run(20000);
         Assert.AreEqual(1, bench.Probes);
         Assert.IsFalse(bench.IsProved);

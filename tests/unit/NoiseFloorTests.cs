@@ -87,6 +87,11 @@ public class NoiseFloorTests
         Assert.IsTrue(floor.IsAtCap);
         Second(floor, 0);
         Assert.IsFalse(floor.IsAtCap);
+
+        // Just there counts.
+        NoiseFloor there = New(200, 200);
+        Second(there, 200);
+        Assert.IsTrue(there.IsAtCap);
     }
 
     // A soft start that takes two seconds below the level moves the floor by less than a fifteenth of its rise.
