@@ -36,6 +36,22 @@ internal sealed class FaultBench
         Step(bucket);
     }
 
+    /// <summary>Good buckets until a fault ends.</summary>
+    /// <returns>How many; -1 when it stands for 5,000.</returns>
+    public int GoodBucketsToTheEnd(Fault fault)
+    {
+        for (int i = 1; i <= 5000; i++)
+        {
+            Good();
+            if (!Has(fault))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
     /// <summary>Every reading at one count.</summary>
     public void Stand(int count)
     {

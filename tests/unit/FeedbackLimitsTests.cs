@@ -1,0 +1,343 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+// The watch for a wrong wiring by itself, bucket by bucket: each limit from both sides.
+[TestClass]
+public class FeedbackLimitsTests
+{
+    private const int JumpBuckets = 32;
+    private const int SecondBuckets = 400;
+    private const int FirstProbe = 600;
+
+    // At least what keeps a tool running, and a sixteenth of what was there; near where the sensor clips any closing is one.
+    [TestMethod]
+    [DataRow(1000, 1400, true)]
+    [DataRow(1000, 1399, false)]
+    [DataRow(16000, 17000, true)]
+    [DataRow(16000, 16999, false)]
+    [DataRow(40946, 40946, false)]
+    [DataRow(40950, 40950, true)]
+    public void AJumpIsLargeEnoughToMatter(int before, int after, bool isSuspected)
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Close(before);
+        bench.Hold(after, 450);
+        bench.Open();
+        bench.Close(before);
+        Assert.AreEqual(isSuspected ? FirstProbe : -1, bench.BucketsToProbe(after, 1000));
+    }
+
+    [TestMethod]
+    [DataRow(32, true)]
+    [DataRow(33, false)]
+    public void AJumpComesWithinEightyMilliseconds(int bucket, bool isSuspected)
+    {
+        ProbeBench bench = new ProbeBench();
+        for (int i = 0; i < 2; i++)
+        {
+            bench.Open();
+            bench.Close(ProbeBench.Low);
+            bench.Hold(ProbeBench.Low, bucket - 1);
+            bench.Hold(ProbeBench.High, 1);
+        }
+
+        Assert.AreEqual(isSuspected ? FirstProbe - JumpBuckets : -1, bench.BucketsToProbe(ProbeBench.Low, 1000));
+    }
+
+    // An eighth less a second later, looked at once.
+    [TestMethod]
+    [DataRow(7000, true)]
+    [DataRow(7001, false)]
+    public void ASurgeThatHasFallenByAnEighthMayHaveHiddenAJump(int after, bool isSuspected)
+    {
+        ProbeBench bench = new ProbeBench();
+        for (int i = 0; i < 2; i++)
+        {
+            bench.Open();
+            bench.Close(8000);
+            bench.Hold(8000, SecondBuckets - 1);
+            bench.Hold(after, 1);
+        }
+
+        Assert.AreEqual(isSuspected ? FirstProbe - SecondBuckets : -1, bench.BucketsToProbe(8000, 1000));
+    }
+
+    [TestMethod]
+    public void WithoutAToolThereIsNothingToWatch()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Close(500);
+        bench.Hold(500, JumpBuckets);
+        bench.Hold(ProbeBench.Least, 1);
+        Assert.IsTrue(bench.Watch.IsWatching);
+        bench.Hold(ProbeBench.Least - 1, 1);
+        Assert.IsFalse(bench.Watch.IsWatching);
+    }
+
+    // At the least swing that keeps a tool running it is still worth a probe.
+    [TestMethod]
+    [DataRow(400, true)]
+    [DataRow(399, false)]
+    public void AProbeNeedsACurrentThatMatters(int swing, bool isProbed)
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Close(0);
+        bench.Hold(ProbeBench.Least, JumpBuckets);
+        bench.Open();
+        bench.Close(0);
+        bench.Hold(ProbeBench.Least, JumpBuckets);
+        Assert.AreEqual(isProbed ? FirstProbe - JumpBuckets : -1, bench.BucketsToProbe(swing, 1000));
+    }
+
+    [TestMethod]
+    [DataRow(0, true)]
+    [DataRow(1, false)]
+    public void AStopSeenLaterThanASecondAfterTheClosingSpeaksAgainstIt(int microseconds, bool isStillWatching)
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Close(ProbeBench.Low);
+        bench.Hold(ProbeBench.High, 100);
+        bench.Open();
+        bench.Close(ProbeBench.Low);
+        bench.Hold(ProbeBench.High, SecondBuckets);
+        bench.Watch.NoteStop(bench.Now + microseconds);
+        Assert.AreEqual(isStillWatching, bench.Watch.IsWatching);
+        Assert.AreEqual(isStillWatching, bench.BucketsToProbe(ProbeBench.High, FirstProbe) > 0);
+    }
+
+    [TestMethod]
+    public void AnOpeningEndsTheSuspicionOfThisClosing()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Close(ProbeBench.Low);
+        bench.Hold(ProbeBench.High, 100);
+        bench.Open();
+        bench.Close(ProbeBench.Low);
+        bench.Hold(ProbeBench.High, 500);
+        Assert.IsTrue(bench.Watch.IsWatching);
+        bench.Open();
+        Assert.IsFalse(bench.Watch.IsWatching);
+        Assert.AreEqual(-1, bench.BucketsToProbe(ProbeBench.High, 1000));
+    }
+
+    // While a probe waits for its time, not while the current stays near what the last one saw.
+    [TestMethod]
+    [DataRow(6125, 600)]
+    [DataRow(6126, 1200)]
+    public void AfterAProbeThatShowedNothingAFallIsWorthAnother(int swing, int buckets)
+    {
+        ProbeBench bench = Failed();
+        bench.Close(0);
+        Assert.AreEqual(buckets, bench.BucketsToProbe(swing, 2000));
+    }
+
+    [TestMethod]
+    public void TheFallMustHaveLastedForASecond()
+    {
+        ProbeBench bench = Failed();
+        bench.Close(0);
+        bench.Hold(6000, 300);
+        bench.Hold(ProbeBench.High, 1);
+        Assert.AreEqual(SecondBuckets, bench.BucketsToProbe(6000, 2000));
+
+        bench = Failed();
+        bench.Close(0);
+        bench.Hold(6000, 300);
+        bench.Void();
+        Assert.AreEqual(SecondBuckets, bench.BucketsToProbe(6000, 2000));
+    }
+
+    // An opening and a suspicion that is dropped both begin with the first wait again.
+    [TestMethod]
+    [DataRow(true)]
+    [DataRow(false)]
+    public void TheWaitIsShortAgainAfterTheRelayHasOpened(bool byStop)
+    {
+        ProbeBench bench = Failed();
+        bench.Close(0);
+        bench.Hold(ProbeBench.High, SecondBuckets + 1);
+        if (byStop)
+        {
+            bench.Watch.NoteStop(bench.Now);
+            Assert.IsFalse(bench.Watch.IsWatching);
+            bench.Close(0);
+            bench.Hold(ProbeBench.High, 100);
+        }
+
+        bench.Open();
+        bench.Close(0);
+        Assert.AreEqual(FirstProbe, bench.BucketsToProbe(ProbeBench.High, 2000));
+    }
+
+    // Each wait is twice the one before, up to 96 s.
+    [TestMethod]
+    public void TheWaitsDouble()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        int expected = FirstProbe;
+        for (int i = 0; i < 9; i++)
+        {
+            bench.Hold(ProbeBench.High, 240);
+            Assert.IsFalse(bench.Watch.IsProbing);
+            bench.Now += 500000;
+            bench.Close(0);
+            expected = expected < 96 * SecondBuckets ? expected * 2 : expected;
+            Assert.AreEqual(expected, bench.BucketsToProbe(ProbeBench.High, 50000));
+        }
+    }
+
+    // Three times alike: the driver's time does not change by more than 15 ms.
+    [TestMethod]
+    [DataRow(100, 100, 100, true)]
+    [DataRow(100, 106, 100, true)]
+    [DataRow(100, 94, 100, true)]
+    [DataRow(100, 107, 100, false)]
+    [DataRow(100, 93, 100, false)]
+    [DataRow(100, 100, 107, false)]
+    [DataRow(61, 61, 61, true)]
+    [DataRow(60, 60, 60, true)]
+    [DataRow(59, 59, 59, false)]
+    public void ThreeGoesAlikeProveIt(int first, int second, int third, bool isProved)
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        bench.Probe(first);
+        Assert.IsFalse(bench.IsProved);
+        bench.Probe(second);
+        Assert.IsFalse(bench.IsProved);
+        bench.Probe(third);
+        Assert.AreEqual(isProved, bench.IsProved);
+    }
+
+    [TestMethod]
+    public void OneThatGoesOtherwiseBeginsTheRowAnew()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        bench.Probe(100);
+        bench.Probe(100);
+        bench.Probe(120);
+        Assert.IsFalse(bench.IsProved);
+        bench.Probe(120);
+        Assert.IsFalse(bench.IsProved);
+        bench.Probe(120);
+        Assert.IsTrue(bench.IsProved);
+    }
+
+    // From three quarters to half in no more than 45 ms; what goes slower is no contact.
+    [TestMethod]
+    [DataRow(5250, 3499, 18, 1)]
+    [DataRow(5250, 3499, 19, 0)]
+    [DataRow(5249, 3499, 19, 0)]
+    public void AContactLetsGoAllAtOnce(int full, int half, int between, int hasGone)
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        Forget(bench);
+        bench.Hold(ProbeBench.High, 98);
+        bench.Hold(full, 1);
+        bench.Hold(4000, between - 1);
+        bench.Hold(half, 121);
+        Assert.AreEqual(hasGone, bench.Notices.Take().First);
+        Assert.IsFalse(bench.Watch.IsProbing);
+    }
+
+    [TestMethod]
+    public void JustBelowThreeQuartersIsNotFullAnyMore()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        Forget(bench);
+        bench.Hold(ProbeBench.High, 80);
+        bench.Hold(5249, 18);
+        bench.Hold(3499, 1);
+        Assert.IsFalse(bench.Watch.IsProbing);
+        Assert.AreEqual(0, bench.Notices.Take().First);
+    }
+
+    [TestMethod]
+    public void HalfOfItIsNotGoneYet()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        Forget(bench);
+        bench.Hold(ProbeBench.High, 100);
+        bench.Hold(3500, 1);
+        bench.Hold(3499, 119);
+        Assert.IsTrue(bench.Watch.IsProbing);
+
+        // It must stay away for 0.3 s, and what comes back to half was not it.
+        bench.Hold(3500, 1);
+        Assert.IsFalse(bench.Watch.IsProbing);
+        Notice notice = bench.Notices.Take();
+        Assert.AreEqual(0, notice.First);
+        Assert.AreEqual(221 * 5 / 2, notice.Figure);
+    }
+
+    [TestMethod]
+    public void GoneForThreeTenthsIsGone()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        Forget(bench);
+        bench.Hold(ProbeBench.High, 99);
+        bench.Hold(0, 120);
+        Assert.IsTrue(bench.Watch.IsProbing);
+        bench.Hold(0, 1);
+        Assert.IsFalse(bench.Watch.IsProbing);
+        Notice notice = bench.Notices.Take();
+        Assert.AreEqual((int)NoticeKind.Probed, (int)notice.Kind);
+        Assert.AreEqual(1, notice.First);
+        Assert.AreEqual(250, notice.Figure);
+        Assert.AreEqual(bench.Now, notice.Time);
+    }
+
+    [TestMethod]
+    public void AProbeOfSixTenthsIsTheLongest()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        bench.Hold(ProbeBench.High, 239);
+        Assert.IsTrue(bench.Watch.IsProbing);
+        bench.Hold(ProbeBench.High, 1);
+        Assert.IsFalse(bench.Watch.IsProbing);
+        Assert.IsFalse(bench.Watch.IsWatching);
+    }
+
+    [TestMethod]
+    public void WhatIsProvedIsToldWithItsSwing()
+    {
+        ProbeBench bench = new ProbeBench();
+        Assert.AreEqual(int.MaxValue, bench.Watch.Level);
+        bench.Suspect();
+        Assert.AreEqual(ProbeBench.High, bench.Watch.Level);
+        bench.Watch.Forget(bench.Now);
+        Assert.IsFalse(bench.Watch.IsProbing);
+        Assert.IsFalse(bench.Watch.IsWatching);
+        Assert.AreEqual(int.MaxValue, bench.Watch.Level);
+
+        // Nothing is left of the two jumps.
+        bench.Close(ProbeBench.Low);
+        Assert.AreEqual(-1, bench.BucketsToProbe(ProbeBench.High, 1000));
+    }
+
+    // One probe has shown nothing; the next wait is 3 s.
+    private static ProbeBench Failed()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        bench.Hold(ProbeBench.High, 240);
+        Assert.IsFalse(bench.Watch.IsProbing);
+        bench.Now += 500000;
+        return bench;
+    }
+
+    private static void Forget(ProbeBench bench)
+    {
+        while (bench.Notices.Take() != null)
+        {
+        }
+    }
+}
