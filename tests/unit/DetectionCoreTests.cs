@@ -166,6 +166,90 @@ public class DetectionCoreTests
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
     }
 
+    // Two starts, the vacuum switched off by hand after the first; then three probes.
+    [TestMethod]
+    public void AVacuumThatFeedsTheSensedLineIsFoundAndKeptOff()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        bench.RunWithVacuum(1000, 8000, 1500);
+        bench.RunWithVacuum(Idle, 8000, 3000);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        bench.Do(VacuumEvent.HandOff);
+        bench.RunWithVacuum(Idle, 8000, 2000);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+        Assert.AreEqual(0, bench.Noticed[(int)NoticeKind.Probed]);
+
+        bench.RunWithVacuum(1000, 8000, 1600);
+        Assert.IsTrue(bench.Core.IsProbing);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        Assert.IsTrue(bench.Core.Vacuum.WantsVacuum);
+        bench.RunWithVacuum(Idle, 8000, 15000);
+        Assert.IsTrue(bench.Core.Faults[Fault.OwnCurrent].IsLatched);
+        Assert.AreEqual(3, bench.Noticed[(int)NoticeKind.Probed]);
+        CheckNear(8000, bench.Core.Faults[Fault.OwnCurrent].Figure, 500);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        Assert.IsFalse(bench.Core.IsProbing);
+    }
+
+    // Cutting begins as the relay closes, and the tool is seen to stop with the relay closed.
+    [TestMethod]
+    public void AToolThatIsSeenToStopIsNotProbed()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        for (int i = 0; i < 4; i++)
+        {
+            Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
+            bench.Run(8000, 1200);
+            bench.Run(Idle, 8000);
+        }
+
+        Assert.AreEqual(0, bench.Noticed[(int)NoticeKind.Probed]);
+    }
+
+    // With the relay open there is nothing to probe.
+    [TestMethod]
+    public void AnOpenRelayEndsTheSuspicion()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(1000, 1000);
+        for (int i = 0; i < 2; i++)
+        {
+            bench.Do(VacuumEvent.HandOff);
+            bench.Run(1000, 1000);
+            bench.Do(VacuumEvent.HandOn);
+            Assert.IsTrue(bench.Core.IsRelayClosed);
+            bench.Run(8000, 1000);
+        }
+
+        bench.Do(VacuumEvent.HandOff);
+        for (int i = 0; i < 500; i++)
+        {
+            bench.Run(8000, 5);
+            Assert.IsFalse(bench.Core.IsProbing);
+        }
+    }
+
+    // The measuring window in which a tool has stopped still holds some of a current that clips.
+    [TestMethod]
+    public void TheFirstMeasuringAfterAStopSaysNothingOfTheRest()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        for (int i = 0; i < 20; i++)
+        {
+            bench.Run(80000, 300 + (i * 10));
+            for (int j = 0; j < 100; j++)
+            {
+                bench.Run(Idle, 5);
+                CheckNear(1270, bench.Core.MidpointMillivolts, 1);
+            }
+        }
+
+        Assert.IsFalse(bench.IsFaulted(Fault.MidpointOut));
+    }
+
     private static CoreBench On()
     {
         CoreBench bench = new CoreBench(CoreBench.Settings());

@@ -16,16 +16,17 @@ public class SensorScaleTests
     [TestMethod]
     [DataRow(0)]
     [DataRow(50)]
+    [DataRow(51)]
+    [DataRow(52)]
+    [DataRow(53)]
     [DataRow(600)]
     [DataRow(30000)]
     public void ASwingGoesBackToItsCurrent(int milliamperes)
     {
         SensorScale scale = Default();
-        int back = scale.FromSwing(scale.ToSwing(milliamperes));
 
-        // A sixteenth of a count is 0.78 mA.
-        Assert.IsTrue(back <= milliamperes, back.ToString());
-        Assert.IsTrue(back >= milliamperes - 2, back.ToString());
+        // A sixteenth of a count is 0.78 mA, and both ways are rounded to the nearest.
+        Assert.AreEqual(milliamperes, scale.FromSwing(scale.ToSwing(milliamperes)));
     }
 
     [TestMethod]

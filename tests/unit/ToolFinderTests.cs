@@ -146,6 +146,20 @@ public class ToolFinderTests
         Assert.IsFalse(bench.Finder.IsSlow);
     }
 
+    // Thirteen looks in a row and no more, five times over.
+    [TestMethod]
+    public void TheLooksBelowTheStopLevelMustComeInARow()
+    {
+        FinderBench bench = BenchAtRest(100);
+        Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
+        bench.GoOn(6400, 40);
+        for (int i = 0; i < 5; i++)
+        {
+            Assert.AreEqual(-1, bench.BucketsToStop(1500, 20));
+            Assert.AreEqual(-1, bench.BucketsToStop(6400, 16));
+        }
+    }
+
     // Start-at lies within the noise: the fast lane may have seen noise, or lost a tool in it.
     [TestMethod]
     public void WhereNoiseLimitsTheSlowLaneIsAskedBeforeAToolIsLost()
@@ -209,6 +223,12 @@ public class ToolFinderTests
         bench.Quiet(Bucket.ASecond);
         Assert.AreEqual(1125, bench.Finder.Floor);
         Assert.AreEqual(StartAt, bench.Finder.Start);
+
+        // While a tool runs there is nothing to learn.
+        Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
+        bench.GoOn(6400, 2 * Bucket.ASecond);
+        Assert.AreEqual(before + 2, bench.Learned);
+        Assert.AreEqual(1125, bench.Finder.Floor);
     }
 
     // Above the level it is no noise: it counts up to the level.
@@ -312,6 +332,20 @@ public class ToolFinderTests
         other.Quiet(SwingWindow.Length);
         other.Quiet(Bucket.ASecond - SwingWindow.Length - 1);
         Assert.AreEqual(0, other.Learned);
+    }
+
+    // 0.4 s until the slow lane answers, and a second of quiet answers: a quarter down. What it heard before the turn would have kept it up.
+    [TestMethod]
+    public void ATurnDropsTheSlowLanesSecondAsWell()
+    {
+        FinderBench bench = new FinderBench();
+        bench.Use(400, 200, 2000);
+        bench.Swing(700, 300);
+        Assert.AreEqual(960, bench.Finder.LeastStart);
+        bench.Finder.Turn();
+        bench.Quiet(600);
+        Assert.IsTrue(bench.Finder.LeastStart >= 720, bench.Finder.LeastStart.ToString());
+        Assert.IsTrue(bench.Finder.LeastStart < 760, bench.Finder.LeastStart.ToString());
     }
 
     // The levels are not on the tape: they are worked out from what is.

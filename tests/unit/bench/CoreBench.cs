@@ -55,6 +55,17 @@ internal sealed class CoreBench
         }
     }
 
+    /// <summary>The vacuum is wired through the tool's sensor; its contact closes 20 ms after the command and opens 320 ms after it.</summary>
+    public void RunWithVacuum(int tool, int vacuum, int milliseconds)
+    {
+        for (long until = Now + (milliseconds * 1000L); Now < until;)
+        {
+            bool isFed = Core.IsRelayClosed ? Now - ClosedAt >= 20000 : OpenedAt >= 0 && Now - OpenedAt < 320000;
+            _line.Milliamperes = tool + (isFed ? vacuum : 0);
+            StepTool();
+        }
+    }
+
     /// <summary>The line swings as noise does, at 90 Hz, for a time.</summary>
     public void Rumble(int milliamperes, int milliseconds)
     {
