@@ -301,6 +301,7 @@ public sealed class DetectionCore
         {
             _tool.Void();
             _meter.Restart();
+            _gate.Bridge(_lastEnd, _lastEnd + step);
         }
         else if (step > Bucket.Microseconds)
         {

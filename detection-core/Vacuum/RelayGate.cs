@@ -53,6 +53,17 @@ public sealed class RelayGate
         _openedAt = now;
     }
 
+    /// <summary>Notes a stretch of time without buckets: what was decided at its beginning reached the relay perhaps only at its end, so a rest that began there counts from its end.</summary>
+    /// <param name="from">End of the bucket before it, in microseconds.</param>
+    /// <param name="to">End of the bucket after it.</param>
+    public void Bridge(long from, long to)
+    {
+        if (_openedAt == from)
+        {
+            _openedAt = to;
+        }
+    }
+
     /// <summary>Exchanges the state with a tape.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)

@@ -140,6 +140,20 @@ public class DetectionCoreTests
         Assert.AreEqual(200, bench.Figures[(int)NoticeKind.RelayLost]);
     }
 
+    // The board was busy between the decision and the relay's line: the rest counts from when it can have opened.
+    [TestMethod]
+    public void ARelayThatOpenedBeforeAGapRestsAfterIt()
+    {
+        CoreBench bench = On();
+        bench.Do(VacuumEvent.HandOff);
+        bench.Gap(400);
+        bench.Run(Tool, 2);
+        bench.Do(VacuumEvent.HandOn);
+        long from = bench.Now;
+        Assert.IsTrue(bench.RunUntilRelay(true, Tool, 2000));
+        Assert.AreEqual(500000L, bench.ClosedAt - from);
+    }
+
     [TestMethod]
     public void OnByHandClosesAtOnceAndOffByHandOpensAtOnce()
     {

@@ -70,6 +70,25 @@ public class RelayGateTests
         Assert.IsTrue(gate.IsClosed);
     }
 
+    // The board decided, was busy for 0.3 s, and only then told the relay.
+    [TestMethod]
+    public void ARestThatBeganJustBeforeAGapCountsFromItsEnd()
+    {
+        RelayGate gate = Closed(1000000);
+        gate.Update(false, false, 2000000);
+        gate.Bridge(2000000, 2300000);
+        gate.Update(true, false, 2799999);
+        Assert.IsFalse(gate.IsClosed);
+        gate.Update(true, false, 2800000);
+        Assert.IsTrue(gate.IsClosed);
+
+        // One that has reached the relay goes on through a gap.
+        gate.Update(false, false, 4000000);
+        gate.Bridge(4002500, 4300000);
+        gate.Update(true, false, 4500000);
+        Assert.IsTrue(gate.IsClosed);
+    }
+
     private static RelayGate Rested()
     {
         RelayGate gate = new RelayGate();
