@@ -264,6 +264,150 @@ public class DetectionCoreTests
         Assert.IsFalse(bench.IsFaulted(Fault.MidpointOut));
     }
 
+    // 10 A of a sine are 412 counts of peak at the default sensor: 10 × 23.5 mV × √2 / 0.806 mV.
+    [TestMethod]
+    public void TheVacuumsOwnLineSaysWhetherItRuns()
+    {
+        CoreBench bench = WithVacuumSensor();
+        Assert.AreEqual(-1, bench.Core.VacuumMilliamperes);
+        bench.VacuumPeak = 0;
+        bench.Run(Idle, 1000);
+        Assert.AreEqual(0, bench.Core.VacuumMilliamperes);
+        bench.VacuumPeak = 412;
+        bench.Run(Tool, 400);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        Assert.IsFalse(bench.Core.IsVacuumRunning);
+        bench.Run(Tool, 600);
+        Assert.IsTrue(bench.Core.IsVacuumRunning);
+        CheckNear(10000, bench.Core.VacuumMilliamperes, 50);
+        bench.VacuumPeak = 0;
+        bench.Run(Tool, 2000);
+        Assert.IsFalse(bench.Core.IsVacuumRunning);
+        Assert.IsTrue(bench.IsFaulted(Fault.VacuumIdle));
+
+        // Without its sensor the relay is all that is known, and the fault is over.
+        bench.VacuumPeak = -1;
+        bench.Core.Use(CoreBench.Settings());
+        Assert.IsFalse(bench.IsFaulted(Fault.VacuumIdle));
+        Assert.AreEqual(-1, bench.Core.VacuumMilliamperes);
+        Assert.IsTrue(bench.Core.IsVacuumRunning);
+    }
+
+    [TestMethod]
+    public void AVacuumThatRunsOnWithTheRelayOpenIsAFault()
+    {
+        CoreBench bench = WithVacuumSensor();
+        bench.VacuumPeak = 0;
+        bench.Run(Idle, 1000);
+        bench.VacuumPeak = 412;
+        bench.Run(Tool, 3000);
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        bench.Do(VacuumEvent.HandOff);
+        bench.Run(Tool, 1900);
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        bench.Run(Tool, 200);
+        Assert.IsTrue(bench.Core.Faults[Fault.VacuumStays].IsLatched);
+    }
+
+    [TestMethod]
+    public void ATapeBringsTheRelayAndTheStateToAnother()
+    {
+        CoreBench bench = On();
+        CoreBench other = new CoreBench(CoreBench.Settings());
+        StateTape tape = new StateTape();
+        tape.Write();
+        bench.Core.Exchange(tape);
+        tape.Read();
+        other.Core.Exchange(tape);
+        Assert.IsTrue(other.Core.IsRelayClosed);
+        Assert.IsTrue(other.Core.Vacuum.WantsVacuum);
+        Assert.AreEqual(bench.Core.Vacuum.NextLook, other.Core.Vacuum.NextLook);
+        Assert.IsFalse(other.Core.Vacuum.IsWaitingForSurge);
+    }
+
+    [TestMethod]
+    public void ARunThatWasTooLongIsToldInMinutesUntilTheToolStops()
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.LongestRunMilliseconds = 120000;
+        CoreBench bench = new CoreBench(settings);
+        bench.Run(Idle, 1000);
+        bench.Run(Tool, 60000);
+        bench.Do(VacuumEvent.HandOff);
+        Assert.AreEqual("awaiting stop", Words.Of(bench.Core.Vacuum.State));
+        Assert.IsFalse(bench.IsFaulted(Fault.RanTooLong));
+        bench.Run(Idle, 1000);
+        bench.Run(Tool, 119000);
+        Assert.IsFalse(bench.IsFaulted(Fault.RanTooLong));
+        bench.Run(Tool, 2000);
+        Assert.IsTrue(bench.IsFaulted(Fault.RanTooLong));
+        Assert.AreEqual(2, bench.Core.Faults[Fault.RanTooLong].Figure);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        bench.Run(Idle, 1000);
+        Assert.IsFalse(bench.IsFaulted(Fault.RanTooLong));
+    }
+
+    [TestMethod]
+    public void TooManyStartsAreToldWhileTheRunOnIsStretched()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        for (int i = 0; i < 6; i++)
+        {
+            Assert.IsFalse(bench.IsFaulted(Fault.ShortCycling));
+            bench.Run(Tool, 1000);
+            Assert.IsTrue(bench.Core.IsRelayClosed);
+            bench.Run(Idle, i < 5 ? 6000 : 1000);
+        }
+
+        Assert.IsTrue(bench.IsFaulted(Fault.ShortCycling));
+        Assert.AreEqual(6, bench.Core.Faults[Fault.ShortCycling].Figure);
+        bench.Run(Idle, 60000);
+        Assert.IsFalse(bench.IsFaulted(Fault.ShortCycling));
+    }
+
+    // The noise grows slowly enough for the levels to follow it, until they reach their cap.
+    [TestMethod]
+    public void ALineTooNoisyForItsLevelsIsToldAndEnds()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Rumble(500, 60000);
+        Assert.IsFalse(bench.IsFaulted(Fault.Noisy));
+        bench.Rumble(1300, 120000);
+        Assert.IsFalse(bench.IsFaulted(Fault.Noisy));
+        bench.Rumble(2200, 180000);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+        Assert.IsTrue(bench.IsFaulted(Fault.Noisy), bench.Core.NoiseMilliamperes.ToString());
+        CheckNear(600 * 250 / 100, bench.Core.Faults[Fault.Noisy].Figure, 5);
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        bench.Run(Idle, 2000);
+        Assert.IsFalse(bench.IsFaulted(Fault.Noisy));
+    }
+
+    // Where start-at lies within the noise, half a second of the tool is there before the slow lane says so: no surge to wait for.
+    [TestMethod]
+    public void ATinyToolStartsTheVacuumWithoutAWaitForASurge()
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.StartDelayMilliseconds = CoreSettings.AfterSurge;
+        settings.StartAtMilliamperes = 60;
+        settings.StopBelowMilliamperes = 35;
+        settings.NoiseMilliamperes = 80;
+        CoreBench bench = new CoreBench(settings);
+        bench.Run(Idle, 300);
+        bench.Run(90, 700);
+        Assert.IsTrue(bench.Core.IsToolRunning);
+        Assert.AreEqual("following", Words.Of(bench.Core.Vacuum.State));
+        Assert.IsTrue(bench.ClosedAt - bench.ToolStartedAt < 20000, (bench.ClosedAt - bench.ToolStartedAt).ToString());
+    }
+
+    private static CoreBench WithVacuumSensor()
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.VacuumTurns = 1;
+        return new CoreBench(settings);
+    }
+
     private static CoreBench On()
     {
         CoreBench bench = new CoreBench(CoreBench.Settings());

@@ -13,6 +13,16 @@ public class SensorScaleTests
         Assert.AreEqual(1285, Default().ToSwing(1000));
     }
 
+    // 1.285 parts a milliampere.
+    [TestMethod]
+    [DataRow(1, 1)]
+    [DataRow(2, 3)]
+    [DataRow(3, 4)]
+    public void ASwingIsRoundedToTheNearestPart(int milliamperes, int swing)
+    {
+        Assert.AreEqual(swing, Default().ToSwing(milliamperes));
+    }
+
     [TestMethod]
     [DataRow(0)]
     [DataRow(50)]

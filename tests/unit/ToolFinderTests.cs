@@ -133,6 +133,19 @@ public class ToolFinderTests
         Assert.AreEqual(isRunning, bench.Finder.IsRunning);
     }
 
+    // A pulse four buckets after one of half its height: the pair shows a third of it, and it is looked at all the same.
+    [TestMethod]
+    public void SingleMeansAreLookedAtFromAQuarterOfTheirLevelOn()
+    {
+        FinderBench bench = BenchAtRest(100);
+        bench.Pulse(100);
+        bench.Quiet(3);
+        Assert.IsFalse(bench.Finder.IsRunning);
+        bench.Pulse(200);
+        Assert.IsTrue(bench.Finder.Window.Swing < StartAt / 2, bench.Finder.Window.Swing.ToString());
+        Assert.IsTrue(bench.Finder.IsRunning);
+    }
+
     [TestMethod]
     public void AToolHasStoppedAfterTwoCyclesBelowTheStopLevel()
     {

@@ -13,6 +13,9 @@ internal sealed class CoreBench
     public readonly int[] Figures = new int[6];
     public readonly long[] Times = new long[6];
 
+    /// <summary>Peak of the vacuum's own line in counts; -1 where no sensor is fitted to it.</summary>
+    public int VacuumPeak = -1;
+
     public long Now;
     public int Closings;
     public long ClosedAt = -1;
@@ -159,6 +162,7 @@ internal sealed class CoreBench
     {
         Now += Bucket.Microseconds;
         _filler.Fill(_readings, readings, Now, _bucket);
+        _bucket.VacuumReading = VacuumPeak < 0 ? -1 : ToolLine.Rest + ((Now / Bucket.Microseconds & 1) == 0 ? VacuumPeak : -VacuumPeak);
         Core.Accept(_bucket);
         Look();
     }
