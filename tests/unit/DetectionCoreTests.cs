@@ -286,11 +286,24 @@ public class DetectionCoreTests
         Assert.IsTrue(bench.IsFaulted(Fault.VacuumIdle));
 
         // Without its sensor the relay is all that is known, and the fault is over.
-        bench.VacuumPeak = -1;
-        bench.Core.Use(CoreBench.Settings());
+        CoreSettings with = WithVacuumSensorSettings();
+        CoreSettings without = CoreBench.Settings();
+        bench.Core.Use(without);
         Assert.IsFalse(bench.IsFaulted(Fault.VacuumIdle));
         Assert.AreEqual(-1, bench.Core.VacuumMilliamperes);
         Assert.IsTrue(bench.Core.IsVacuumRunning);
+
+        // Fitted again, nothing of before is known.
+        bench.Core.Use(with);
+        bench.VacuumPeak = 412;
+        bench.Run(Tool, 1000);
+        Assert.IsTrue(bench.Core.IsVacuumRunning);
+        bench.Core.Use(without);
+        bench.Core.Use(with);
+        bench.VacuumPeak = 0;
+        bench.Run(Tool, 60);
+        Assert.AreEqual(0, bench.Core.VacuumMilliamperes);
+        Assert.IsFalse(bench.Core.IsVacuumRunning);
     }
 
     [TestMethod]
@@ -323,6 +336,9 @@ public class DetectionCoreTests
         Assert.IsTrue(other.Core.Vacuum.WantsVacuum);
         Assert.AreEqual(bench.Core.Vacuum.NextLook, other.Core.Vacuum.NextLook);
         Assert.IsFalse(other.Core.Vacuum.IsWaitingForSurge);
+
+        // What was in the making needs a look.
+        Assert.IsFalse(other.Core.Faults.IsCalm);
     }
 
     [TestMethod]
@@ -343,7 +359,7 @@ public class DetectionCoreTests
         Assert.IsTrue(bench.IsFaulted(Fault.RanTooLong));
         Assert.AreEqual(2, bench.Core.Faults[Fault.RanTooLong].Figure);
         Assert.IsFalse(bench.Core.IsRelayClosed);
-        bench.Run(Idle, 1000);
+        bench.Do(VacuumEvent.Hold);
         Assert.IsFalse(bench.IsFaulted(Fault.RanTooLong));
     }
 
@@ -384,6 +400,99 @@ public class DetectionCoreTests
         Assert.IsFalse(bench.IsFaulted(Fault.Noisy));
     }
 
+    [TestMethod]
+    public void TheFirstClosingAfterABootWaitsForTheRest()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 100);
+        bench.Do(VacuumEvent.HandOn);
+        Assert.IsTrue(bench.RunUntilRelay(true, Idle, 1000));
+        Assert.AreEqual(500000L, bench.ClosedAt);
+    }
+
+    [TestMethod]
+    public void NewTimesAreUsedAtOnce()
+    {
+        CoreBench bench = On();
+        CoreSettings settings = CoreBench.Settings();
+        settings.RestartGapMilliseconds = 2000;
+        settings.RunOnMilliseconds = 1000;
+        bench.Core.Use(settings);
+        bench.Run(Idle, 1200);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        bench.Do(VacuumEvent.HandOn);
+        Assert.IsTrue(bench.RunUntilRelay(true, Idle, 3000));
+        Assert.AreEqual(2000000L, bench.ClosedAt - bench.OpenedAt);
+    }
+
+    [TestMethod]
+    public void WhatItShowsIsWhatItMeasured()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        int answers = bench.Core.SlowAnswers;
+        bench.Run(Idle, 1000);
+        CheckNear(10, bench.Core.SlowAnswers - answers, 1);
+        Assert.IsTrue(bench.Core.SlowSwing < 50, bench.Core.SlowSwing.ToString());
+        CheckNear(1270, bench.Core.MeanMillivolts, 1);
+        bench.Run(Tool, 1000);
+        CheckNear(bench.Core.Scale.ToSwing(Tool), bench.Core.Swing, bench.Core.Scale.ToSwing(Tool) / 16);
+    }
+
+    [TestMethod]
+    public void AClockThatStandsIsToldToTheCaller()
+    {
+        CoreBench bench = On();
+        Bucket bucket = new Bucket();
+        bucket.EndTime = bench.Now + Bucket.Microseconds;
+        Assert.IsTrue(bench.Core.Accept(bucket));
+        Assert.IsFalse(bench.Core.Accept(bucket));
+    }
+
+    // One missing bucket and an empty one after it are two.
+    [TestMethod]
+    public void AMissingBucketAndAnEmptyOneAreAGap()
+    {
+        CoreBench bench = On();
+        bench.Now += Bucket.Microseconds;
+        bench.Run(Tool, 2);
+        Assert.IsTrue(bench.Core.IsWindowValid);
+        bench.Now += Bucket.Microseconds;
+        bench.Silence(1);
+        Assert.IsFalse(bench.Core.IsWindowValid);
+    }
+
+    // The readings before a gap are no part of the next measuring: 190 ms of the tool would be nearly all of it.
+    [TestMethod]
+    public void AGapBeginsTheMeasuringAnew()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        bench.Run(Tool, 190);
+        bench.Gap(10);
+        bench.Run(Idle, 200);
+        Assert.IsTrue(bench.Core.Milliamperes < 100, bench.Core.Milliamperes.ToString());
+    }
+
+    // It shows two thirds of start-at after its surge, far above the level at which a tool that is known would have stopped.
+    [TestMethod]
+    public void WhatIsLeftOfASurgeOnANoisyLineMustShowThatItIsATool()
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.StartDelayMilliseconds = CoreSettings.AfterSurge;
+        settings.StartAtMilliamperes = 90;
+        settings.StopBelowMilliamperes = 30;
+        settings.NoiseMilliamperes = 100;
+        CoreBench bench = new CoreBench(settings);
+        bench.Run(Idle, 300);
+        bench.Run(2000, 40);
+        Assert.IsTrue(bench.Core.IsToolRunning);
+        Assert.AreEqual("starting", Words.Of(bench.Core.Vacuum.State));
+        bench.Run(60, 2500);
+        Assert.AreEqual(0, bench.Closings);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+    }
+
     // Where start-at lies within the noise, half a second of the tool is there before the slow lane says so: no surge to wait for.
     [TestMethod]
     public void ATinyToolStartsTheVacuumWithoutAWaitForASurge()
@@ -403,9 +512,14 @@ public class DetectionCoreTests
 
     private static CoreBench WithVacuumSensor()
     {
+        return new CoreBench(WithVacuumSensorSettings());
+    }
+
+    private static CoreSettings WithVacuumSensorSettings()
+    {
         CoreSettings settings = CoreBench.Settings();
         settings.VacuumTurns = 1;
-        return new CoreBench(settings);
+        return settings;
     }
 
     private static CoreBench On()

@@ -179,6 +179,24 @@ public class FaultLimitsTests
         Assert.IsFalse(bench.Faults.HoldsOff);
     }
 
+    // To the bucket, and also where one reading of each bucket is at either rail.
+    [TestMethod]
+    public void TwoSecondsAreNotYetLongerThanASurge()
+    {
+        FaultBench bench = new FaultBench();
+        bench.IsRunning = true;
+        bench.BothRails();
+        for (int i = 0; i < 800; i++)
+        {
+            bench.BothRails();
+            Assert.IsFalse(bench.Has(Fault.OverRange));
+        }
+
+        bench.BothRails();
+        Assert.IsTrue(bench.Has(Fault.OverRange));
+        Assert.AreEqual(2, bench.Faults[Fault.OverRange].Figure);
+    }
+
     [TestMethod]
     [DataRow(199, true)]
     [DataRow(200, false)]

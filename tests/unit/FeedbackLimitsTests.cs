@@ -170,6 +170,19 @@ public class FeedbackLimitsTests
         Assert.AreEqual(FirstProbe, bench.BucketsToProbe(ProbeBench.High, 2000));
     }
 
+    // The tool may have stopped just as the vacuum started: no jump at the closing after a probe, and one jump more is enough.
+    [TestMethod]
+    public void AfterAProbeOneJumpIsEnough()
+    {
+        ProbeBench bench = Failed();
+        bench.Close(ProbeBench.High);
+        bench.Hold(ProbeBench.High, SecondBuckets);
+        Assert.IsFalse(bench.Watch.IsWatching);
+        bench.Open();
+        bench.Close(0);
+        Assert.AreEqual(FirstProbe, bench.BucketsToProbe(ProbeBench.High, 2000));
+    }
+
     // Each wait is twice the one before, up to 96 s.
     [TestMethod]
     public void TheWaitsDouble()

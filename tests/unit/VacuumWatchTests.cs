@@ -16,7 +16,7 @@ public class VacuumWatchTests
         bench.Watch.NoteRelay(true, bench.Now);
         bench.Run(Off, 950);
         Assert.IsFalse(bench.Faults[Fault.VacuumIdle].IsActive);
-        bench.Run(Off, 100);
+        bench.Run(Off, 50);
         Assert.IsTrue(bench.Faults[Fault.VacuumIdle].IsActive);
         Assert.AreEqual(Off, bench.Faults[Fault.VacuumIdle].Figure);
         Assert.IsFalse(bench.Faults.HoldsOff);
@@ -77,7 +77,7 @@ public class VacuumWatchTests
         bench.Watch.NoteRelay(false, bench.Now);
         bench.Run(On, 1950);
         Assert.IsFalse(bench.Faults.HoldsOff);
-        bench.Run(On, 100);
+        bench.Run(On, 50);
         Assert.IsTrue(bench.Faults[Fault.VacuumStays].IsLatched);
         Assert.IsTrue(bench.Faults.HoldsOff);
         Assert.AreEqual(On, bench.Faults[Fault.VacuumStays].Figure);
@@ -125,6 +125,27 @@ public class VacuumWatchTests
         bench.Run(Unknown, 5000);
         Assert.IsFalse(bench.Watch.IsRunning);
         Assert.IsFalse(bench.Faults.HoldsOff);
+    }
+
+    // No current at all is a known one.
+    [TestMethod]
+    public void NoughtIsNoVacuum()
+    {
+        VacuumBench bench = new VacuumBench();
+        bench.Watch.NoteRelay(true, bench.Now);
+        bench.Run(0, 1000);
+        Assert.IsTrue(bench.Faults[Fault.VacuumIdle].IsActive);
+    }
+
+    // After a boot the driver and the contact have their time as well.
+    [TestMethod]
+    public void TheTimeOfAStopBeginsWithTheBoard()
+    {
+        VacuumBench bench = new VacuumBench();
+        bench.Run(On, 1950);
+        Assert.IsFalse(bench.Faults.HoldsOff);
+        bench.Run(On, 50);
+        Assert.IsTrue(bench.Faults.HoldsOff);
     }
 
     [TestMethod]

@@ -72,6 +72,16 @@ internal sealed class FaultBench
         Step(bucket);
     }
 
+    /// <summary>One reading at either rail.</summary>
+    public void BothRails()
+    {
+        Bucket bucket = New(Readings);
+        bucket.AtLowRail = 1;
+        bucket.AtHighRail = 1;
+        bucket.Greatest = FullScale;
+        Step(bucket);
+    }
+
     /// <summary>So many failed reads and nothing else.</summary>
     public void Fail(int reads)
     {
