@@ -118,6 +118,20 @@ public class NoiseFloorTests
         Assert.AreEqual(100, floor.Floor);
     }
 
+    [TestMethod]
+    public void SettingItDropsTheSecondUnderWay()
+    {
+        NoiseFloor floor = New(100, 1000);
+        for (int i = 0; i < 399; i++)
+        {
+            floor.Accept(SwingWindow.PowerOf(900));
+        }
+
+        floor.Set(100, 1000);
+        Second(floor, 100);
+        Assert.AreEqual(100, floor.Floor);
+    }
+
     private static NoiseFloor New(int floor, int cap)
     {
         NoiseFloor noise = new NoiseFloor(Bucket.ASecond);

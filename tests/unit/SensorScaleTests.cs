@@ -49,6 +49,15 @@ public class SensorScaleTests
         Assert.AreEqual(gain.FromRms(2000), turns.FromRms(2000));
     }
 
+    // 10 A of a sine are 2·√2 × 10 A × 23.5 mV/A / 0.806 mV = 824.6 counts from peak to peak (textbook identity).
+    [TestMethod]
+    public void APeakToPeakInCountsIsACurrent()
+    {
+        Assert.AreEqual(9993, Default().FromPeakToPeak(824));
+        Assert.AreEqual(10005, Default().FromPeakToPeak(825));
+        Assert.AreEqual(0, Default().FromPeakToPeak(0));
+    }
+
     // 16 × 100 counts × 0.806 mV = 80.6 mV of rms are 3.43 A at 23.5 mV/A; bucket means keep 0.969 of it.
     [TestMethod]
     public void ARmsInCountsIsACurrent()

@@ -286,6 +286,10 @@ public class SwingWindowTests
         SwingWindow window = Filled(1000);
         Feed(window, 1100, 5);
         Assert.AreEqual(1050 * 16, window.QuarterMean());
+
+        // A bucket without readings is taken to be as the one before it.
+        window.Add(0, 0);
+        Assert.AreEqual(1100 * 16, window.QuarterMean());
     }
 
     private static int SwingOf(int hertz, int degrees)

@@ -67,9 +67,68 @@ public class ToolFinderTests
         Assert.AreEqual(5000, finder.Start);
         finder.Use(400, 200, 100, 1, true);
         Assert.AreEqual(400, finder.Floor);
+        Assert.AreEqual(400 * 188 / 100, finder.LeastStart);
         finder.Use(400, 200, 100, 1, false);
         Assert.AreEqual(100, finder.Floor);
         Assert.AreEqual(400, finder.LeastStart);
+    }
+
+    // The fast lane's floor has fallen by a quarter when the slow lane's second has not ended yet.
+    [TestMethod]
+    public void TheLeastStopIsTheMorePatientLanes()
+    {
+        FinderBench bench = New(2000);
+        bench.Finder.Use(400, 200, 100, 1, true);
+        Assert.AreEqual(500, bench.Finder.LeastStop);
+        bench.Quiet(SwingWindow.Length + Bucket.ASecond);
+        Assert.AreEqual(300, bench.Finder.Floor);
+        Assert.AreEqual(375, bench.Finder.LeastStop);
+    }
+
+    // A pulse is seen for a window's length; two of them are no twelve looks in a row.
+    [TestMethod]
+    public void TheLooksThatConfirmAStartMustComeInARow()
+    {
+        FinderBench bench = new FinderBench();
+        bench.Finder.Use(StartAt, StopBelow, 100, 12, false);
+        bench.Quiet(40);
+        bench.Pulse(400);
+        bench.Quiet(12);
+        bench.Pulse(400);
+        bench.Quiet(12);
+        Assert.IsFalse(bench.Finder.IsRunning);
+        Assert.IsTrue(bench.BucketsToStart(6400, 30) >= 12);
+    }
+
+    // Two cycles of a spark are the fast lane's to judge: in the slow lane's half second they would be a tool.
+    [TestMethod]
+    public void ASparkDoesNotStayInTheSlowLane()
+    {
+        FinderBench bench = new FinderBench();
+        bench.Finder.Use(StartAt, StopBelow, 100, 1000, false);
+        bench.Quiet(400);
+        bench.Swing(40000, 16);
+        for (int i = 0; i < 600; i++)
+        {
+            bench.Quiet(1);
+            Assert.IsFalse(bench.Finder.IsRunning);
+        }
+    }
+
+    // What it heard before the tool came says nothing of whether the tool still runs.
+    [TestMethod]
+    public void TheSlowLaneIsAskedAboutTheTimeAfterTheQuestion()
+    {
+        FinderBench bench = New(2000);
+        bench.Quiet(390);
+        Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
+        bench.GoOn(6400, 40);
+        bench.GoOn(2000, 120);
+        Assert.IsTrue(bench.Finder.IsUnsure);
+        Assert.IsTrue(bench.Finder.IsRunning);
+        bench.GoOn(2000, 100);
+        Assert.IsFalse(bench.Finder.IsUnsure);
+        Assert.IsTrue(bench.Finder.IsRunning);
     }
 
     // Where the floor is above a fifth of start-at, single means do not count: a cycle, and then two, have to show the tool.
