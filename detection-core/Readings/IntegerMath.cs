@@ -14,15 +14,10 @@ public static class IntegerMath
             return 0;
         }
 
+        // Newton's iteration in whole numbers: whatever the guess, one step lands at or above the whole root, for the mean of a number and its
+        // quotient is never below the root (textbook inequality). From there it falls until it is there, and not below it.
         long root = guess > 0 ? guess : 1;
-
-        // Newton's iteration: one step lands at or above the root, from there it only falls.
         root = (root + (value / root)) / 2;
-        if (root < 1)
-        {
-            root = 1;
-        }
-
         while (true)
         {
             long next = (root + (value / root)) / 2;
@@ -32,11 +27,6 @@ public static class IntegerMath
             }
 
             root = next;
-        }
-
-        while (root * root > value)
-        {
-            root--;
         }
 
         return (int)root;

@@ -150,6 +150,18 @@ public class BucketFillerTests
         Assert.AreEqual(kept, bucket.Count);
     }
 
+    // Either neighbour on its way is enough, to the count.
+    [TestMethod]
+    [DataRow(1023, 0, 3)]
+    [DataRow(1024, 0, 2)]
+    [DataRow(2730, 4095, 3)]
+    [DataRow(2729, 4095, 2)]
+    public void OneNeighbourIsEnoughForARail(int neighbour, int rail, int kept)
+    {
+        Assert.AreEqual(kept, Fill(new BucketFiller(Full), neighbour, rail, 1500).Count);
+        Assert.AreEqual(kept, Fill(new BucketFiller(Full), 1500, rail, neighbour).Count);
+    }
+
     // What stood last in an ordinary burst is the neighbour of the next.
     [TestMethod]
     public void TheLastReadingIsRememberedAcrossAnEmptyBurst()

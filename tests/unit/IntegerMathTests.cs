@@ -34,6 +34,22 @@ public class IntegerMathTests
         Assert.AreEqual(root, IntegerMath.SquareRoot(value, root));
     }
 
+    // Just below a square, at it, and just above, from guesses on either side.
+    [TestMethod]
+    public void BesideSquaresItIsExactFromAnyGuess()
+    {
+        for (long root = 1; root < 1000000000; root = (root * 3 / 2) + 1)
+        {
+            for (int i = 0; i < 5; i++)
+            {
+                int guess = (int)(i == 0 ? 1 : i == 1 ? root / 2 : i == 2 ? root : i == 3 ? root + 1 : 2147483647);
+                Assert.AreEqual((int)root - 1, IntegerMath.SquareRoot((root * root) - 1, guess));
+                Assert.AreEqual((int)root, IntegerMath.SquareRoot(root * root, guess));
+                Assert.AreEqual((int)root, IntegerMath.SquareRoot((root * root) + (2 * root), guess));
+            }
+        }
+    }
+
     [TestMethod]
     [DataRow(0)]
     [DataRow(-1)]
