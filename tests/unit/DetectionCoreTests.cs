@@ -215,11 +215,30 @@ public class DetectionCoreTests
         for (int i = 0; i < 4; i++)
         {
             Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
-            bench.Run(8000, 1200);
+            bench.Run(8000, 3000);
+            Assert.IsFalse(bench.Core.IsProbing);
             bench.Run(Idle, 8000);
         }
 
         Assert.AreEqual(0, bench.Noticed[(int)NoticeKind.Probed]);
+    }
+
+    // The vacuum's current cannot have hidden it.
+    [TestMethod]
+    public void AStopWithTheRelayOpenSaysNothing()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
+        bench.Run(8000, 500);
+        bench.Do(VacuumEvent.HandOff);
+        bench.Run(8000, 2000);
+        bench.Run(Idle, 2000);
+        Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
+        bench.Run(8000, 1490);
+        Assert.IsFalse(bench.Core.IsProbing);
+        bench.Run(8000, 20);
+        Assert.IsTrue(bench.Core.IsProbing);
     }
 
     // With the relay open there is nothing to probe.
