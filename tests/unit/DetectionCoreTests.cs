@@ -427,6 +427,13 @@ public class DetectionCoreTests
         bench.Do(VacuumEvent.HandOn);
         Assert.IsTrue(bench.RunUntilRelay(true, Idle, 1000));
         Assert.AreEqual(500000L, bench.ClosedAt);
+
+        // Also where the board's clock does not begin at nought.
+        DetectionCore core = new DetectionCore(new ConverterScale(ToolLine.FullScale, ToolLine.MicrovoltsACount, 850, 1750), CoreBench.Settings(), 5000000);
+        core.Handle(VacuumEvent.HandOn, 5400000);
+        Assert.IsFalse(core.IsRelayClosed);
+        core.Handle(VacuumEvent.HandOn, 5500000);
+        Assert.IsTrue(core.IsRelayClosed);
     }
 
     [TestMethod]
@@ -453,6 +460,8 @@ public class DetectionCoreTests
         bench.Run(Idle, 1000);
         CheckNear(10, bench.Core.SlowAnswers - answers, 1);
         Assert.IsTrue(bench.Core.SlowSwing < 50, bench.Core.SlowSwing.ToString());
+        bench.Run(200, 1000);
+        CheckNear(bench.Core.Scale.ToSwing(200), bench.Core.SlowSwing, 15);
         CheckNear(1270, bench.Core.MeanMillivolts, 1);
         bench.Run(Tool, 1000);
         CheckNear(bench.Core.Scale.ToSwing(Tool), bench.Core.Swing, bench.Core.Scale.ToSwing(Tool) / 16);
