@@ -43,11 +43,11 @@ public class DetectionCoreTests
     {
         CoreBench bench = new CoreBench(CoreBench.Settings());
         bench.Run(Tool, 1000);
-        CheckNear(3000, bench.Core.Milliamperes, 45);
-        CheckNear(3000, bench.Core.SwingMilliamperes, 170);
-        CheckNear(600, bench.Core.StartMilliamperes, 1);
-        CheckNear(350, bench.Core.StopMilliamperes, 1);
-        CheckNear(100, bench.Core.NoiseMilliamperes, 1);
+        Near.Check(3000, bench.Core.Milliamperes, 45);
+        Near.Check(3000, bench.Core.SwingMilliamperes, 170);
+        Near.Check(600, bench.Core.StartMilliamperes, 1);
+        Near.Check(350, bench.Core.StopMilliamperes, 1);
+        Near.Check(100, bench.Core.NoiseMilliamperes, 1);
     }
 
     [TestMethod]
@@ -55,11 +55,11 @@ public class DetectionCoreTests
     {
         CoreBench bench = new CoreBench(CoreBench.Settings());
         bench.Run(Idle, 1000);
-        CheckNear(1270, bench.Core.MidpointMillivolts, 1);
+        Near.Check(1270, bench.Core.MidpointMillivolts, 1);
 
         // Far more than the range: clipped at the lower rail first, the mean of the readings is not the rest.
         bench.Run(80000, 3000);
-        CheckNear(1270, bench.Core.MidpointMillivolts, 1);
+        Near.Check(1270, bench.Core.MidpointMillivolts, 1);
     }
 
     // Nearly a second without a bucket; a whole one is a fault.
@@ -180,90 +180,6 @@ public class DetectionCoreTests
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
     }
 
-    // Two starts, the vacuum switched off by hand after the first; then three probes.
-    [TestMethod]
-    public void AVacuumThatFeedsTheSensedLineIsFoundAndKeptOff()
-    {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(Idle, 1000);
-        bench.RunWithVacuum(1000, 8000, 1500);
-        bench.RunWithVacuum(Idle, 8000, 3000);
-        Assert.IsTrue(bench.Core.IsRelayClosed);
-        bench.Do(VacuumEvent.HandOff);
-        bench.RunWithVacuum(Idle, 8000, 2000);
-        Assert.IsFalse(bench.Core.IsToolRunning);
-        Assert.AreEqual(0, bench.Noticed[(int)NoticeKind.Probed]);
-
-        bench.RunWithVacuum(1000, 8000, 1600);
-        Assert.IsTrue(bench.Core.IsProbing);
-        Assert.IsFalse(bench.Core.IsRelayClosed);
-        Assert.IsTrue(bench.Core.Vacuum.WantsVacuum);
-        bench.RunWithVacuum(Idle, 8000, 15000);
-        Assert.IsTrue(bench.Core.Faults[Fault.OwnCurrent].IsLatched);
-        Assert.AreEqual(3, bench.Noticed[(int)NoticeKind.Probed]);
-        CheckNear(8000, bench.Core.Faults[Fault.OwnCurrent].Figure, 500);
-        Assert.IsFalse(bench.Core.IsRelayClosed);
-        Assert.IsFalse(bench.Core.IsProbing);
-    }
-
-    // Cutting begins as the relay closes, and the tool is seen to stop with the relay closed.
-    [TestMethod]
-    public void AToolThatIsSeenToStopIsNotProbed()
-    {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(Idle, 1000);
-        for (int i = 0; i < 4; i++)
-        {
-            Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
-            bench.Run(8000, 3000);
-            Assert.IsFalse(bench.Core.IsProbing);
-            bench.Run(Idle, 8000);
-        }
-
-        Assert.AreEqual(0, bench.Noticed[(int)NoticeKind.Probed]);
-    }
-
-    // The vacuum's current cannot have hidden it.
-    [TestMethod]
-    public void AStopWithTheRelayOpenSaysNothing()
-    {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(Idle, 1000);
-        Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
-        bench.Run(8000, 500);
-        bench.Do(VacuumEvent.HandOff);
-        bench.Run(8000, 2000);
-        bench.Run(Idle, 2000);
-        Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
-        bench.Run(8000, 1490);
-        Assert.IsFalse(bench.Core.IsProbing);
-        bench.Run(8000, 20);
-        Assert.IsTrue(bench.Core.IsProbing);
-    }
-
-    // With the relay open there is nothing to probe.
-    [TestMethod]
-    public void AnOpenRelayEndsTheSuspicion()
-    {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(1000, 1000);
-        for (int i = 0; i < 2; i++)
-        {
-            bench.Do(VacuumEvent.HandOff);
-            bench.Run(1000, 1000);
-            bench.Do(VacuumEvent.HandOn);
-            Assert.IsTrue(bench.Core.IsRelayClosed);
-            bench.Run(8000, 1000);
-        }
-
-        bench.Do(VacuumEvent.HandOff);
-        for (int i = 0; i < 500; i++)
-        {
-            bench.Run(8000, 5);
-            Assert.IsFalse(bench.Core.IsProbing);
-        }
-    }
-
     // The measuring window in which a tool has stopped still holds some of a current that clips.
     [TestMethod]
     public void TheFirstMeasuringAfterAStopSaysNothingOfTheRest()
@@ -276,69 +192,11 @@ public class DetectionCoreTests
             for (int j = 0; j < 100; j++)
             {
                 bench.Run(Idle, 5);
-                CheckNear(1270, bench.Core.MidpointMillivolts, 1);
+                Near.Check(1270, bench.Core.MidpointMillivolts, 1);
             }
         }
 
         Assert.IsFalse(bench.IsFaulted(Fault.MidpointOut));
-    }
-
-    // 10 A of a sine are 412 counts of peak at the default sensor: 10 × 23.5 mV × √2 / 0.806 mV.
-    [TestMethod]
-    public void TheVacuumsOwnLineSaysWhetherItRuns()
-    {
-        CoreBench bench = WithVacuumSensor();
-        Assert.AreEqual(-1, bench.Core.VacuumMilliamperes);
-        bench.VacuumPeak = 0;
-        bench.Run(Idle, 1000);
-        Assert.AreEqual(0, bench.Core.VacuumMilliamperes);
-        bench.VacuumPeak = 412;
-        bench.Run(Tool, 400);
-        Assert.IsTrue(bench.Core.IsRelayClosed);
-        Assert.IsFalse(bench.Core.IsVacuumRunning);
-        bench.Run(Tool, 600);
-        Assert.IsTrue(bench.Core.IsVacuumRunning);
-        CheckNear(10000, bench.Core.VacuumMilliamperes, 50);
-        bench.VacuumPeak = 0;
-        bench.Run(Tool, 2000);
-        Assert.IsFalse(bench.Core.IsVacuumRunning);
-        Assert.IsTrue(bench.IsFaulted(Fault.VacuumIdle));
-
-        // Without its sensor the relay is all that is known, and the fault is over.
-        CoreSettings with = WithVacuumSensorSettings();
-        CoreSettings without = CoreBench.Settings();
-        bench.Core.Use(without);
-        Assert.IsFalse(bench.IsFaulted(Fault.VacuumIdle));
-        Assert.AreEqual(-1, bench.Core.VacuumMilliamperes);
-        Assert.IsTrue(bench.Core.IsVacuumRunning);
-
-        // Fitted again, nothing of before is known.
-        bench.Core.Use(with);
-        bench.VacuumPeak = 412;
-        bench.Run(Tool, 1000);
-        Assert.IsTrue(bench.Core.IsVacuumRunning);
-        bench.Core.Use(without);
-        bench.Core.Use(with);
-        bench.VacuumPeak = 0;
-        bench.Run(Tool, 60);
-        Assert.AreEqual(0, bench.Core.VacuumMilliamperes);
-        Assert.IsFalse(bench.Core.IsVacuumRunning);
-    }
-
-    [TestMethod]
-    public void AVacuumThatRunsOnWithTheRelayOpenIsAFault()
-    {
-        CoreBench bench = WithVacuumSensor();
-        bench.VacuumPeak = 0;
-        bench.Run(Idle, 1000);
-        bench.VacuumPeak = 412;
-        bench.Run(Tool, 3000);
-        Assert.IsFalse(bench.Core.Faults.HoldsOff);
-        bench.Do(VacuumEvent.HandOff);
-        bench.Run(Tool, 1900);
-        Assert.IsFalse(bench.Core.Faults.HoldsOff);
-        bench.Run(Tool, 200);
-        Assert.IsTrue(bench.Core.Faults[Fault.VacuumStays].IsLatched);
     }
 
     [TestMethod]
@@ -413,7 +271,7 @@ public class DetectionCoreTests
         bench.Rumble(2200, 180000);
         Assert.IsFalse(bench.Core.IsToolRunning);
         Assert.IsTrue(bench.IsFaulted(Fault.Noisy), bench.Core.NoiseMilliamperes.ToString());
-        CheckNear(600 * 250 / 100, bench.Core.Faults[Fault.Noisy].Figure, 5);
+        Near.Check(600 * 250 / 100, bench.Core.Faults[Fault.Noisy].Figure, 5);
         Assert.IsFalse(bench.Core.Faults.HoldsOff);
         bench.Run(Idle, 2000);
         Assert.IsFalse(bench.IsFaulted(Fault.Noisy));
@@ -458,13 +316,13 @@ public class DetectionCoreTests
         bench.Run(Idle, 1000);
         int answers = bench.Core.SlowAnswers;
         bench.Run(Idle, 1000);
-        CheckNear(10, bench.Core.SlowAnswers - answers, 1);
+        Near.Check(10, bench.Core.SlowAnswers - answers, 1);
         Assert.IsTrue(bench.Core.SlowSwing < 50, bench.Core.SlowSwing.ToString());
         bench.Run(200, 1000);
-        CheckNear(bench.Core.Scale.ToSwing(200), bench.Core.SlowSwing, 15);
-        CheckNear(1270, bench.Core.MeanMillivolts, 1);
+        Near.Check(bench.Core.Scale.ToSwing(200), bench.Core.SlowSwing, 15);
+        Near.Check(1270, bench.Core.MeanMillivolts, 1);
         bench.Run(Tool, 1000);
-        CheckNear(bench.Core.Scale.ToSwing(Tool), bench.Core.Swing, bench.Core.Scale.ToSwing(Tool) / 16);
+        Near.Check(bench.Core.Scale.ToSwing(Tool), bench.Core.Swing, bench.Core.Scale.ToSwing(Tool) / 16);
     }
 
     [TestMethod]
@@ -538,18 +396,6 @@ public class DetectionCoreTests
         Assert.IsTrue(bench.ClosedAt - bench.ToolStartedAt < 20000, (bench.ClosedAt - bench.ToolStartedAt).ToString());
     }
 
-    private static CoreBench WithVacuumSensor()
-    {
-        return new CoreBench(WithVacuumSensorSettings());
-    }
-
-    private static CoreSettings WithVacuumSensorSettings()
-    {
-        CoreSettings settings = CoreBench.Settings();
-        settings.VacuumTurns = 1;
-        return settings;
-    }
-
     private static CoreBench On()
     {
         CoreBench bench = new CoreBench(CoreBench.Settings());
@@ -557,11 +403,5 @@ public class DetectionCoreTests
         bench.Run(Tool, 500);
         Assert.IsTrue(bench.Core.IsRelayClosed);
         return bench;
-    }
-
-    private static void CheckNear(int expected, int actual, int tolerance)
-    {
-        int difference = expected > actual ? expected - actual : actual - expected;
-        Assert.IsTrue(difference <= tolerance, expected.ToString() + " expected, but " + actual.ToString());
     }
 }

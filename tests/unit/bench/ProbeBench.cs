@@ -83,7 +83,7 @@ internal sealed class ProbeBench
     }
 
     /// <summary>The closing after a probe, with a jump, and the wait until the next begins.</summary>
-    public void Again()
+    private void Again()
     {
         Now += 500000;
         Close(0);

@@ -1,0 +1,165 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+// What the core makes of the vacuum's own current: on a line with a sensor of its own, or, wrongly wired, on the tool's.
+[TestClass]
+public class VacuumInTheCoreTests
+{
+    private const int Idle = 0;
+    private const int Tool = 3000;
+
+    // Two starts, the vacuum switched off by hand after the first; then three probes.
+    [TestMethod]
+    public void AVacuumThatFeedsTheSensedLineIsFoundAndKeptOff()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        bench.RunWithVacuum(1000, 8000, 1500);
+        bench.RunWithVacuum(Idle, 8000, 3000);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        bench.Do(VacuumEvent.HandOff);
+        bench.RunWithVacuum(Idle, 8000, 2000);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+        Assert.AreEqual(0, bench.Noticed[(int)NoticeKind.Probed]);
+
+        bench.RunWithVacuum(1000, 8000, 1600);
+        Assert.IsTrue(bench.Core.IsProbing);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        Assert.IsTrue(bench.Core.Vacuum.WantsVacuum);
+        bench.RunWithVacuum(Idle, 8000, 15000);
+        Assert.IsTrue(bench.Core.Faults[Fault.OwnCurrent].IsLatched);
+        Assert.AreEqual(3, bench.Noticed[(int)NoticeKind.Probed]);
+        Near.Check(8000, bench.Core.Faults[Fault.OwnCurrent].Figure, 500);
+        Assert.IsFalse(bench.Core.IsRelayClosed);
+        Assert.IsFalse(bench.Core.IsProbing);
+    }
+
+    // Cutting begins as the relay closes, and the tool is seen to stop with the relay closed.
+    [TestMethod]
+    public void AToolThatIsSeenToStopIsNotProbed()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        for (int i = 0; i < 4; i++)
+        {
+            Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
+            bench.Run(8000, 3000);
+            Assert.IsFalse(bench.Core.IsProbing);
+            bench.Run(Idle, 8000);
+        }
+
+        Assert.AreEqual(0, bench.Noticed[(int)NoticeKind.Probed]);
+    }
+
+    // The vacuum's current cannot have hidden it.
+    [TestMethod]
+    public void AStopWithTheRelayOpenSaysNothing()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(Idle, 1000);
+        Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
+        bench.Run(8000, 500);
+        bench.Do(VacuumEvent.HandOff);
+        bench.Run(8000, 2000);
+        bench.Run(Idle, 2000);
+        Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
+        bench.Run(8000, 1490);
+        Assert.IsFalse(bench.Core.IsProbing);
+        bench.Run(8000, 20);
+        Assert.IsTrue(bench.Core.IsProbing);
+    }
+
+    // With the relay open there is nothing to probe.
+    [TestMethod]
+    public void AnOpenRelayEndsTheSuspicion()
+    {
+        CoreBench bench = new CoreBench(CoreBench.Settings());
+        bench.Run(1000, 1000);
+        for (int i = 0; i < 2; i++)
+        {
+            bench.Do(VacuumEvent.HandOff);
+            bench.Run(1000, 1000);
+            bench.Do(VacuumEvent.HandOn);
+            Assert.IsTrue(bench.Core.IsRelayClosed);
+            bench.Run(8000, 1000);
+        }
+
+        bench.Do(VacuumEvent.HandOff);
+        for (int i = 0; i < 500; i++)
+        {
+            bench.Run(8000, 5);
+            Assert.IsFalse(bench.Core.IsProbing);
+        }
+    }
+
+    // 10 A of a sine are 412 counts of peak at the default sensor: 10 × 23.5 mV × √2 / 0.806 mV.
+    [TestMethod]
+    public void TheVacuumsOwnLineSaysWhetherItRuns()
+    {
+        CoreBench bench = WithVacuumSensor();
+        Assert.AreEqual(-1, bench.Core.VacuumMilliamperes);
+        bench.VacuumPeak = 0;
+        bench.Run(Idle, 1000);
+        Assert.AreEqual(0, bench.Core.VacuumMilliamperes);
+        bench.VacuumPeak = 412;
+        bench.Run(Tool, 400);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        Assert.IsFalse(bench.Core.IsVacuumRunning);
+        bench.Run(Tool, 600);
+        Assert.IsTrue(bench.Core.IsVacuumRunning);
+        Near.Check(10000, bench.Core.VacuumMilliamperes, 50);
+        bench.VacuumPeak = 0;
+        bench.Run(Tool, 2000);
+        Assert.IsFalse(bench.Core.IsVacuumRunning);
+        Assert.IsTrue(bench.IsFaulted(Fault.VacuumIdle));
+
+        // Without its sensor the relay is all that is known, and the fault is over.
+        CoreSettings with = WithVacuumSensorSettings();
+        CoreSettings without = CoreBench.Settings();
+        bench.Core.Use(without);
+        Assert.IsFalse(bench.IsFaulted(Fault.VacuumIdle));
+        Assert.AreEqual(-1, bench.Core.VacuumMilliamperes);
+        Assert.IsTrue(bench.Core.IsVacuumRunning);
+
+        // Fitted again, nothing of before is known.
+        bench.Core.Use(with);
+        bench.VacuumPeak = 412;
+        bench.Run(Tool, 1000);
+        Assert.IsTrue(bench.Core.IsVacuumRunning);
+        bench.Core.Use(without);
+        bench.Core.Use(with);
+        bench.VacuumPeak = 0;
+        bench.Run(Tool, 60);
+        Assert.AreEqual(0, bench.Core.VacuumMilliamperes);
+        Assert.IsFalse(bench.Core.IsVacuumRunning);
+    }
+
+    [TestMethod]
+    public void AVacuumThatRunsOnWithTheRelayOpenIsAFault()
+    {
+        CoreBench bench = WithVacuumSensor();
+        bench.VacuumPeak = 0;
+        bench.Run(Idle, 1000);
+        bench.VacuumPeak = 412;
+        bench.Run(Tool, 3000);
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        bench.Do(VacuumEvent.HandOff);
+        bench.Run(Tool, 1900);
+        Assert.IsFalse(bench.Core.Faults.HoldsOff);
+        bench.Run(Tool, 200);
+        Assert.IsTrue(bench.Core.Faults[Fault.VacuumStays].IsLatched);
+    }
+
+    private static CoreBench WithVacuumSensor()
+    {
+        return new CoreBench(WithVacuumSensorSettings());
+    }
+
+    private static CoreSettings WithVacuumSensorSettings()
+    {
+        CoreSettings settings = CoreBench.Settings();
+        settings.VacuumTurns = 1;
+        return settings;
+    }
+}
