@@ -28,6 +28,9 @@ internal sealed class CutTrial(InjectedRig rig)
     private bool _wasClosedLately = rig.Shop.RelayClosed;
     private bool _hasOpened;
 
+    // The contact was on its way at the moment of the cut: it may still close, and that is no closing again.
+    private bool _isOnItsWay = rig.Switch is { Core.IsRelayClosed: true } && !rig.Shop.RelayClosed;
+
     /// <summary>Tries.</summary>
     /// <param name="cut">The cut.</param>
     /// <returns>What is wrong; null when all went as it should.</returns>
@@ -59,7 +62,8 @@ internal sealed class CutTrial(InjectedRig rig)
                 return "the relay's line is high and nobody asked for it";
             }
 
-            _closedAgain += isClosed && !_wasClosedLately ? 1 : 0;
+            _closedAgain += isClosed && !_wasClosedLately && !_isOnItsWay ? 1 : 0;
+            _isOnItsWay = _isOnItsWay && !isClosed && (!isDark || rig.Time - _darkSince <= Release);
             _wasClosedLately = isClosed;
             _hasOpened = _hasOpened || !isClosed;
         }
