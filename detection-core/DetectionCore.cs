@@ -151,6 +151,18 @@ public sealed class DetectionCore
         get { return _feedback.IsProbing; }
     }
 
+    /// <summary>Gets a value indicating whether the relay is open and nothing is about to close it.</summary>
+    public bool IsRelayResting
+    {
+        get { return !IsRelayClosed && !Vacuum.WantsVacuum && Vacuum.State != VacuumState.Starting; }
+    }
+
+    /// <summary>Gets a value indicating whether tool and vacuum are off, so that flash may be written.</summary>
+    public bool IsQuiet
+    {
+        get { return !IsToolRunning && IsRelayResting; }
+    }
+
     /// <summary>Takes new settings.</summary>
     /// <param name="settings">The settings; the core keeps them and they must not change afterwards.</param>
     public void Use(CoreSettings settings)

@@ -9,21 +9,18 @@ public sealed class Switch
     /// <summary>Version of the firmware.</summary>
     public const string Version = "0.1.0";
 
-    private const long HealthyAfter = 60L * 1000000;
-
-    private readonly IBoard _board;
     private readonly Heartbeat _heartbeat;
     private readonly BucketReader _reader;
     private readonly Bucket _bucket;
+    private readonly Restarter _restarter;
     private readonly FlashKeeper _flash;
+    private readonly Journal _journal;
     private int _turn;
 
     /// <summary>Initializes a new instance of the <see cref="Switch"/> class: the boot.</summary>
     /// <param name="board">The board.</param>
     public Switch(IBoard board)
     {
-        _board = board;
-
         // Before anything else: the relay's line rests.
         _heartbeat = new Heartbeat(board);
         Safe = new SafeBoard(board);
@@ -33,29 +30,40 @@ public sealed class Switch
         Log.Load();
         Hours = new RunHours(Safe);
         Hours.Load();
-        Desk = new SettingsDesk(this, Safe);
-        Settings = Desk.InUse;
-        SavedSettings = Desk.Saved;
+        SettingsStore store = new SettingsStore(Safe);
+        store.Load(SavedSettings);
+        Settings.CopyFrom(SavedSettings);
         _reader = new BucketReader(board, Readings);
         _bucket = _reader.Bucket;
         Now = _reader.Now;
         _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
-        Panel = new Panel(this);
-        _flash = new FlashKeeper(this);
-        Console = new SerialConsole(this, Safe, _reader);
-        Recall();
-        Console.Greet();
+        _journal = new Journal(Log, Boot, Core);
+        Desk = new SettingsDesk(store, SavedSettings, Settings, board, _reader, Core, _journal);
+
+        TextOutput output = new TextOutput();
+        Sounder sounder = new Sounder(Safe);
+        Why = new WhyText(Core, Settings);
+        Recorder recorder = new Recorder(output, board, _reader, Core, Settings);
+        Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
+        WordList words = AllWords.Make(board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why);
+        Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
+        Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
+        _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, Hours);
+        _flash = new FlashKeeper(Core, Boot, Hours, Log, Desk, _journal, Console);
+        NoteBoot(store, board.FailedParts);
+        _restarter.Recall(Now);
+        Console.Greet(Boot.Number);
     }
 
     /// <summary>The core.</summary>
     public readonly DetectionCore Core;
 
     /// <summary>The settings in use.</summary>
-    public readonly SettingValues Settings;
+    public readonly SettingValues Settings = new SettingValues();
 
     /// <summary>The settings in flash.</summary>
-    public readonly SettingValues SavedSettings;
+    public readonly SettingValues SavedSettings = new SettingValues();
 
     /// <summary>Where settings are changed and kept.</summary>
     public readonly SettingsDesk Desk;
@@ -75,23 +83,17 @@ public sealed class Switch
     /// <summary>The parts of the board that must not matter, with the count of what they threw.</summary>
     public readonly SafeBoard Safe;
 
+    /// <summary>What a person can do with the switch.</summary>
+    public readonly Controls Controls;
+
+    /// <summary>Why the vacuum is on or off, in a sentence.</summary>
+    public readonly WhyText Why;
+
     /// <summary>The console.</summary>
     public readonly SerialConsole Console;
 
     /// <summary>Lamp, sounder and button.</summary>
     public readonly Panel Panel;
-
-    /// <summary>Gets the greatest count of the converter.</summary>
-    public int FullScale
-    {
-        get { return _board.FullScale; }
-    }
-
-    /// <summary>Gets the size of a converter count in µV.</summary>
-    public int MicrovoltsACount
-    {
-        get { return _board.MicrovoltsACount; }
-    }
 
     /// <summary>Gets the end of the last bucket in microseconds.</summary>
     public long BucketEnd
@@ -102,29 +104,10 @@ public sealed class Switch
     /// <summary>The time of the last step in microseconds.</summary>
     public long Now;
 
-    /// <summary>Whether the board has been told to restart; a step then does nothing.</summary>
-    public bool IsRestarting;
-
-    /// <summary>Gets a value indicating whether the relay is open and nothing is about to close it.</summary>
-    public bool IsRelayResting
+    /// <summary>Gets a value indicating whether the board has been told to restart; a step then does nothing.</summary>
+    public bool IsRestarting
     {
-        get { return !Core.IsRelayClosed && !Core.Vacuum.WantsVacuum && Core.Vacuum.State != VacuumState.Starting; }
-    }
-
-    /// <summary>Gets a value indicating whether tool and vacuum are off, so that flash may be written.</summary>
-    public bool IsQuiet
-    {
-        get { return !Core.IsToolRunning && IsRelayResting; }
-    }
-
-    /// <summary>Gets a value indicating whether the filter wants a look.</summary>
-    public bool IsFilterDue
-    {
-        get
-        {
-            int every = Settings[SettingId.FilterReminder];
-            return every > 0 && Hours.FilterSeconds >= every / 1000;
-        }
+        get { return _restarter.IsRestarting; }
     }
 
     /// <summary>Does one step: about 2.5 ms of readings, and what follows from them.</summary>
@@ -150,7 +133,7 @@ public sealed class Switch
             DetectionCore core = Core;
             if (!core.Accept(bucket))
             {
-                RestartBecause(BootReason.ClockStood);
+                _restarter.Restart(BootReason.ClockStood);
                 return;
             }
 
@@ -171,7 +154,7 @@ public sealed class Switch
 
             if (core.Notices.Count > 0)
             {
-                TakeNotices();
+                _journal.TakeNotices(Console.IsGuiding, now);
             }
 
             // No readings are taken meanwhile, so every second step serves a little of the rest: the holes stay short.
@@ -190,92 +173,7 @@ public sealed class Switch
             }
 
             // Nobody expected this, so nothing is known: relay off, then begin anew.
-            RestartBecause(BootReason.Unexpected);
-        }
-    }
-
-    /// <summary>Handles what a person asks for.</summary>
-    /// <param name="happened">The event.</param>
-    public void Handle(VacuumEvent happened)
-    {
-        Core.Handle(happened, Now);
-        Console.Recorder.Accept(RecordedEvent.Vacuum, (int)happened, Now);
-        bool isHeld = Core.Vacuum.State == VacuumState.Held;
-        if (isHeld != Boot.IsHeld)
-        {
-            // A hold outlives a power cut: somebody may have a hand in the bin.
-            Boot.IsHeld = isHeld;
-            _flash.KeepBootRecord();
-        }
-    }
-
-    /// <summary>Uses the settings as they are now.</summary>
-    public void UseSettings()
-    {
-        _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
-        Core.Use(Settings.ToCore());
-    }
-
-    /// <summary>Writes the run hours to flash as soon as tool and vacuum are off.</summary>
-    public void SaveHoursWhenQuiet()
-    {
-        _flash.KeepHours();
-    }
-
-    /// <summary>A person clears the faults.</summary>
-    public void ClearFaults()
-    {
-        Core.Faults.Clear(Now);
-        Console.Recorder.Accept(RecordedEvent.Cleared, 0, Now);
-        Boot.Restarts = 0;
-        Boot.Lockouts = 0;
-        Boot.IsLoopWritten = false;
-        _flash.KeepBootRecord();
-        Note(LogKind.Cleared, 0, 0, 0);
-        JudgeRelayLine();
-    }
-
-    /// <summary>A person wants a restart.</summary>
-    public void RestartAsked()
-    {
-        RestartBecause(BootReason.Asked);
-    }
-
-    /// <summary>Adds an entry to the event log.</summary>
-    /// <param name="kind">What happened.</param>
-    /// <param name="first">First subject.</param>
-    /// <param name="second">Second subject.</param>
-    /// <param name="figure">Figure.</param>
-    public void Note(LogKind kind, int first, int second, int figure)
-    {
-        LogEntry entry = Log.Add();
-        entry.Boot = Boot.Number;
-        entry.Seconds = (int)(Now / 1000000);
-        entry.Kind = kind;
-        entry.First = first;
-        entry.Second = second;
-        entry.Figure = figure;
-        entry.Milliamperes = Core.SwingMilliamperes;
-    }
-
-    /// <summary>Takes the core's notices into the log.</summary>
-    public void TakeNotices()
-    {
-        Notice notice = Core.Notices.Take();
-        while (notice != null)
-        {
-            // What a guide does with the vacuum it says itself.
-            bool isWorthLogging = notice.Kind != NoticeKind.StateChanged
-                || (!Console.IsGuiding && EventText.IsWorthLogging((VacuumState)notice.First, (VacuumState)notice.Second));
-            if (isWorthLogging)
-            {
-                // The core passes through the wait for the tool's stop also when there is no tool to wait for.
-                bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.AwaitingStop && !Core.IsToolRunning;
-                LogKind kind = notice.Kind == NoticeKind.Probed ? LogKind.Probed : (LogKind)notice.Kind;
-                Note(kind, notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure);
-            }
-
-            notice = Core.Notices.Take();
+            _restarter.Restart(BootReason.Unexpected);
         }
     }
 
@@ -284,13 +182,13 @@ public sealed class Switch
         if (read == BucketRead.ClockStands)
         {
             Core.Faults.See(Fault.ClockStands, _reader.LooksAtOneTime, Now);
-            RestartBecause(BootReason.ClockStood);
+            _restarter.Restart(BootReason.ClockStood);
         }
     }
 
     private void ShowBucket(int lost)
     {
-        Console.Accept(_bucket, lost);
+        Console.Accept(_bucket, lost, Now);
         if (Readings.NotesSpread)
         {
             Readings.NoteSpread(_bucket);
@@ -302,6 +200,10 @@ public sealed class Switch
         if (turn == 1 || turn == 5)
         {
             Console.Serve(now);
+            if (Controls.IsRestartAsked)
+            {
+                _restarter.Restart(BootReason.Asked);
+            }
         }
         else if (turn == 3)
         {
@@ -311,128 +213,31 @@ public sealed class Switch
         {
             Readings.Update(now);
             Hours.Update(Core.IsVacuumRunning, now);
-            ForgiveRestarts();
+            _restarter.ForgiveRestarts(now);
             _flash.Update(now);
         }
     }
 
-    private void ForgiveRestarts()
+    private void NoteBoot(SettingsStore store, BoardParts failedParts)
     {
-        if (Now <= HealthyAfter)
-        {
-            return;
-        }
-
-        if (Boot.IsLoopWritten)
-        {
-            // It stays held off, but the loop is over: plugging in is a fresh start again.
-            _flash.KeepBootRecord();
-        }
-        else if (Boot.Restarts != 0 && !Core.Faults[Fault.RestartLoop].IsActive)
-        {
-            Boot.Restarts = 0;
-            _flash.KeepBootRecord();
-        }
-    }
-
-    private void Recall()
-    {
-        Note(LogKind.CameUp, (int)Boot.Reason, 0, Boot.Restarts);
-        if (Desk.IsLost)
+        _journal.Note(LogKind.CameUp, (int)Boot.Reason, 0, Boot.Restarts, Now);
+        if (store.IsLost)
         {
             Core.Faults.See(Fault.SettingsLost, 0, Now);
         }
 
         for (int part = 1; part <= (int)BoardParts.Flash; part <<= 1)
         {
-            if ((_board.FailedParts & (BoardParts)part) != BoardParts.None)
+            if ((failedParts & (BoardParts)part) != BoardParts.None)
             {
-                Note(LogKind.PartFailed, part, 0, 0);
+                _journal.Note(LogKind.PartFailed, part, 0, 0, Now);
             }
         }
 
-        JudgeRelayLine();
-        if (Desk.FellBack > 0)
+        Controls.JudgeRelayLine(Now);
+        if (store.FellBack > 0)
         {
-            Note(LogKind.FellBack, 0, 0, Desk.FellBack);
-        }
-
-        for (int i = 0; i < FaultMonitor.Count; i++)
-        {
-            if ((Boot.Lockouts & (1 << i)) != 0)
-            {
-                Core.Faults.Latch((Fault)i, FaultState.FromBefore, Now);
-            }
-        }
-
-        if (Boot.Restarts >= BootRecord.MostRestarts)
-        {
-            Core.Faults.Latch(Fault.RestartLoop, Boot.Restarts, Now);
-        }
-
-        if (Boot.IsHeld)
-        {
-            Core.Handle(VacuumEvent.Hold, Now);
-        }
-    }
-
-    private void JudgeRelayLine()
-    {
-        if ((_board.FailedParts & BoardParts.RelayLine) != BoardParts.None)
-        {
-            Core.Faults.Latch(Fault.RelayLine, 0, Now);
-        }
-    }
-
-    private void RestartBecause(BootReason reason)
-    {
-        IsRestarting = true;
-        try
-        {
-            _heartbeat.Stop();
-        }
-        catch (Exception)
-        {
-            // The driver lets go by itself: nothing toggles any more.
-            Safe.PanelTroubles++;
-        }
-
-        if (reason == BootReason.Asked || !Boot.IsLoopWritten)
-        {
-            KeepForTheNextBoot(reason);
-        }
-
-        _board.Restart();
-    }
-
-    private void KeepForTheNextBoot(BootReason reason)
-    {
-        if (reason != BootReason.Asked)
-        {
-            Boot.Restarts++;
-        }
-
-        Boot.Lockouts = 0;
-        for (int i = 0; i < FaultMonitor.Count; i++)
-        {
-            // These two are judged anew at every boot.
-            if (Core.Faults[(Fault)i].IsLatched && i != (int)Fault.RestartLoop && i != (int)Fault.RelayLine)
-            {
-                Boot.Lockouts |= 1 << i;
-            }
-        }
-
-        Boot.Write(reason);
-        if (reason != BootReason.Asked && Core.Faults[Fault.RestartLoop].IsActive)
-        {
-            // It goes on and on, with the vacuum off all the while: nothing new that would be worth the flash.
-            return;
-        }
-
-        Log.Save();
-        if (Hours.Seconds > 0)
-        {
-            Hours.Save();
+            _journal.Note(LogKind.FellBack, 0, 0, store.FellBack, Now);
         }
     }
 }

@@ -170,7 +170,7 @@ public class ConsoleTests
     [TestMethod]
     public void NoSettingIsHiddenByAWord()
     {
-        WordList words = new WordList();
+        WordList words = new SwitchBench().Switch.Console.Words;
         for (int i = 0; i < SettingsTable.Count; i++)
         {
             Assert.IsNull(words.Find(SettingsTable.Row((SettingId)i).Name));

@@ -235,7 +235,7 @@ public class SwitchTests
         Crash(bench);
         bench.Board.Line.Milliamperes = Saw;
         bench.Run(2000);
-        bench.Switch.ClearFaults();
+        bench.Switch.Controls.ClearFaults(bench.Switch.Now);
         Crash(bench);
         Assert.AreEqual(1, bench.Switch.Boot.Restarts);
         Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
@@ -519,13 +519,13 @@ public class SwitchTests
         bench.Answer("filter-reminder 1");
         bench.Answer("longest-run off");
         bench.Tool(Saw, 65 * 60000);
-        Assert.IsTrue(bench.Switch.IsFilterDue);
+        Assert.IsTrue(bench.Switch.Hours.IsFilterDue(bench.Switch.Settings[SettingId.FilterReminder]));
         Assert.AreEqual(29, LampTenths(bench));
         bench.Tool(NoTool, 10000);
         Assert.AreEqual(2, LampTenths(bench));
         Assert.AreEqual(1, bench.Logged(LogKind.FilterDue));
         bench.Answer("filter done");
-        Assert.IsFalse(bench.Switch.IsFilterDue);
+        Assert.IsFalse(bench.Switch.Hours.IsFilterDue(bench.Switch.Settings[SettingId.FilterReminder]));
         Assert.AreEqual(1, LampTenths(bench));
     }
 

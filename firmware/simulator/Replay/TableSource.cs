@@ -54,7 +54,7 @@ internal sealed class TableSource(string name, TableReadings readings, double le
         line.Fit(settings[SettingId.SensorGain] / 1000.0, settings[SettingId.Turns]);
         Rig rig = new(new PcBoard(line, ReadingClock.Ideal(readings.Rate), FlashImage.Blank()));
         rig.Switch.Settings.CopyFrom(settings);
-        rig.Switch.UseSettings();
+        rig.Switch.Desk.Use();
         while (true)
         {
             rig.Step();

@@ -13,9 +13,11 @@ public sealed class SerialConsole
 
     private readonly SafeBoard _board;
 
+    private readonly DetectionCore _core;
+    private readonly Journal _journal;
+
     // Made once: on the device a text that is named in the code is a new object each time it is come by.
     private readonly string _prompt = "> ";
-    private readonly WordList _words = new WordList();
     private readonly LineReader _line;
     private readonly byte[] _received = new byte[32];
     private readonly byte[] _sending = new byte[MostAWrite];
@@ -32,28 +34,39 @@ public sealed class SerialConsole
     public bool WantsBuckets;
 
     /// <summary>What waits to be sent.</summary>
-    public readonly TextOutput Output = new TextOutput();
+    public readonly TextOutput Output;
+
+    /// <summary>The words.</summary>
+    public readonly WordList Words;
+
+    /// <summary>The time of the moment that is being served, in microseconds.</summary>
+    public long Now;
 
     /// <summary>Initializes a new instance of the <see cref="SerialConsole"/> class.</summary>
-    /// <param name="of">The switch it speaks for.</param>
-    /// <param name="board">The board.</param>
-    /// <param name="reader">Where the readings come from.</param>
-    public SerialConsole(Switch of, SafeBoard board, BucketReader reader)
+    /// <param name="board">The board, with the serial line.</param>
+    /// <param name="core">Tells whether there is time for a line.</param>
+    /// <param name="journal">Where the core's notices go.</param>
+    /// <param name="output">What waits to be sent.</param>
+    /// <param name="words">The words.</param>
+    /// <param name="watch">The stream of lines.</param>
+    /// <param name="recorder">The stream of buckets.</param>
+    public SerialConsole(
+        SafeBoard board,
+        DetectionCore core,
+        Journal journal,
+        TextOutput output,
+        WordList words,
+        Watch watch,
+        Recorder recorder)
     {
-        Switch = of;
         _board = board;
-        _line = new LineReader(Output);
-        Watch = new Watch(this);
-        Recorder = new Recorder(this, reader);
-    }
-
-    /// <summary>The switch.</summary>
-    public readonly Switch Switch;
-
-    /// <summary>Gets the words.</summary>
-    public WordList Words
-    {
-        get { return _words; }
+        _core = core;
+        _journal = journal;
+        Output = output;
+        Words = words;
+        Watch = watch;
+        Recorder = recorder;
+        _line = new LineReader(output);
     }
 
     /// <summary>The stream of lines that 'watch' turns on.</summary>
@@ -102,10 +115,11 @@ public sealed class SerialConsole
     }
 
     /// <summary>Greets, once after a boot.</summary>
-    public void Greet()
+    /// <param name="boot">Number of the boot.</param>
+    public void Greet(int boot)
     {
         Output.End();
-        Output.Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(Switch.Boot.Number).Text(". Type help.").End();
+        Output.Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(boot).Text(". Type help.").End();
         _wantsPrompt = true;
     }
 
@@ -145,11 +159,18 @@ public sealed class SerialConsole
         WantsBuckets = true;
     }
 
+    /// <summary>Begins a recording.</summary>
+    public void StartRecording()
+    {
+        Recorder.Start();
+        WantsBuckets = true;
+    }
+
     /// <summary>Ends the guide that is under way and shows the prompt.</summary>
     public void EndGuide()
     {
         // What its last deed came to is still its own.
-        Switch.TakeNotices();
+        _journal.TakeNotices(true, Now);
         _guide = null;
         WantsBuckets = false;
         _wantsPrompt = true;
@@ -168,18 +189,14 @@ public sealed class SerialConsole
     }
 
     /// <summary>A press of the button ends a guide that does not wait for the button itself.</summary>
-    public void AbortGuideByButton()
+    /// <param name="now">Time in microseconds.</param>
+    public void AbortGuideByButton(long now)
     {
+        Now = now;
         if (_guide != null && !_guide.UsesButton)
         {
             AbortGuide("Ended by the button");
         }
-    }
-
-    /// <summary>Shows the prompt as soon as nothing else is under way.</summary>
-    public void WantPrompt()
-    {
-        _wantsPrompt = true;
     }
 
     /// <summary>Takes back a question that waits for its answer.</summary>
@@ -195,19 +212,20 @@ public sealed class SerialConsole
     /// <summary>Shows a bucket to the guide or the recording that is under way.</summary>
     /// <param name="bucket">The bucket.</param>
     /// <param name="lost">0, or the length in ms of a gap in the relay's heartbeat after it.</param>
-    public void Accept(Bucket bucket, int lost)
+    /// <param name="now">Time in microseconds.</param>
+    public void Accept(Bucket bucket, int lost, long now)
     {
         if (Recorder.IsOn)
         {
             Recorder.Accept(bucket);
             if (lost > 0)
             {
-                Recorder.Accept(RecordedEvent.RelayLost, lost, Switch.Now);
+                Recorder.Accept(RecordedEvent.RelayLost, lost, now);
             }
         }
-        else if (_guide != null && Switch.Core.IsWindowValid)
+        else if (_guide != null && _core.IsWindowValid)
         {
-            _guide.Look(Switch.Core);
+            _guide.Look(_core);
         }
     }
 
@@ -215,6 +233,7 @@ public sealed class SerialConsole
     /// <param name="now">Time in microseconds.</param>
     public void Serve(long now)
     {
+        Now = now;
         Send(now);
         if (!Output.HasRoom)
         {
@@ -240,7 +259,7 @@ public sealed class SerialConsole
 
         // A line may stall the board for a moment, and lines in a row would keep it from ever seeing a whole cycle: the next one waits
         // until it has, or until that is a fault.
-        if (Switch.Core.IsWindowValid || Switch.Core.Faults.HoldsOff)
+        if (_core.IsWindowValid || _core.Faults.HoldsOff)
         {
             Receive();
         }
@@ -252,6 +271,10 @@ public sealed class SerialConsole
         else if (Recorder.IsOn)
         {
             Recorder.Send();
+            if (!Recorder.IsOn)
+            {
+                EndStream();
+            }
         }
         else if (_guide != null)
         {
@@ -321,6 +344,7 @@ public sealed class SerialConsole
             Recorder.Stop();
         }
 
+        WantsBuckets = false;
         _wantsPrompt = true;
     }
 
@@ -344,7 +368,7 @@ public sealed class SerialConsole
         }
         else if (line.Length > 0)
         {
-            _words.Run(this, line);
+            Words.Run(this, line);
         }
 
         // Shown when whatever the line has begun is over.

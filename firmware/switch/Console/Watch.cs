@@ -18,7 +18,9 @@ public sealed class Watch
     private const byte Nought = (byte)'0';
     private const byte One = (byte)'1';
 
-    private readonly SerialConsole _console;
+    private readonly TextOutput _output;
+    private readonly DetectionCore _core;
+    private readonly RunHours _hours;
     private long _next;
     private int _part;
     private int _faults;
@@ -28,10 +30,14 @@ public sealed class Watch
     public bool IsOn;
 
     /// <summary>Initializes a new instance of the <see cref="Watch"/> class.</summary>
-    /// <param name="console">The console.</param>
-    public Watch(SerialConsole console)
+    /// <param name="output">Where the lines go.</param>
+    /// <param name="core">What is shown.</param>
+    /// <param name="hours">The vacuum's hours and starts.</param>
+    public Watch(TextOutput output, DetectionCore core, RunHours hours)
     {
-        _console = console;
+        _output = output;
+        _core = core;
+        _hours = hours;
     }
 
     /// <summary>Begins with the header.</summary>
@@ -41,7 +47,7 @@ public sealed class Watch
         IsOn = true;
         _next = now;
         _part = 0;
-        _console.Say(Header);
+        _output.Text(Header).End();
     }
 
     /// <summary>Ends it, with a whole line.</summary>
@@ -59,8 +65,8 @@ public sealed class Watch
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        DetectionCore core = _console.Switch.Core;
-        TextOutput output = _console.Output;
+        DetectionCore core = _core;
+        TextOutput output = _output;
         switch (_part)
         {
             case 0:
@@ -103,8 +109,8 @@ public sealed class Watch
                 output.Number(_figure).Byte(Comma);
                 break;
             default:
-                output.Fixed(_console.Switch.Hours.Seconds / 36, 2).Byte(Comma);
-                output.Number(_console.Switch.Hours.Starts).End();
+                output.Fixed(_hours.Seconds / 36, 2).Byte(Comma);
+                output.Number(_hours.Starts).End();
                 _part = -1;
                 break;
         }

@@ -3,16 +3,28 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Says in one sentence why the vacuum is on or off.</summary>
-public static class WhyText
+public sealed class WhyText
 {
+    private readonly DetectionCore _core;
+    private readonly SettingValues _settings;
+
+    /// <summary>Initializes a new instance of the <see cref="WhyText"/> class.</summary>
+    /// <param name="core">The core.</param>
+    /// <param name="settings">The settings in use.</param>
+    public WhyText(DetectionCore core, SettingValues settings)
+    {
+        _core = core;
+        _settings = settings;
+    }
+
     /// <summary>Writes the sentence, without ending the line.</summary>
     /// <param name="output">Where to.</param>
-    /// <param name="of">The switch.</param>
-    public static void Write(TextOutput output, Switch of)
+    /// <param name="now">Time in microseconds.</param>
+    public void Write(TextOutput output, long now)
     {
-        DetectionCore core = of.Core;
+        DetectionCore core = _core;
         VacuumControl vacuum = core.Vacuum;
-        long left = (vacuum.Remaining(of.Now) + 999) / 1000;
+        long left = (vacuum.Remaining(now) + 999) / 1000;
         if (core.IsProbing)
         {
             output.Text("off for a moment, to see whether the current goes: it may be the vacuum's own");
@@ -21,7 +33,7 @@ public static class WhyText
 
         if (vacuum.WantsVacuum && !core.IsRelayClosed)
         {
-            output.Text("off for a moment: the relay rests ").Number(of.Settings[SettingId.RestartGap]).Text(" ms before it closes again");
+            output.Text("off for a moment: the relay rests ").Number(_settings[SettingId.RestartGap]).Text(" ms before it closes again");
             return;
         }
 
@@ -29,7 +41,7 @@ public static class WhyText
         {
             case VacuumState.Idle:
                 output.Text("off: ").Amperes(core.SwingMilliamperes).Text(", starts at ").Amperes(core.StartMilliamperes);
-                if (core.StartMilliamperes > of.Settings[SettingId.StartAt] * 21 / 20)
+                if (core.StartMilliamperes > _settings[SettingId.StartAt] * 21 / 20)
                 {
                     output.Text(" (raised above the line's noise)");
                 }
@@ -37,7 +49,7 @@ public static class WhyText
                 break;
             case VacuumState.Starting:
                 output.Text("off: ").Amperes(core.SwingMilliamperes).Text(" seen, starts ")
-                    .Text(of.Settings[SettingId.StartDelay] == CoreSettings.AfterSurge ? "after the start surge, at most in " : "in ");
+                    .Text(_settings[SettingId.StartDelay] == CoreSettings.AfterSurge ? "after the start surge, at most in " : "in ");
                 Seconds(output, left);
                 break;
             case VacuumState.Following:
@@ -63,7 +75,7 @@ public static class WhyText
                 output.Text("held off by hand until 'vacuum auto' or a long press");
                 break;
             default:
-                HeldOff(output, of);
+                HeldOff(output);
                 break;
         }
     }
@@ -73,12 +85,12 @@ public static class WhyText
         output.Fixed((milliseconds + 50) / 100, 1).Text(" s");
     }
 
-    private static void HeldOff(TextOutput output, Switch of)
+    private void HeldOff(TextOutput output)
     {
         output.Text("held off: ");
         for (int i = 0; i < FaultMonitor.Count; i++)
         {
-            FaultState fault = of.Core.Faults[(Fault)i];
+            FaultState fault = _core.Faults[(Fault)i];
             if (fault.IsActive && FaultMonitor.KeepsOff((Fault)i))
             {
                 output.Text(FaultText.Name((Fault)i)).Text(", ");

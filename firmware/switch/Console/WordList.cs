@@ -6,35 +6,16 @@ public sealed class WordList
     // The longest name has 15 letters. To compare a whole line of dashes with every name would take the board tens of milliseconds.
     private const int LongestToCompare = 20;
 
-    private readonly Word[] _words = new Word[21];
-    private readonly SetWord _set;
+    private readonly Word[] _words;
+    private readonly Word _set;
 
     /// <summary>Initializes a new instance of the <see cref="WordList"/> class.</summary>
-    public WordList()
+    /// <param name="words">The words, in the order of the help.</param>
+    /// <param name="set">The one among them that also takes a line which begins with a setting's name.</param>
+    public WordList(Word[] words, Word set)
     {
-        _set = new SetWord();
-        int i = 0;
-        _words[i++] = new HelpWord();
-        _words[i++] = new StatusWord();
-        _words[i++] = new WhyWord();
-        _words[i++] = new SettingsWord();
-        _words[i++] = _set;
-        _words[i++] = new SaveWord();
-        _words[i++] = new UndoWord();
-        _words[i++] = new DefaultsWord();
-        _words[i++] = new TeachWord();
-        _words[i++] = new CalibrateWord();
-        _words[i++] = new TestWord();
-        _words[i++] = new WatchWord();
-        _words[i++] = new RecordWord();
-        _words[i++] = new DetailsWord();
-        _words[i++] = new EventsWord();
-        _words[i++] = new ClearWord();
-        _words[i++] = new FilterWord();
-        _words[i++] = new VacuumWord();
-        _words[i++] = new HoldWord();
-        _words[i++] = new RestartWord();
-        _words[i++] = new AboutWord();
+        _words = words;
+        _set = set;
     }
 
     /// <summary>Gets the number of words.</summary>

@@ -13,9 +13,11 @@ public abstract class Guide
 
     /// <summary>Initializes a new instance of the <see cref="Guide"/> class.</summary>
     /// <param name="console">The console.</param>
-    protected Guide(SerialConsole console)
+    /// <param name="core">The core.</param>
+    protected Guide(SerialConsole console, DetectionCore core)
     {
         Console = console;
+        Core = core;
     }
 
     /// <summary>Gets what the swing did; it is shown every bucket.</summary>
@@ -33,11 +35,8 @@ public abstract class Guide
     /// <summary>Gets the console.</summary>
     protected SerialConsole Console { get; }
 
-    /// <summary>Gets the switch.</summary>
-    protected Switch Switch
-    {
-        get { return Console.Switch; }
-    }
+    /// <summary>Gets the core.</summary>
+    protected DetectionCore Core { get; }
 
     /// <summary>Looks at a bucket with a valid window.</summary>
     /// <param name="core">The core that has taken it.</param>
@@ -84,7 +83,7 @@ public abstract class Guide
     /// <param name="question">The question.</param>
     protected void Ask(Word word, string question)
     {
-        _askedAt = Switch.Now;
+        _askedAt = Console.Now;
         Console.Ask(word, question);
     }
 }

@@ -21,6 +21,9 @@ public sealed class Teacher : Guide
     private const int SlowLooks = 5;
 
     private readonly Word _word;
+    private readonly SettingsDesk _desk;
+    private readonly Journal _journal;
+    private readonly Sounder _sounder;
     private TeachStage _stage;
     private long _since;
     private bool _wasHeld;
@@ -36,10 +39,23 @@ public sealed class Teacher : Guide
     /// <summary>Initializes a new instance of the <see cref="Teacher"/> class.</summary>
     /// <param name="console">The console.</param>
     /// <param name="word">The word that starts it.</param>
-    public Teacher(SerialConsole console, Word word)
-        : base(console)
+    /// <param name="core">The core.</param>
+    /// <param name="desk">The settings.</param>
+    /// <param name="journal">The log that is written to.</param>
+    /// <param name="sounder">The sounder.</param>
+    public Teacher(
+        SerialConsole console,
+        Word word,
+        DetectionCore core,
+        SettingsDesk desk,
+        Journal journal,
+        Sounder sounder)
+        : base(console, core)
     {
         _word = word;
+        _desk = desk;
+        _journal = journal;
+        _sounder = sounder;
     }
 
     /// <summary>Begins with the first question.</summary>
@@ -69,8 +85,8 @@ public sealed class Teacher : Guide
                     return;
                 }
 
-                _wasHeld = Switch.Core.Vacuum.State == VacuumState.Held;
-                Switch.Core.Handle(VacuumEvent.Hold, Switch.Now);
+                _wasHeld = Core.Vacuum.State == VacuumState.Held;
+                Core.Handle(VacuumEvent.Hold, Console.Now);
                 Console.Say("1. Measuring the quiet line for 5 s ...");
                 Enter(TeachStage.Idle, Sounder.Begin);
                 break;
@@ -78,8 +94,8 @@ public sealed class Teacher : Guide
                 if (isYes)
                 {
                     Console.Say("3. The vacuum runs for 5 s ...");
-                    Switch.Core.Handle(VacuumEvent.Auto, Switch.Now);
-                    Switch.Core.Handle(VacuumEvent.HandOn, Switch.Now);
+                    Core.Handle(VacuumEvent.Auto, Console.Now);
+                    Core.Handle(VacuumEvent.HandOn, Console.Now);
                     Enter(TeachStage.Vacuum, Sounder.Begin);
                 }
                 else
@@ -112,7 +128,7 @@ public sealed class Teacher : Guide
     /// <inheritdoc/>
     protected override void Continue(long now)
     {
-        if (Switch.Core.Faults.HoldsOff)
+        if (Core.Faults.HoldsOff)
         {
             Abort("A fault came up, see 'why'");
             return;
@@ -191,7 +207,7 @@ public sealed class Teacher : Guide
         {
             _hasBeeped = true;
             Console.Say("   Three beeps: stop the tool.");
-            Switch.Panel.Sounder.Play(Sounder.StopTool, now);
+            _sounder.Play(Sounder.StopTool, now);
         }
         else if (ran > ToolTime + StopTime)
         {
@@ -226,7 +242,7 @@ public sealed class Teacher : Guide
         {
             _vacuum = Meter.Greatest;
             _slowVacuum = SlowGreatest();
-            Switch.Core.Handle(VacuumEvent.Hold, now);
+            Core.Handle(VacuumEvent.Hold, now);
             Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum)).Text(" on the tool's line.").End();
             Propose();
         }
@@ -253,18 +269,18 @@ public sealed class Teacher : Guide
     private void Store()
     {
         TaughtLevels levels = Levels();
-        SettingValues settings = Switch.Settings;
+        SettingValues settings = _desk.InUse;
         settings[SettingId.StartAt] = levels.StartAt;
         settings[SettingId.StopBelow] = levels.StopBelow;
         settings[SettingId.Noise] = Noise();
-        Switch.Desk.Use();
-        Switch.Note(LogKind.Taught, 0, 0, levels.StartAt);
-        bool isQuiet = Switch.IsQuiet;
+        _desk.Use();
+        _journal.Note(LogKind.Taught, 0, 0, levels.StartAt, Console.Now);
+        bool isQuiet = Core.IsQuiet;
         Console.Say(!isQuiet ? "Set; will be saved as soon as tool and vacuum are off."
-            : Switch.Desk.Save() ? "Set and saved." : "Set, but the flash failed: not saved.");
+            : _desk.Save(Console.Now) ? "Set and saved." : "Set, but the flash failed: not saved.");
         if (!isQuiet)
         {
-            Switch.Desk.IsSaveWaiting = true;
+            _desk.IsSaveWaiting = true;
         }
 
         Release(Sounder.Done);
@@ -275,16 +291,16 @@ public sealed class Teacher : Guide
         if (_stage != TeachStage.Ready && !_wasHeld)
         {
             // A tool that still runs is not followed until it has stopped: nobody expects the vacuum now.
-            Switch.Core.Handle(VacuumEvent.Hold, Switch.Now);
-            Switch.Core.Handle(VacuumEvent.Auto, Switch.Now);
-            Switch.Core.Handle(VacuumEvent.HandOff, Switch.Now);
+            Core.Handle(VacuumEvent.Hold, Console.Now);
+            Core.Handle(VacuumEvent.Auto, Console.Now);
+            Core.Handle(VacuumEvent.HandOff, Console.Now);
         }
         else if (_stage != TeachStage.Ready)
         {
-            Switch.Core.Handle(VacuumEvent.Hold, Switch.Now);
+            Core.Handle(VacuumEvent.Hold, Console.Now);
         }
 
-        Switch.Panel.Sounder.Play(sound, Switch.Now);
+        _sounder.Play(sound, Console.Now);
         Console.EndGuide();
     }
 
@@ -302,8 +318,8 @@ public sealed class Teacher : Guide
             Milliamperes(quiet),
             Milliamperes(slowQuiet),
             Milliamperes(tool),
-            Switch.Settings[SettingId.StartAt],
-            Switch.Settings[SettingId.StopBelow]);
+            _desk.InUse[SettingId.StartAt],
+            _desk.InUse[SettingId.StopBelow]);
     }
 
     // Where the fast lane has taken the line for a tool, the slow lane has said nothing of it.
@@ -326,18 +342,18 @@ public sealed class Teacher : Guide
 
     private int Milliamperes(int swing)
     {
-        return Switch.Core.Scale.FromSwing(swing);
+        return Core.Scale.FromSwing(swing);
     }
 
     private void Enter(TeachStage stage, string sound)
     {
         _stage = stage;
-        _since = Switch.Now;
+        _since = Console.Now;
         Meter.Restart();
         Slow.Restart();
         if (sound != null)
         {
-            Switch.Panel.Sounder.Play(sound, Switch.Now);
+            _sounder.Play(sound, Console.Now);
         }
     }
 }

@@ -12,16 +12,40 @@ public sealed class Tester : Guide
     private const long RelayTime = 2 * Second;
 
     private readonly Word _word;
+    private readonly Controls _controls;
+    private readonly BootRecord _boot;
+    private readonly ReadingStatistics _readings;
+    private readonly SafeBoard _safe;
+    private readonly Sounder _sounder;
     private TestStage _stage;
     private long _since;
 
     /// <summary>Initializes a new instance of the <see cref="Tester"/> class.</summary>
     /// <param name="console">The console.</param>
     /// <param name="word">The word that starts it.</param>
-    public Tester(SerialConsole console, Word word)
-        : base(console)
+    /// <param name="core">The core.</param>
+    /// <param name="controls">What a person can do with the switch.</param>
+    /// <param name="boot">The record of this boot.</param>
+    /// <param name="readings">Rate and gaps of the readings.</param>
+    /// <param name="safe">Counts what parts of the board have thrown.</param>
+    /// <param name="sounder">The sounder.</param>
+    public Tester(
+        SerialConsole console,
+        Word word,
+        DetectionCore core,
+        Controls controls,
+        BootRecord boot,
+        ReadingStatistics readings,
+        SafeBoard safe,
+        Sounder sounder)
+        : base(console, core)
     {
         _word = word;
+        _controls = controls;
+        _boot = boot;
+        _readings = readings;
+        _safe = safe;
+        _sounder = sounder;
     }
 
     /// <inheritdoc/>
@@ -38,10 +62,10 @@ public sealed class Tester : Guide
     /// <summary>Begins.</summary>
     public void Start()
     {
-        Row("test sheet").Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(Switch.Boot.Number)
-            .Text(", up ").Clock(Switch.Now / Second).End();
+        Row("test sheet").Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(_boot.Number)
+            .Text(", up ").Clock(Console.Now / Second).End();
         Row("lamp, sounder").Text("three flashes and beeps now: look and listen").End();
-        Switch.Panel.Sounder.Play(Sounder.StopTool, Switch.Now);
+        _sounder.Play(Sounder.StopTool, Console.Now);
         Enter(TestStage.Lamp);
     }
 
@@ -50,7 +74,7 @@ public sealed class Tester : Guide
     {
         if (isYes)
         {
-            Switch.Handle(VacuumEvent.HandOn);
+            _controls.Handle(VacuumEvent.HandOn, Console.Now);
             Enter(TestStage.Relay);
         }
         else
@@ -64,10 +88,10 @@ public sealed class Tester : Guide
     public override void Abort(string reason)
     {
         Output.Text(reason).Text(": the sheet ends here.").End();
-        Switch.Readings.EndSpread();
+        _readings.EndSpread();
         if (_stage == TestStage.Relay)
         {
-            Switch.Handle(VacuumEvent.HandOff);
+            _controls.Handle(VacuumEvent.HandOff, Console.Now);
         }
 
         End();
@@ -79,7 +103,7 @@ public sealed class Tester : Guide
         switch (_stage)
         {
             case TestStage.Lamp:
-                if (!Switch.Panel.Sounder.IsPlaying)
+                if (!_sounder.IsPlaying)
                 {
                     Console.Say("Press the button within 10 s.");
                     Enter(TestStage.Button);
@@ -95,8 +119,8 @@ public sealed class Tester : Guide
             case TestStage.Relay:
                 if (now - _since > RelayTime)
                 {
-                    bool wasClosed = Switch.Core.IsRelayClosed;
-                    Switch.Handle(VacuumEvent.HandOff);
+                    bool wasClosed = Core.IsRelayClosed;
+                    _controls.Handle(VacuumEvent.HandOff, Console.Now);
                     Row("relay").Text(wasClosed ? "was fed for 2 s: did the vacuum run?" : "was held off, see 'why'").End();
                     End();
                 }
@@ -107,7 +131,7 @@ public sealed class Tester : Guide
 
     private void WaitForButton(long now)
     {
-        bool isDown = Switch.Safe.IsButtonDown();
+        bool isDown = _safe.IsButtonDown();
         if (!isDown && now - _since < ButtonTime)
         {
             return;
@@ -115,7 +139,7 @@ public sealed class Tester : Guide
 
         Row("button").Text(isDown ? "pressed" : "not pressed").End();
         Console.Say("Measuring for 3 s; the tool is off ...");
-        Switch.Readings.StartSpread();
+        _readings.StartSpread();
         Enter(TestStage.Measure);
     }
 
@@ -127,8 +151,8 @@ public sealed class Tester : Guide
             return;
         }
 
-        DetectionCore core = Switch.Core;
-        ReadingStatistics readings = Switch.Readings;
+        DetectionCore core = Core;
+        ReadingStatistics readings = _readings;
         readings.EndSpread();
         int noise = core.Scale.FromSwing(Meter.Greatest);
         Row("readings").Number(readings.ASecond).Text(" a second, worst gap ").Fixed((readings.WorstGap + 50) / 100, 1).Text(" ms").End();
@@ -156,7 +180,7 @@ public sealed class Tester : Guide
     private void Enter(TestStage stage)
     {
         _stage = stage;
-        _since = Switch.Now;
+        _since = Console.Now;
         Meter.Restart();
     }
 }

@@ -5,7 +5,13 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Lamp, sounder and button on the box.</summary>
 public sealed class Panel
 {
-    private readonly Switch _switch;
+    private readonly DetectionCore _core;
+    private readonly Controls _controls;
+    private readonly SerialConsole _console;
+    private readonly SafeBoard _board;
+    private readonly RunHours _hours;
+    private readonly SettingValues _settings;
+    private readonly Sounder _sounder;
     private readonly Lamp _lamp;
     private readonly Button _button = new Button();
 
@@ -15,85 +21,100 @@ public sealed class Panel
     private long _failedStart;
 
     /// <summary>Initializes a new instance of the <see cref="Panel"/> class.</summary>
-    /// <param name="of">The switch.</param>
-    public Panel(Switch of)
+    /// <param name="board">The board.</param>
+    /// <param name="core">What is shown.</param>
+    /// <param name="controls">What the button does.</param>
+    /// <param name="console">Tells whether a guide is under way, which a press ends.</param>
+    /// <param name="hours">Tells whether the filter is due.</param>
+    /// <param name="settings">The settings in use.</param>
+    /// <param name="sounder">The sounder.</param>
+    public Panel(
+        SafeBoard board,
+        DetectionCore core,
+        Controls controls,
+        SerialConsole console,
+        RunHours hours,
+        SettingValues settings,
+        Sounder sounder)
     {
-        _switch = of;
-        _lamp = new Lamp(of.Safe);
-        Sounder = new Sounder(of.Safe);
+        _board = board;
+        _core = core;
+        _controls = controls;
+        _console = console;
+        _hours = hours;
+        _settings = settings;
+        _sounder = sounder;
+        _lamp = new Lamp(board);
     }
-
-    /// <summary>Gets the sounder.</summary>
-    public Sounder Sounder { get; }
 
     /// <summary>Looks at the button and shows the state.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
         ButtonPress press = Look(now);
-        if (press != ButtonPress.None && _switch.Console.IsGuiding)
+        if (press != ButtonPress.None && _console.IsGuiding)
         {
             // A knock on the button ends a teaching and never does anything else in it.
-            _switch.Console.AbortGuideByButton();
+            _console.AbortGuideByButton(now);
             press = ButtonPress.None;
         }
 
         switch (press)
         {
             case ButtonPress.ShortPress:
-                _switch.Handle(_switch.Core.Vacuum.ShortPress());
+                _controls.Handle(_core.Vacuum.ShortPress(), now);
                 break;
             case ButtonPress.LongPress:
-                LongPress();
+                LongPress(now);
                 break;
         }
 
-        FaultMonitor faults = _switch.Core.Faults;
+        FaultMonitor faults = _core.Faults;
         bool hasFault = faults.HoldsOff;
         long failedStart = faults[Fault.VacuumIdle].LastSeen;
         if ((hasFault && !_hadFault) || failedStart != _failedStart)
         {
-            Sounder.Play(_trouble, now);
+            _sounder.Play(_trouble, now);
         }
 
         _hadFault = hasFault;
         _failedStart = failedStart;
-        Sounder.Update(now);
+        _sounder.Update(now);
         _lamp.Show(Pattern(), now);
     }
 
     private ButtonPress Look(long now)
     {
-        bool isDown = _switch.Safe.IsButtonDown();
-        if (!_switch.Safe.IsButtonUnknown)
+        bool isDown = _board.IsButtonDown();
+        if (!_board.IsButtonUnknown)
         {
             return _button.Update(isDown, now);
         }
 
         // A press of unknown length switches the vacuum off, as either would; it must not switch it on.
         bool isLost = _button.Lose(now);
-        return isLost && _switch.Core.Vacuum.ShortPress() == VacuumEvent.HandOff ? ButtonPress.ShortPress : ButtonPress.None;
+        return isLost && _core.Vacuum.ShortPress() == VacuumEvent.HandOff ? ButtonPress.ShortPress : ButtonPress.None;
     }
 
-    private void LongPress()
+    private void LongPress(long now)
     {
         for (int i = 0; i < FaultMonitor.Count; i++)
         {
-            if (_switch.Core.Faults[(Fault)i].IsLatched)
+            if (_core.Faults[(Fault)i].IsLatched)
             {
-                _switch.ClearFaults();
+                _controls.ClearFaults(now);
                 return;
             }
         }
 
-        _switch.Handle(_switch.Core.Vacuum.State == VacuumState.Held ? VacuumEvent.Auto : VacuumEvent.Hold);
+        _controls.Handle(_core.Vacuum.State == VacuumState.Held ? VacuumEvent.Auto : VacuumEvent.Hold, now);
     }
 
     private LampPattern Pattern()
     {
-        DetectionCore core = _switch.Core;
+        DetectionCore core = _core;
         VacuumState state = core.Vacuum.State;
-        if (_switch.Console.IsGuiding)
+        if (_console.IsGuiding)
         {
             return LampPattern.Guide;
         }
@@ -108,7 +129,7 @@ public sealed class Panel
             return LampPattern.Fault;
         }
 
-        bool wantsALook = _switch.IsFilterDue || core.Faults[Fault.Noisy].IsActive || core.Faults[Fault.SettingsLost].IsActive
+        bool wantsALook = _hours.IsFilterDue(_settings[SettingId.FilterReminder]) || core.Faults[Fault.Noisy].IsActive || core.Faults[Fault.SettingsLost].IsActive
             || core.Faults[Fault.VacuumIdle].IsActive;
         if (core.IsRelayClosed)
         {

@@ -5,39 +5,45 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Where settings are changed, used, kept and given up again.</summary>
 public sealed class SettingsDesk
 {
-    private readonly Switch _switch;
     private readonly SettingsStore _store;
+    private readonly IBoard _board;
+    private readonly BucketReader _reader;
+    private readonly DetectionCore _core;
+    private readonly Journal _journal;
 
     /// <summary>The settings in use.</summary>
-    public readonly SettingValues InUse = new SettingValues();
+    public readonly SettingValues InUse;
 
     /// <summary>The settings in flash.</summary>
-    public readonly SettingValues Saved = new SettingValues();
+    public readonly SettingValues Saved;
 
     /// <summary>Whether the settings wait to be saved until tool and vacuum are off.</summary>
     public bool IsSaveWaiting;
 
-    /// <summary>Initializes a new instance of the <see cref="SettingsDesk"/> class with what flash has.</summary>
-    /// <param name="of">The switch.</param>
-    /// <param name="board">The board.</param>
-    public SettingsDesk(Switch of, SafeBoard board)
+    /// <summary>Initializes a new instance of the <see cref="SettingsDesk"/> class.</summary>
+    /// <param name="store">Where settings are kept.</param>
+    /// <param name="saved">What it has.</param>
+    /// <param name="inUse">The settings that the core was made with.</param>
+    /// <param name="board">The board, whose converter limits what the sensor can show.</param>
+    /// <param name="reader">Reads the vacuum's line where the settings say that it has a sensor.</param>
+    /// <param name="core">The core, which uses the settings.</param>
+    /// <param name="journal">Where it is logged that they were saved.</param>
+    public SettingsDesk(
+        SettingsStore store,
+        SettingValues saved,
+        SettingValues inUse,
+        IBoard board,
+        BucketReader reader,
+        DetectionCore core,
+        Journal journal)
     {
-        _switch = of;
-        _store = new SettingsStore(board);
-        _store.Load(Saved);
-        InUse.CopyFrom(Saved);
-    }
-
-    /// <summary>Gets a value indicating whether both copies in flash were bad.</summary>
-    public bool IsLost
-    {
-        get { return _store.IsLost; }
-    }
-
-    /// <summary>Gets how many settings in flash were out of range and fell back to their defaults.</summary>
-    public int FellBack
-    {
-        get { return _store.FellBack; }
+        _store = store;
+        Saved = saved;
+        InUse = inUse;
+        _board = board;
+        _reader = reader;
+        _core = core;
+        _journal = journal;
     }
 
     /// <summary>Changes a setting and uses it at once.</summary>
@@ -67,7 +73,7 @@ public sealed class SettingsDesk
     /// <returns>Rms current in mA.</returns>
     public int LargestStartAt()
     {
-        return LargestStartAt(InUse, _switch.FullScale, _switch.MicrovoltsACount);
+        return LargestStartAt(InUse, _board.FullScale, _board.MicrovoltsACount);
     }
 
     /// <summary>Gives the largest start-at that a sensor can show.</summary>
@@ -85,7 +91,8 @@ public sealed class SettingsDesk
     /// <summary>Uses the settings as they are now.</summary>
     public void Use()
     {
-        _switch.UseSettings();
+        _reader.ReadsVacuumLine = InUse[SettingId.VacuumTurns] > 0;
+        _core.Use(InUse.ToCore());
     }
 
     /// <summary>Goes back to the saved settings.</summary>
@@ -108,15 +115,16 @@ public sealed class SettingsDesk
     }
 
     /// <summary>Writes the settings to flash now; only while quiet.</summary>
+    /// <param name="now">Time in microseconds.</param>
     /// <returns>False when the flash failed.</returns>
-    public bool Save()
+    public bool Save(long now)
     {
         bool isSaved = _store.Save(InUse);
-        _switch.Note(isSaved ? LogKind.Saved : LogKind.SaveFailed, 0, 0, 0);
+        _journal.Note(isSaved ? LogKind.Saved : LogKind.SaveFailed, 0, 0, 0, now);
         if (isSaved)
         {
             Saved.CopyFrom(InUse);
-            _switch.Core.Faults.End(Fault.SettingsLost, _switch.Now);
+            _core.Faults.End(Fault.SettingsLost, now);
         }
 
         return isSaved;

@@ -32,6 +32,9 @@ public sealed class BootRecord
     /// </summary>
     public bool IsLoopWritten;
 
+    /// <summary>Whether it waits to be written, which the flash's keeper does as soon as the relay is open.</summary>
+    public bool IsWriteWaiting;
+
     /// <summary>Initializes a new instance of the <see cref="BootRecord"/> class.</summary>
     /// <param name="board">The board.</param>
     public BootRecord(SafeBoard board)
@@ -67,6 +70,15 @@ public sealed class BootRecord
         }
 
         Write(BootReason.PowerOn);
+    }
+
+    /// <summary>A person has cleared the faults: restarts and lockouts count no more, and flash is to say so.</summary>
+    public void Forgive()
+    {
+        Restarts = 0;
+        Lockouts = 0;
+        IsLoopWritten = false;
+        IsWriteWaiting = true;
     }
 
     /// <summary>Writes the record.</summary>

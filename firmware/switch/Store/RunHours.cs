@@ -27,6 +27,12 @@ public sealed class RunHours
     /// <summary>Starts in all.</summary>
     public int Starts;
 
+    /// <summary>Whether the event log has an entry that the filter is due.</summary>
+    public bool IsFilterNoted;
+
+    /// <summary>Whether they wait to be written because a person has changed them.</summary>
+    public bool IsWriteWaiting;
+
     /// <summary>Initializes a new instance of the <see cref="RunHours"/> class.</summary>
     /// <param name="board">The board.</param>
     public RunHours(SafeBoard board)
@@ -38,6 +44,22 @@ public sealed class RunHours
     public bool IsWorthWriting
     {
         get { return Seconds - _writtenSeconds >= WorthWriting; }
+    }
+
+    /// <summary>Tells whether the filter wants a look.</summary>
+    /// <param name="everyMilliseconds">Run time between two looks in ms; 0 for never.</param>
+    /// <returns>True when it does.</returns>
+    public bool IsFilterDue(int everyMilliseconds)
+    {
+        return everyMilliseconds > 0 && FilterSeconds >= everyMilliseconds / 1000;
+    }
+
+    /// <summary>The filter has been looked at: its hours begin anew, and flash is to say so.</summary>
+    public void StartFilter()
+    {
+        FilterSeconds = 0;
+        IsFilterNoted = false;
+        IsWriteWaiting = true;
     }
 
     /// <summary>Reads what flash has.</summary>

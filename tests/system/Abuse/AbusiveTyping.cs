@@ -39,7 +39,7 @@ internal sealed class AbusiveTyping(Random random)
 
     private static IEnumerable<string> Words()
     {
-        WordList words = new();
+        WordList words = new Workbench().Switch.Console.Words;
         for (int i = 0; i < words.Count; i++)
         {
             yield return words.At(i).Name;

@@ -80,7 +80,7 @@ internal sealed class OrdinaryStarts
         // The tool may be switched off first, or the vacuum; after the latter nobody sees that the tool stops without it.
         if (_random.Next(2) == 0)
         {
-            _bench.Rig.Switch.Handle(VacuumEvent.HandOff);
+            _bench.Rig.Switch.Controls.Handle(VacuumEvent.HandOff, _bench.Rig.Switch.Now);
             _bench.Run(0.5 * _random.NextDouble());
         }
 
@@ -89,7 +89,7 @@ internal sealed class OrdinaryStarts
         if (Core.Faults[Fault.OwnCurrent].IsActive)
         {
             Claims++;
-            _bench.Rig.Switch.ClearFaults();
+            _bench.Rig.Switch.Controls.ClearFaults(_bench.Rig.Switch.Now);
             _bench.Run(0.2);
         }
 

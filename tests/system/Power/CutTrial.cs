@@ -19,7 +19,7 @@ internal sealed class CutTrial(InjectedRig rig)
     private readonly Switch? _before = rig.Switch;
     private readonly VacuumState? _state = rig.Switch?.Core.Vacuum.State;
     private readonly bool _wasHeld = rig.Switch is { } of && of.Boot.IsHeld && !of.Console.IsGuiding;
-    private readonly bool _isHoldInFlash = rig.Switch is { } of && of.IsRelayResting;
+    private readonly bool _isHoldInFlash = rig.Switch is { } of && of.Core.IsRelayResting;
 
     // A press that is under way ends here, and switches off.
     private readonly bool _isFed = rig.Shop.RelayClosed && rig.IsSawOn && !rig.IsButtonDown;
@@ -88,7 +88,7 @@ internal sealed class CutTrial(InjectedRig rig)
             return "it did not come up again";
         }
 
-        if (of.Settings[SettingId.RunOn] is not (5000 or 1000 or 1500) || of.Desk.IsLost)
+        if (of.Settings[SettingId.RunOn] is not (5000 or 1000 or 1500) || of.Core.Faults[Fault.SettingsLost].IsActive)
         {
             return $"a run-on of {of.Settings[SettingId.RunOn]} ms was never saved";
         }

@@ -45,7 +45,7 @@ internal static class ShopRecorder
         rig.RunUntil(2_000_000);
         rig.Switch.Settings[SettingId.StartAt] = startAt;
         rig.Switch.Settings[SettingId.StopBelow] = stopBelow;
-        rig.Switch.UseSettings();
+        rig.Switch.Desk.Use();
         foreach (string line in lines)
         {
             rig.Ask(line);

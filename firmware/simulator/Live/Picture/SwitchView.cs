@@ -47,7 +47,7 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
     {
         if (!live.Rig.IsDark)
         {
-            WhyText.Write(_why, Switch);
+            Switch.Why.Write(_why, Switch.Now);
         }
 
         List<string> lines = Wrapped.Lines(Encoding.ASCII.GetString(_bytes, 0, _why.Take(_bytes, _bytes.Length)), width);

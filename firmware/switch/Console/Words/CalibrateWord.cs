@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Sets sensor-gain by a load whose current is known.</summary>
@@ -5,18 +7,23 @@ public sealed class CalibrateWord : Word
 {
     private const int LeastMilliamperes = 1000;
 
+    private readonly DetectionCore _core;
+    private readonly SettingsDesk _desk;
     private int _gain;
 
     /// <summary>Initializes a new instance of the <see cref="CalibrateWord"/> class.</summary>
-    public CalibrateWord()
+    /// <param name="core">The core.</param>
+    /// <param name="desk">The settings.</param>
+    public CalibrateWord(DetectionCore core, SettingsDesk desk)
         : base("calibrate", "calibrate AMPERES", "set sensor-gain by a running load that is known")
     {
+        _core = core;
+        _desk = desk;
     }
 
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        Switch of = console.Switch;
         TextOutput output = console.Output;
         int known;
         if (!ValueParser.TryParse(SettingsTable.Row(SettingId.StartAt), rest, out known) || known < LeastMilliamperes || known > 100000)
@@ -25,15 +32,15 @@ public sealed class CalibrateWord : Word
             return;
         }
 
-        int seen = of.Core.Milliamperes;
-        if (!of.Core.IsToolRunning || seen < LeastMilliamperes)
+        int seen = _core.Milliamperes;
+        if (!_core.IsToolRunning || seen < LeastMilliamperes)
         {
             output.Text("The load must be running; the sensor shows ").Amperes(seen).Text(".").End();
             return;
         }
 
         Setting row = SettingsTable.Row(SettingId.SensorGain);
-        long gain = of.Settings[SettingId.SensorGain] * (long)seen / known;
+        long gain = _desk.InUse[SettingId.SensorGain] * (long)seen / known;
         if (gain < row.Least || gain > row.Greatest)
         {
             output.Text("The sensor shows ").Amperes(seen).Text("; that cannot be ").Amperes(known).Text(". Look at turns and sensor first.").End();
@@ -42,7 +49,7 @@ public sealed class CalibrateWord : Word
 
         _gain = (int)gain;
         output.Text("The sensor shows ").Amperes(seen).Text(" at ");
-        ValueText.Value(output, row, of.Settings[SettingId.SensorGain]).Text("; for ").Amperes(known).Text(" it has ");
+        ValueText.Value(output, row, _desk.InUse[SettingId.SensorGain]).Text("; for ").Amperes(known).Text(" it has ");
         ValueText.Value(output, row, _gain).Text(".").End();
         console.Ask(this, "Set it?");
     }
@@ -56,7 +63,7 @@ public sealed class CalibrateWord : Word
             return;
         }
 
-        console.Say(console.Switch.Desk.Change(SettingId.SensorGain, _gain) == SettingChange.Done
+        console.Say(_desk.Change(SettingId.SensorGain, _gain) == SettingChange.Done
             ? "Set (not saved yet)."
             : "Not set: start-at would be more than the sensor can show.");
     }

@@ -3,16 +3,20 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Clears faults that stay until cleared.</summary>
 public sealed class ClearWord : Word
 {
+    private readonly Controls _controls;
+
     /// <summary>Initializes a new instance of the <see cref="ClearWord"/> class.</summary>
-    public ClearWord()
+    /// <param name="controls">What a person can do with the switch.</param>
+    public ClearWord(Controls controls)
         : base("clear", "clear", "clear the faults; one that is still there comes back")
     {
+        _controls = controls;
     }
 
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        console.Switch.ClearFaults();
+        _controls.ClearFaults(console.Now);
         console.Say("Cleared. A fault that is still there comes back by itself.");
     }
 }

@@ -3,12 +3,15 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Puts all settings to their defaults, after a yes.</summary>
 public sealed class DefaultsWord : Word
 {
+    private readonly SettingsDesk _desk;
     private bool _for230Volts;
 
     /// <summary>Initializes a new instance of the <see cref="DefaultsWord"/> class.</summary>
-    public DefaultsWord()
+    /// <param name="desk">The settings.</param>
+    public DefaultsWord(SettingsDesk desk)
         : base("defaults", "defaults [230]", "all settings to their defaults (for 230 V); asks first")
     {
+        _desk = desk;
     }
 
     /// <inheritdoc/>
@@ -33,7 +36,7 @@ public sealed class DefaultsWord : Word
             return;
         }
 
-        console.Switch.Desk.UseDefaults(_for230Volts);
+        _desk.UseDefaults(_for230Volts);
         console.Say("All settings are at their defaults (not saved yet).");
     }
 }

@@ -7,10 +7,23 @@ public sealed class DetailsWord : Word
 {
     private const int Column = 12;
 
+    private readonly DetectionCore _core;
+    private readonly SettingValues _settings;
+    private readonly IBoard _board;
+    private readonly Bucket _bucket;
+
     /// <summary>Initializes a new instance of the <see cref="DetailsWord"/> class.</summary>
-    public DetailsWord()
+    /// <param name="core">The core.</param>
+    /// <param name="settings">The settings in use.</param>
+    /// <param name="board">The board.</param>
+    /// <param name="bucket">The last bucket.</param>
+    public DetailsWord(DetectionCore core, SettingValues settings, IBoard board, Bucket bucket)
         : base("details", "details", "the raw measures behind the status")
     {
+        _core = core;
+        _settings = settings;
+        _board = board;
+        _bucket = bucket;
     }
 
     /// <inheritdoc/>
@@ -22,8 +35,7 @@ public sealed class DetailsWord : Word
     /// <inheritdoc/>
     public override bool WriteRow(SerialConsole console, int row)
     {
-        Switch of = console.Switch;
-        DetectionCore core = of.Core;
+        DetectionCore core = _core;
         TextOutput output = console.Output;
         switch (row)
         {
@@ -35,14 +47,14 @@ public sealed class DetailsWord : Word
                 output.Column("mean", Column).Fixed(core.MeanMillivolts, 3).Text(" V, resting ").Fixed(core.MidpointMillivolts, 3).Text(" V").End();
                 return true;
             case 2:
-                output.Column("converter", Column).Text("0 to ").Number(of.FullScale).Text(", ").Number(of.MicrovoltsACount).Text(" uV a count").End();
+                output.Column("converter", Column).Text("0 to ").Number(_board.FullScale).Text(", ").Number(_board.MicrovoltsACount).Text(" uV a count").End();
                 return true;
             case 3:
-                output.Column("sensor", Column).Fixed(of.Settings[SettingId.SensorGain] * (long)of.Settings[SettingId.Turns], 3).Text(" mV/A with its turns").End();
+                output.Column("sensor", Column).Fixed(_settings[SettingId.SensorGain] * (long)_settings[SettingId.Turns], 3).Text(" mV/A with its turns").End();
                 return true;
             case 4:
                 output.Column("starts", Column).Number(core.Vacuum.Starts.Total).Text(" since boot, ")
-                    .Number(core.Vacuum.Starts.InLastMinute(of.BucketEnd)).Text(" in the last minute").End();
+                    .Number(core.Vacuum.Starts.InLastMinute(_bucket.EndTime)).Text(" in the last minute").End();
                 return true;
             case 5:
                 output.Column("lost", Column).Number(console.Output.Dropped).Text(" bytes of output, ").Number(core.Notices.Lost).Text(" notices").End();

@@ -5,10 +5,14 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Lists the last events.</summary>
 public sealed class EventsWord : Word
 {
+    private readonly EventLog _log;
+
     /// <summary>Initializes a new instance of the <see cref="EventsWord"/> class.</summary>
-    public EventsWord()
+    /// <param name="log">The event log.</param>
+    public EventsWord(EventLog log)
         : base("events", "events", "what has happened, oldest first")
     {
+        _log = log;
     }
 
     /// <inheritdoc/>
@@ -20,7 +24,7 @@ public sealed class EventsWord : Word
     /// <inheritdoc/>
     public override bool WriteRow(SerialConsole console, int row)
     {
-        EventLog log = console.Switch.Log;
+        EventLog log = _log;
         if (row >= log.Count)
         {
             return false;

@@ -5,10 +5,14 @@ public sealed class HelpWord : Word
 {
     private const int Column = 20;
 
+    private readonly SettingValues _settings;
+
     /// <summary>Initializes a new instance of the <see cref="HelpWord"/> class.</summary>
-    public HelpWord()
+    /// <param name="settings">The settings in use.</param>
+    public HelpWord(SettingValues settings)
         : base("help", "help [NAME]", "this list, or more about a word or a setting")
     {
+        _settings = settings;
     }
 
     /// <inheritdoc/>
@@ -28,7 +32,7 @@ public sealed class HelpWord : Word
         }
         else if (setting >= 0)
         {
-            SetWord.Explain(console, setting);
+            SetWord.Explain(console.Output, _settings, setting);
         }
         else
         {

@@ -5,17 +5,24 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Holds the vacuum off, for emptying the bin.</summary>
 public sealed class HoldWord : Word
 {
+    private readonly Controls _controls;
+    private readonly WhyText _why;
+
     /// <summary>Initializes a new instance of the <see cref="HoldWord"/> class.</summary>
-    public HoldWord()
+    /// <param name="controls">What a person can do with the switch.</param>
+    /// <param name="why">The sentence that tells why.</param>
+    public HoldWord(Controls controls, WhyText why)
         : base("hold", "hold", "held off until 'vacuum auto'; unplug before you reach in")
     {
+        _controls = controls;
+        _why = why;
     }
 
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        console.Switch.Handle(VacuumEvent.Hold);
-        WhyText.Write(console.Output, console.Switch);
+        _controls.Handle(VacuumEvent.Hold, console.Now);
+        _why.Write(console.Output, console.Now);
         console.Output.End();
     }
 }

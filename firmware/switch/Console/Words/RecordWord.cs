@@ -12,6 +12,6 @@ public sealed class RecordWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        console.Recorder.Start();
+        console.StartRecording();
     }
 }

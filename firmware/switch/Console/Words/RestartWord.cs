@@ -3,10 +3,17 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Restarts the board, after a yes.</summary>
 public sealed class RestartWord : Word
 {
+    private readonly Controls _controls;
+    private readonly SettingsDesk _desk;
+
     /// <summary>Initializes a new instance of the <see cref="RestartWord"/> class.</summary>
-    public RestartWord()
+    /// <param name="controls">What a person can do with the switch.</param>
+    /// <param name="desk">The settings.</param>
+    public RestartWord(Controls controls, SettingsDesk desk)
         : base("restart", "restart", "restart the board; asks first, the vacuum goes off")
     {
+        _controls = controls;
+        _desk = desk;
     }
 
     /// <inheritdoc/>
@@ -14,7 +21,7 @@ public sealed class RestartWord : Word
     {
         console.Ask(
             this,
-            console.Switch.Settings.Differences(console.Switch.SavedSettings) > 0
+            _desk.InUse.Differences(_desk.Saved) > 0
                 ? "Restart and lose the settings that are not saved?"
                 : "Restart the board?");
     }
@@ -24,7 +31,7 @@ public sealed class RestartWord : Word
     {
         if (isYes)
         {
-            console.Switch.RestartAsked();
+            _controls.IsRestartAsked = true;
         }
         else
         {

@@ -1,26 +1,34 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Keeps the settings in flash.</summary>
 public sealed class SaveWord : Word
 {
+    private readonly DetectionCore _core;
+    private readonly SettingsDesk _desk;
+
     /// <summary>Initializes a new instance of the <see cref="SaveWord"/> class.</summary>
-    public SaveWord()
+    /// <param name="core">The core.</param>
+    /// <param name="desk">The settings.</param>
+    public SaveWord(DetectionCore core, SettingsDesk desk)
         : base("save", "save", "keep the settings over a power cut")
     {
+        _core = core;
+        _desk = desk;
     }
 
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        Switch of = console.Switch;
-        if (of.IsQuiet)
+        if (_core.IsQuiet)
         {
-            console.Say(of.Desk.Save() ? "Saved." : "The flash failed; the settings are in use but not kept. Try again.");
+            console.Say(_desk.Save(console.Now) ? "Saved." : "The flash failed; the settings are in use but not kept. Try again.");
             return;
         }
 
         // A write to flash stalls the readings for up to some hundred milliseconds; with the vacuum on that is no time for it.
-        of.Desk.IsSaveWaiting = true;
+        _desk.IsSaveWaiting = true;
         console.Say("Will be saved as soon as tool and vacuum are off.");
     }
 }

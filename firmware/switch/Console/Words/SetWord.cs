@@ -3,21 +3,25 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Changes a setting, or explains it.</summary>
 public sealed class SetWord : Word
 {
+    private readonly SettingsDesk _desk;
+
     /// <summary>Initializes a new instance of the <see cref="SetWord"/> class.</summary>
-    public SetWord()
+    /// <param name="desk">The settings.</param>
+    public SetWord(SettingsDesk desk)
         : base("set", "NAME VALUE", "change a setting at once; also 'set NAME VALUE'")
     {
+        _desk = desk;
     }
 
     /// <summary>Explains a setting: value, range, help.</summary>
-    /// <param name="console">The console.</param>
+    /// <param name="output">Where to.</param>
+    /// <param name="settings">The settings in use.</param>
     /// <param name="index">Its row in the table.</param>
-    public static void Explain(SerialConsole console, int index)
+    public static void Explain(TextOutput output, SettingValues settings, int index)
     {
         Setting row = SettingsTable.Row((SettingId)index);
-        TextOutput output = console.Output;
         output.Text(row.Name).Text(" ");
-        ValueText.Value(output, row, console.Switch.Settings[(SettingId)index]).Text(" (");
+        ValueText.Value(output, row, settings[(SettingId)index]).Text(" (");
         ValueText.Range(output, row).Text("): ").Text(row.Help).End();
     }
 
@@ -37,7 +41,7 @@ public sealed class SetWord : Word
         }
         else if (blank < 0)
         {
-            Explain(console, index);
+            Explain(console.Output, _desk.InUse, index);
         }
         else
         {
@@ -45,7 +49,7 @@ public sealed class SetWord : Word
         }
     }
 
-    private static void Change(SerialConsole console, int index, string text)
+    private void Change(SerialConsole console, int index, string text)
     {
         SettingId id = (SettingId)index;
         Setting row = SettingsTable.Row(id);
@@ -65,10 +69,10 @@ public sealed class SetWord : Word
             return;
         }
 
-        SettingChange change = console.Switch.Desk.Change(id, value);
+        SettingChange change = _desk.Change(id, value);
         if (change == SettingChange.BeyondSensor)
         {
-            output.Text("start-at would be more than the sensor can show with its gain and turns: ").Amperes(console.Switch.Desk.LargestStartAt())
+            output.Text("start-at would be more than the sensor can show with its gain and turns: ").Amperes(_desk.LargestStartAt())
                 .Text(" at most now; nothing was changed.").End();
             return;
         }
@@ -76,13 +80,13 @@ public sealed class SetWord : Word
         if (change == SettingChange.LevelsWouldCross)
         {
             output.Text("start-at must stay above stop-below (now ");
-            ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), console.Switch.Settings[SettingId.StartAt]).Text(" and ");
-            ValueText.Value(output, SettingsTable.Row(SettingId.StopBelow), console.Switch.Settings[SettingId.StopBelow]).Text("); nothing was changed.").End();
+            ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), _desk.InUse[SettingId.StartAt]).Text(" and ");
+            ValueText.Value(output, SettingsTable.Row(SettingId.StopBelow), _desk.InUse[SettingId.StopBelow]).Text("); nothing was changed.").End();
             return;
         }
 
         output.Text(row.Name).Text(" ");
         ValueText.Value(output, row, value)
-            .Text(value != console.Switch.SavedSettings[id] ? " (not saved yet)" : " (as saved)").End();
+            .Text(value != _desk.Saved[id] ? " (not saved yet)" : " (as saved)").End();
     }
 }

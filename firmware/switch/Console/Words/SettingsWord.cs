@@ -5,10 +5,14 @@ public sealed class SettingsWord : Word
 {
     private const int Column = 18;
 
+    private readonly SettingsDesk _desk;
+
     /// <summary>Initializes a new instance of the <see cref="SettingsWord"/> class.</summary>
-    public SettingsWord()
+    /// <param name="desk">The settings.</param>
+    public SettingsWord(SettingsDesk desk)
         : base("settings", "settings", "all settings; a name alone explains one")
     {
+        _desk = desk;
     }
 
     /// <inheritdoc/>
@@ -20,25 +24,24 @@ public sealed class SettingsWord : Word
     /// <inheritdoc/>
     public override bool WriteRow(SerialConsole console, int row)
     {
-        Switch of = console.Switch;
         TextOutput output = console.Output;
         if (row < SettingsTable.Count)
         {
             SettingId id = (SettingId)row;
             Setting setting = SettingsTable.Row(id);
             output.Column(setting.Name, Column);
-            ValueText.Value(output, setting, of.Settings[id]);
-            if (of.Settings[id] != of.SavedSettings[id])
+            ValueText.Value(output, setting, _desk.InUse[id]);
+            if (_desk.InUse[id] != _desk.Saved[id])
             {
                 output.Text("  (saved: ");
-                ValueText.Value(output, setting, of.SavedSettings[id]).Text(")");
+                ValueText.Value(output, setting, _desk.Saved[id]).Text(")");
             }
 
             output.End();
             return true;
         }
 
-        if (row == SettingsTable.Count && of.Settings.Differences(of.SavedSettings) > 0)
+        if (row == SettingsTable.Count && _desk.InUse.Differences(_desk.Saved) > 0)
         {
             console.Say("Not saved: 'save' keeps them, 'undo' drops them.");
             return true;

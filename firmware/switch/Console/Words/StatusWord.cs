@@ -6,13 +6,41 @@ namespace NanoDustSwitch.Firmware;
 public sealed class StatusWord : Word
 {
     private const int Column = 10;
-
     private const int FixedRows = 9;
 
+    private readonly DetectionCore _core;
+    private readonly SettingsDesk _desk;
+    private readonly ReadingStatistics _readings;
+    private readonly RunHours _hours;
+    private readonly BootRecord _boot;
+    private readonly SafeBoard _safe;
+    private readonly WhyText _why;
+
     /// <summary>Initializes a new instance of the <see cref="StatusWord"/> class.</summary>
-    public StatusWord()
+    /// <param name="core">The core.</param>
+    /// <param name="desk">The settings.</param>
+    /// <param name="readings">Rate and gaps of the readings.</param>
+    /// <param name="hours">The run hours.</param>
+    /// <param name="boot">The record of this boot.</param>
+    /// <param name="safe">Counts what parts of the board have thrown.</param>
+    /// <param name="why">The sentence that tells why.</param>
+    public StatusWord(
+        DetectionCore core,
+        SettingsDesk desk,
+        ReadingStatistics readings,
+        RunHours hours,
+        BootRecord boot,
+        SafeBoard safe,
+        WhyText why)
         : base("status", "status", "how things stand")
     {
+        _core = core;
+        _desk = desk;
+        _readings = readings;
+        _hours = hours;
+        _boot = boot;
+        _safe = safe;
+        _why = why;
     }
 
     /// <inheritdoc/>
@@ -24,14 +52,13 @@ public sealed class StatusWord : Word
     /// <inheritdoc/>
     public override bool WriteRow(SerialConsole console, int row)
     {
-        Switch of = console.Switch;
-        DetectionCore core = of.Core;
+        DetectionCore core = _core;
         TextOutput output = console.Output;
         switch (row)
         {
             case 0:
                 output.Column("vacuum", Column);
-                WhyText.Write(output, of);
+                _why.Write(output, console.Now);
                 if (core.VacuumMilliamperes >= 0)
                 {
                     output.Text("; draws ").Amperes(core.VacuumMilliamperes);
@@ -57,35 +84,35 @@ public sealed class StatusWord : Word
                 output.End();
                 return true;
             case 4:
-                output.Column("readings", Column).Number(of.Readings.ASecond).Text(" a second, worst gap ")
-                    .Fixed((of.Readings.WorstGap + 50) / 100, 1).Text(" ms").End();
+                output.Column("readings", Column).Number(_readings.ASecond).Text(" a second, worst gap ")
+                    .Fixed((_readings.WorstGap + 50) / 100, 1).Text(" ms").End();
                 return true;
             case 5:
                 output.Column("settings", Column);
-                Settings(output, of);
+                Settings(output);
                 output.End();
                 return true;
             case 6:
-                output.Column("hours", Column).Fixed(of.Hours.Seconds / 360, 1).Text(" h of vacuum, ").Number(of.Hours.Starts)
-                    .Text(" starts, ").Fixed(of.Hours.FilterSeconds / 360, 1).Text(" h since the filter").End();
+                output.Column("hours", Column).Fixed(_hours.Seconds / 360, 1).Text(" h of vacuum, ").Number(_hours.Starts)
+                    .Text(" starts, ").Fixed(_hours.FilterSeconds / 360, 1).Text(" h since the filter").End();
                 return true;
             case 7:
-                output.Column("up", Column).Clock(of.Now / 1000000).Text(", boot ").Number(of.Boot.Number)
-                    .Text(", ").Text(EventText.Reason(of.Boot.Reason)).End();
+                output.Column("up", Column).Clock(console.Now / 1000000).Text(", boot ").Number(_boot.Number)
+                    .Text(", ").Text(EventText.Reason(_boot.Reason)).End();
                 return true;
             case 8:
-                output.Column("troubles", Column).Number(of.Safe.SerialTroubles).Text(" serial, ").Number(of.Safe.PanelTroubles)
-                    .Text(" panel, ").Number(of.Safe.FlashTroubles).Text(" flash").End();
+                output.Column("troubles", Column).Number(_safe.SerialTroubles).Text(" serial, ").Number(_safe.PanelTroubles)
+                    .Text(" panel, ").Number(_safe.FlashTroubles).Text(" flash").End();
                 return true;
             default:
-                return Faults(output, of, row - FixedRows);
+                return Faults(output, row - FixedRows);
         }
     }
 
-    private static void Settings(TextOutput output, Switch of)
+    private void Settings(TextOutput output)
     {
-        int unsaved = of.Settings.Differences(of.SavedSettings);
-        if (of.Core.Faults[Fault.SettingsLost].IsActive)
+        int unsaved = _desk.InUse.Differences(_desk.Saved);
+        if (_core.Faults[Fault.SettingsLost].IsActive)
         {
             output.Text("both saved copies are bad; what is in use is not saved");
         }
@@ -95,18 +122,18 @@ public sealed class StatusWord : Word
         }
         else
         {
-            output.Number(unsaved).Text(of.Desk.IsSaveWaiting ? " waiting to be saved" : " changed and not saved");
+            output.Number(unsaved).Text(_desk.IsSaveWaiting ? " waiting to be saved" : " changed and not saved");
         }
     }
 
     // One row for each fault that stands, or one that says there is none. Rows of faults that do not stand are left out
     // by counting, so that a row number always means the same fault while the answer is written.
-    private static bool Faults(TextOutput output, Switch of, int row)
+    private bool Faults(TextOutput output, int row)
     {
         int standing = 0;
         for (int i = 0; i < FaultMonitor.Count; i++)
         {
-            FaultState fault = of.Core.Faults[(Fault)i];
+            FaultState fault = _core.Faults[(Fault)i];
             if (!fault.IsActive)
             {
                 continue;

@@ -1,26 +1,40 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Teaches the switch a tool, step by step.</summary>
 public sealed class TeachWord : Word
 {
+    private readonly DetectionCore _core;
+    private readonly SettingsDesk _desk;
+    private readonly Journal _journal;
+    private readonly Sounder _sounder;
     private Teacher _teacher;
 
     /// <summary>Initializes a new instance of the <see cref="TeachWord"/> class.</summary>
-    public TeachWord()
+    /// <param name="core">The core.</param>
+    /// <param name="desk">The settings.</param>
+    /// <param name="journal">The log that is written to.</param>
+    /// <param name="sounder">The sounder.</param>
+    public TeachWord(DetectionCore core, SettingsDesk desk, Journal journal, Sounder sounder)
         : base("teach", "teach", "find the levels for a tool, step by step, by beeps")
     {
+        _core = core;
+        _desk = desk;
+        _journal = journal;
+        _sounder = sounder;
     }
 
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        if (console.Switch.Core.Faults.HoldsOff)
+        if (_core.Faults.HoldsOff)
         {
             console.Say("Not while a fault keeps the vacuum off; 'why' says which.");
             return;
         }
 
-        if (!console.Switch.IsQuiet)
+        if (!_core.IsQuiet)
         {
             console.Say("Not while tool or vacuum are on; switch the tool off first.");
             return;
@@ -29,7 +43,7 @@ public sealed class TeachWord : Word
         // Made once, on first use: a board that is never taught does not carry it.
         if (_teacher == null)
         {
-            _teacher = new Teacher(console, this);
+            _teacher = new Teacher(console, this, _core, _desk, _journal, _sounder);
         }
 
         console.StartGuide(_teacher);

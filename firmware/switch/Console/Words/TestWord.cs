@@ -1,20 +1,46 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Tests the box and prints a sheet.</summary>
 public sealed class TestWord : Word
 {
+    private readonly DetectionCore _core;
+    private readonly Controls _controls;
+    private readonly BootRecord _boot;
+    private readonly ReadingStatistics _readings;
+    private readonly SafeBoard _safe;
+    private readonly Sounder _sounder;
     private Tester _tester;
 
     /// <summary>Initializes a new instance of the <see cref="TestWord"/> class.</summary>
-    public TestWord()
+    /// <param name="core">The core.</param>
+    /// <param name="controls">What a person can do with the switch.</param>
+    /// <param name="boot">The record of this boot.</param>
+    /// <param name="readings">Rate and gaps of the readings.</param>
+    /// <param name="safe">Counts what parts of the board have thrown.</param>
+    /// <param name="sounder">The sounder.</param>
+    public TestWord(
+        DetectionCore core,
+        Controls controls,
+        BootRecord boot,
+        ReadingStatistics readings,
+        SafeBoard safe,
+        Sounder sounder)
         : base("test", "test", "try lamp, sounder, button, sensor; the relay after a yes")
     {
+        _core = core;
+        _controls = controls;
+        _boot = boot;
+        _readings = readings;
+        _safe = safe;
+        _sounder = sounder;
     }
 
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        if (!console.Switch.IsQuiet)
+        if (!_core.IsQuiet)
         {
             console.Say("Not while tool or vacuum are on; switch the tool off first.");
             return;
@@ -22,7 +48,7 @@ public sealed class TestWord : Word
 
         if (_tester == null)
         {
-            _tester = new Tester(console, this);
+            _tester = new Tester(console, this, _core, _controls, _boot, _readings, _safe, _sounder);
         }
 
         console.StartGuide(_tester);

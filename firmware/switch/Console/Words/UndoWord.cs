@@ -3,16 +3,20 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Goes back to the saved settings.</summary>
 public sealed class UndoWord : Word
 {
+    private readonly SettingsDesk _desk;
+
     /// <summary>Initializes a new instance of the <see cref="UndoWord"/> class.</summary>
-    public UndoWord()
+    /// <param name="desk">The settings.</param>
+    public UndoWord(SettingsDesk desk)
         : base("undo", "undo", "go back to the settings that were saved")
     {
+        _desk = desk;
     }
 
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        int changed = console.Switch.Desk.Undo();
+        int changed = _desk.Undo();
         if (changed == 0)
         {
             console.Say("Nothing to undo: all settings are as saved.");

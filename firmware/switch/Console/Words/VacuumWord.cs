@@ -5,10 +5,17 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Works the vacuum by hand.</summary>
 public sealed class VacuumWord : Word
 {
+    private readonly Controls _controls;
+    private readonly WhyText _why;
+
     /// <summary>Initializes a new instance of the <see cref="VacuumWord"/> class.</summary>
-    public VacuumWord()
+    /// <param name="controls">What a person can do with the switch.</param>
+    /// <param name="why">The sentence that tells why.</param>
+    public VacuumWord(Controls controls, WhyText why)
         : base("vacuum", "vacuum on|off|auto", "by hand: on, off until the tool stops, or back to auto")
     {
+        _controls = controls;
+        _why = why;
     }
 
     /// <inheritdoc/>
@@ -17,20 +24,20 @@ public sealed class VacuumWord : Word
         switch (rest)
         {
             case "on":
-                console.Switch.Handle(VacuumEvent.HandOn);
+                _controls.Handle(VacuumEvent.HandOn, console.Now);
                 break;
             case "off":
-                console.Switch.Handle(VacuumEvent.HandOff);
+                _controls.Handle(VacuumEvent.HandOff, console.Now);
                 break;
             case "auto":
-                console.Switch.Handle(VacuumEvent.Auto);
+                _controls.Handle(VacuumEvent.Auto, console.Now);
                 break;
             default:
                 console.Say("Type 'vacuum on', 'vacuum off' or 'vacuum auto'.");
                 return;
         }
 
-        WhyText.Write(console.Output, console.Switch);
+        _why.Write(console.Output, console.Now);
         console.Output.End();
     }
 }

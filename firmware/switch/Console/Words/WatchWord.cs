@@ -12,6 +12,6 @@ public sealed class WatchWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        console.Watch.Start(console.Switch.Now);
+        console.Watch.Start(console.Now);
     }
 }

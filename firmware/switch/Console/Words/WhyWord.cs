@@ -5,16 +5,23 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Says in one sentence why the vacuum is on or off, and what to do about a fault.</summary>
 public sealed class WhyWord : Word
 {
+    private readonly DetectionCore _core;
+    private readonly WhyText _why;
+
     /// <summary>Initializes a new instance of the <see cref="WhyWord"/> class.</summary>
-    public WhyWord()
+    /// <param name="core">The core.</param>
+    /// <param name="why">The sentence that tells why.</param>
+    public WhyWord(DetectionCore core, WhyText why)
         : base("why", "why", "why the vacuum is on or off, in a sentence")
     {
+        _core = core;
+        _why = why;
     }
 
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        WhyText.Write(console.Output, console.Switch);
+        _why.Write(console.Output, console.Now);
         console.Output.End();
         console.ShowRows(this);
     }
@@ -25,7 +32,7 @@ public sealed class WhyWord : Word
         int standing = 0;
         for (int i = 0; i < FaultMonitor.Count; i++)
         {
-            FaultState fault = console.Switch.Core.Faults[(Fault)i];
+            FaultState fault = _core.Faults[(Fault)i];
             if (!fault.IsActive)
             {
                 continue;

@@ -16,7 +16,11 @@ public sealed class Recorder
 
     private const int NumbersALine = 6;
 
-    private readonly SerialConsole _console;
+    private readonly TextOutput _output;
+    private readonly IBoard _board;
+    private readonly Bucket _bucket;
+    private readonly DetectionCore _core;
+    private readonly SettingValues _settings;
     private readonly StateTape _tape = new StateTape();
     private readonly BucketEncoder _encoder;
     private readonly BurstSender _bursts;
@@ -27,12 +31,19 @@ public sealed class Recorder
     public bool IsOn;
 
     /// <summary>Initializes a new instance of the <see cref="Recorder"/> class.</summary>
-    /// <param name="console">The console.</param>
+    /// <param name="output">Where the lines go.</param>
+    /// <param name="board">The board, whose converter is described.</param>
     /// <param name="reader">Where the readings come from.</param>
-    public Recorder(SerialConsole console, BucketReader reader)
+    /// <param name="core">The core, whose state is sent.</param>
+    /// <param name="settings">The settings in use.</param>
+    public Recorder(TextOutput output, IBoard board, BucketReader reader, DetectionCore core, SettingValues settings)
     {
-        _console = console;
-        _encoder = new BucketEncoder(console.Output);
+        _output = output;
+        _board = board;
+        _bucket = reader.Bucket;
+        _core = core;
+        _settings = settings;
+        _encoder = new BucketEncoder(output);
         _bursts = new BurstSender(reader, _encoder);
     }
 
@@ -42,17 +53,15 @@ public sealed class Recorder
         IsOn = true;
         _row = 0;
         _isRecording = false;
-        _console.WantsBuckets = true;
     }
 
     /// <summary>Ends it.</summary>
     public void Stop()
     {
         IsOn = false;
-        _console.WantsBuckets = false;
         _bursts.Stop();
         _encoder.EndLine();
-        _console.Say(_encoder.HasOverrun ? Overrun : "end");
+        _output.Text(_encoder.HasOverrun ? Overrun : "end").End();
     }
 
     /// <summary>Records a bucket.</summary>
@@ -62,7 +71,7 @@ public sealed class Recorder
         if (_isRecording)
         {
             _encoder.Add(bucket);
-            if (!_console.Output.HasRoom)
+            if (!_output.HasRoom)
             {
                 return;
             }
@@ -96,7 +105,6 @@ public sealed class Recorder
         if (_encoder.HasOverrun && _isRecording)
         {
             Stop();
-            _console.WantPrompt();
         }
         else if (!_isRecording)
         {
@@ -121,27 +129,26 @@ public sealed class Recorder
 
     private void SendRow(int row)
     {
-        TextOutput output = _console.Output;
-        Switch of = _console.Switch;
+        TextOutput output = _output;
         int stateRow = row - 2 - SettingsTable.Count;
         if (row == 0)
         {
             output.Text("record ").Number(Version).Text(" nanoDustSwitch ").Text(Switch.Version)
-                .Text(" ").Number(of.FullScale).Text(" ").Number(of.MicrovoltsACount).End();
+                .Text(" ").Number(_board.FullScale).Text(" ").Number(_board.MicrovoltsACount).End();
         }
         else if (row <= SettingsTable.Count)
         {
             SettingId id = (SettingId)(row - 1);
             Setting setting = SettingsTable.Row(id);
-            output.Text("set ").Text(setting.Name).Text(" ").Number(of.Settings[id]).Text(UnitOf(setting.Unit)).End();
+            output.Text("set ").Text(setting.Name).Text(" ").Number(_settings[id]).Text(UnitOf(setting.Unit)).End();
         }
         else if (stateRow < 0)
         {
             // From here on every bucket is recorded; the state of this moment follows line by line between them.
             _tape.Write();
-            of.Core.Exchange(_tape);
-            _encoder.HasVacuumLine = of.Settings[SettingId.VacuumTurns] > 0;
-            _encoder.Restart(of.BucketEnd);
+            _core.Exchange(_tape);
+            _encoder.HasVacuumLine = _settings[SettingId.VacuumTurns] > 0;
+            _encoder.Restart(_bucket.EndTime);
             _bursts.Restart();
             _isRecording = true;
             output.Text("buckets ").Number(_encoder.Begin).End();

@@ -1,0 +1,91 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>Writes to flash when it may: with tool and vacuum off, since a write stalls the readings; one write a step.</summary>
+public sealed class FlashKeeper
+{
+    // A log entry is worth at most a write in ten minutes.
+    private const long LogPeriod = 600L * 1000000;
+
+    // A write as the vacuum goes off is over before the relay may close again, so that no tool's start has to wait for it.
+    private const long JustOff = 100000;
+
+    private readonly DetectionCore _core;
+    private readonly BootRecord _boot;
+    private readonly RunHours _hours;
+    private readonly EventLog _log;
+    private readonly SettingsDesk _desk;
+    private readonly Journal _journal;
+    private readonly SerialConsole _console;
+    private long _nextLog;
+
+    /// <summary>Initializes a new instance of the <see cref="FlashKeeper"/> class.</summary>
+    /// <param name="core">Tells whether tool and vacuum are off.</param>
+    /// <param name="boot">The boot record.</param>
+    /// <param name="hours">The run hours.</param>
+    /// <param name="log">The event log.</param>
+    /// <param name="desk">The settings.</param>
+    /// <param name="journal">Where it is logged that the filter is due.</param>
+    /// <param name="console">Where it is said that the settings were saved.</param>
+    public FlashKeeper(
+        DetectionCore core, BootRecord boot, RunHours hours, EventLog log, SettingsDesk desk, Journal journal, SerialConsole console)
+    {
+        _core = core;
+        _boot = boot;
+        _hours = hours;
+        _log = log;
+        _desk = desk;
+        _journal = journal;
+        _console = console;
+    }
+
+    /// <summary>Writes what waits, if it may.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Update(long now)
+    {
+        // A hold must outlive a power cut also while the tool runs; a write with the relay open stalls nothing that matters.
+        if (_boot.IsWriteWaiting && _core.IsRelayResting)
+        {
+            _boot.IsWriteWaiting = false;
+            _boot.Write(BootReason.PowerOn);
+            return;
+        }
+
+        // What nobody has asked for is written then, or when nobody has worked for as long as a log entry may wait.
+        long off = now - _core.Vacuum.Since;
+        bool isGoodTime = off <= JustOff || off >= LogPeriod;
+        bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog && !_core.Faults[Fault.RestartLoop].IsActive;
+        bool areHoursWaiting = _hours.IsWriteWaiting || (isGoodTime && _hours.IsWorthWriting);
+        if ((!_desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_core.IsQuiet)
+        {
+            return;
+        }
+
+        if (_desk.IsSaveWaiting)
+        {
+            _desk.IsSaveWaiting = false;
+            _console.Interject(_desk.Save(now) ? "Saved." : "The flash failed; nothing was saved.");
+        }
+        else if (areHoursWaiting)
+        {
+            SaveHours(now);
+        }
+        else
+        {
+            _nextLog = now + LogPeriod;
+            _log.Save();
+        }
+    }
+
+    private void SaveHours(long now)
+    {
+        _hours.IsWriteWaiting = false;
+        _hours.Save();
+        if (!_hours.IsFilterNoted && _hours.IsFilterDue(_desk.InUse[SettingId.FilterReminder]))
+        {
+            _hours.IsFilterNoted = true;
+            _journal.Note(LogKind.FilterDue, 0, 0, _hours.FilterSeconds / 60, now);
+        }
+    }
+}
