@@ -64,8 +64,7 @@ public sealed class FlashKeeper
 
         if (_desk.IsSaveWaiting)
         {
-            _desk.IsSaveWaiting = false;
-            _console.Interject(_desk.Save(now) ? "Saved." : "The flash failed; nothing was saved.");
+            SaveSettings(now);
         }
         else if (areHoursWaiting)
         {
@@ -76,6 +75,12 @@ public sealed class FlashKeeper
             _nextLog = now + LogPeriod;
             _log.Save();
         }
+    }
+
+    private void SaveSettings(long now)
+    {
+        _desk.IsSaveWaiting = false;
+        _console.Interject(_desk.Save(now) ? "Saved." : "The flash failed; nothing was saved.");
     }
 
     private void SaveHours(long now)

@@ -113,7 +113,7 @@ public sealed class Switch
     /// <summary>Does one step: about 2.5 ms of readings, and what follows from them.</summary>
     public void Step()
     {
-        if (IsRestarting)
+        if (_restarter.IsRestarting)
         {
             return;
         }
@@ -166,7 +166,7 @@ public sealed class Switch
         }
         catch (Exception)
         {
-            if (IsRestarting)
+            if (_restarter.IsRestarting)
             {
                 // The restart itself failed, with the relay's line at rest. Whoever calls has to see to it.
                 throw;

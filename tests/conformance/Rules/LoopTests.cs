@@ -17,7 +17,7 @@ public class LoopTests
         new("Recorder.Stop", "a recording ends"),
         new("FlashKeeper.SaveSettings", "'save' was typed"),
         new("SafeBoard.WriteSlot", "a write to flash, with the relay open; it stalls the readings whatever it makes"),
-        new("Switch.RestartBecause", "the board restarts"),
+        new("Restarter.Restart", "the board restarts"),
         new("Esp32Board.OpenToolLine", "the converter has not opened, so the vacuum is held off"),
         new("OutputLine.Rest", "a line that is low already is told to rest: at the end of a run, or once after a boot"),
     ];
