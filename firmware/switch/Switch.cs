@@ -271,8 +271,7 @@ public sealed class Switch
             {
                 // The core passes through the wait for the tool's stop also when there is no tool to wait for.
                 bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.AwaitingStop && !Core.IsToolRunning;
-                LogKind kind = notice.Kind == NoticeKind.Probed ? LogKind.Probed : (LogKind)notice.Kind;
-                Note(kind, notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure);
+                Note(LogKinds.Of(notice.Kind), notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure);
             }
 
             notice = Core.Notices.Take();
@@ -357,17 +356,14 @@ public sealed class Switch
             Note(LogKind.FellBack, 0, 0, Desk.FellBack);
         }
 
-        for (int i = 0; i < FaultMonitor.Count; i++)
+        for (int i = FaultBits.Next(Boot.Lockouts, -1); i >= 0; i = FaultBits.Next(Boot.Lockouts, i))
         {
-            if ((Boot.Lockouts & (1 << i)) != 0)
-            {
-                Core.Faults.Latch((Fault)i, FaultState.FromBefore, Now);
-            }
+            Core.Faults.Recall((Fault)i, Now);
         }
 
         if (Boot.Restarts >= BootRecord.MostRestarts)
         {
-            Core.Faults.Latch(Fault.RestartLoop, Boot.Restarts, Now);
+            Core.Faults.See(Fault.RestartLoop, Boot.Restarts, Now);
         }
 
         if (Boot.IsHeld)
@@ -380,7 +376,7 @@ public sealed class Switch
     {
         if ((_board.FailedParts & BoardParts.RelayLine) != BoardParts.None)
         {
-            Core.Faults.Latch(Fault.RelayLine, 0, Now);
+            Core.Faults.See(Fault.RelayLine, 0, Now);
         }
     }
 
@@ -412,16 +408,7 @@ public sealed class Switch
             Boot.Restarts++;
         }
 
-        Boot.Lockouts = 0;
-        for (int i = 0; i < FaultMonitor.Count; i++)
-        {
-            // These two are judged anew at every boot.
-            if (Core.Faults[(Fault)i].IsLatched && i != (int)Fault.RestartLoop && i != (int)Fault.RelayLine)
-            {
-                Boot.Lockouts |= 1 << i;
-            }
-        }
-
+        Boot.Lockouts = Core.Faults.ToRecall();
         Boot.Write(reason);
         if (reason != BootReason.Asked && Core.Faults[Fault.RestartLoop].IsActive)
         {

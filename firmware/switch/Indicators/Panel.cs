@@ -9,10 +9,10 @@ public sealed class Panel
     private readonly Lamp _lamp;
     private readonly Button _button = new Button();
 
-    // Made once: on the device a text that is named in the code is a new object each time it is come by.
+    // Made once: on the device a text that stands in the code is made anew each time the code gets there.
     private readonly string _trouble = Sounder.Trouble;
     private bool _hadFault;
-    private long _failedStart;
+    private long _lastSound;
 
     /// <summary>Initializes a new instance of the <see cref="Panel"/> class.</summary>
     /// <param name="of">The switch.</param>
@@ -50,14 +50,13 @@ public sealed class Panel
 
         FaultMonitor faults = _switch.Core.Faults;
         bool hasFault = faults.HoldsOff;
-        long failedStart = faults[Fault.VacuumIdle].LastSeen;
-        if ((hasFault && !_hadFault) || failedStart != _failedStart)
+        if ((hasFault && !_hadFault) || faults.LastSound != _lastSound)
         {
             Sounder.Play(_trouble, now);
         }
 
         _hadFault = hasFault;
-        _failedStart = failedStart;
+        _lastSound = faults.LastSound;
         Sounder.Update(now);
         _lamp.Show(Pattern(), now);
     }
@@ -77,9 +76,10 @@ public sealed class Panel
 
     private void LongPress()
     {
-        for (int i = 0; i < FaultMonitor.Count; i++)
+        FaultMonitor faults = _switch.Core.Faults;
+        for (int i = FaultBits.Next(faults.Standing, -1); i >= 0; i = FaultBits.Next(faults.Standing, i))
         {
-            if (_switch.Core.Faults[(Fault)i].IsLatched)
+            if (faults[(Fault)i].IsLatched)
             {
                 _switch.ClearFaults();
                 return;
@@ -108,13 +108,12 @@ public sealed class Panel
             return LampPattern.Fault;
         }
 
-        bool wantsALook = _switch.IsFilterDue || core.Faults[Fault.Noisy].IsActive || core.Faults[Fault.SettingsLost].IsActive
-            || core.Faults[Fault.VacuumIdle].IsActive;
+        bool wantsLook = _switch.IsFilterDue || core.Faults.WantsLook;
         if (core.IsRelayClosed)
         {
-            return wantsALook ? LampPattern.OnWithNotice : LampPattern.On;
+            return wantsLook ? LampPattern.OnWithNotice : LampPattern.On;
         }
 
-        return wantsALook ? LampPattern.AwakeWithNotice : LampPattern.Awake;
+        return wantsLook ? LampPattern.AwakeWithNotice : LampPattern.Awake;
     }
 }
