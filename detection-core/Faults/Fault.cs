@@ -1,8 +1,8 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// What can be wrong. The numbers are stored in flash and in recordings, so a number never changes its meaning; a new fault gets the
-/// next one. What is done about each fault is in <see cref="FaultTable"/>.
+/// What can be wrong. The numbers are stored in flash and in recordings, so a number never changes its meaning; a new fault gets
+/// the next one. What is done about each fault is in <see cref="FaultTable"/>.
 /// </summary>
 public enum Fault
 {

@@ -15,7 +15,8 @@ public sealed class FaultMonitor
     /// <summary>Longest time without a valid window, in microseconds.</summary>
     public const long LongestGapMicroseconds = 1000000;
 
-    // For 50 ms every reading is at the same rail. No alternating current of 45 Hz or more does that, not even a surge that clips.
+    // For 50 ms every reading is at the same rail. No alternating current of 45 Hz or more does that, not even a surge that
+    // clips.
     private const int RailBuckets = 20;
 
     private const int FrozenBuckets = 2 * Bucket.ASecond;
@@ -52,7 +53,9 @@ public sealed class FaultMonitor
     /// <summary>Whether a person should have a look because of one of them.</summary>
     public bool WantsLook;
 
-    /// <summary>When a fault with the trait <see cref="FaultTraits.SoundsEachTime"/> was last seen, in microseconds; 0 for never.</summary>
+    /// <summary>
+    /// When a fault with the trait <see cref="FaultTraits.SoundsEachTime"/> was last seen, in microseconds; 0 for never.
+    /// </summary>
     public long LastSound;
 
     /// <summary>
@@ -239,8 +242,8 @@ public sealed class FaultMonitor
     }
 
     /// <summary>
-    /// A person clears all faults that keep the vacuum off. One whose cause is still there comes up again as soon as it is seen. The
-    /// other faults cannot be cleared: they end when they are over.
+    /// A person clears all faults that keep the vacuum off. One whose cause is still there comes up again as soon as it is seen.
+    /// The other faults cannot be cleared: they end when they are over.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Clear(long now)

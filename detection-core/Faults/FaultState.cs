@@ -49,8 +49,8 @@ public sealed class FaultState
         _raised[_next] = now;
         _next = _next + 1 == TimesAnHour ? 0 : _next + 1;
         bool isRepeated = Times >= TimesAnHour && now - _raised[_next] <= HourMicroseconds;
-        FaultTraits latches = isRepeated ? FaultTraits.StaysUntilCleared | FaultTraits.StaysWhenRepeated : FaultTraits.StaysUntilCleared;
-        IsLatched = IsLatched || (traits & latches) != FaultTraits.None;
+        FaultTraits latches = isRepeated ? FaultTraits.StaysWhenRepeated : FaultTraits.None;
+        IsLatched = IsLatched || (traits & (latches | FaultTraits.StaysUntilCleared)) != FaultTraits.None;
     }
 
     /// <summary>Begins afresh, as after a boot.</summary>

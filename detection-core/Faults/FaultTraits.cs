@@ -27,7 +27,9 @@ public enum FaultTraits
     /// <summary>The fourth time within an hour it stays until a person clears it.</summary>
     StaysWhenRepeated = 32,
 
-    /// <summary>If it waits for a person to clear it, it still does after a restart. All other faults are judged anew at every boot.</summary>
+    /// <summary>
+    /// If it waits for a person to clear it, it still does after a restart. All other faults are judged anew at every boot.
+    /// </summary>
     OutlivesRestart = 64,
 
     /// <summary>The vacuum works on, and the lamp asks a person to have a look.</summary>

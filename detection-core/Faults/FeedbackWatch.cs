@@ -1,18 +1,19 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// Finds out whether the vacuum's own current runs through the tool's sensor. If it does, the switch takes the vacuum for a running
-/// tool, and the vacuum never stops.
+/// Finds out whether the vacuum's own current runs through the tool's sensor. If it does, the switch takes the vacuum for a
+/// running tool, and the vacuum never stops.
 /// </summary>
 /// <remarks>
-/// The first sign is a current that jumps as the relay closes. After two such closings in a row the wiring is suspected. (Where the
-/// tool's own start surge would have hidden a jump, the closing counts as one with a jump.) Then comes the test, a probe: the relay
-/// opens for a moment. If the vacuum feeds the sensor, the current must fall all at once, as long after the command as the contact
-/// takes, and must stay away. Three such probes in a row with the same delay prove it. What speaks against it is a tool that stops
-/// while the relay is closed, and a closing without a jump.
+/// The first sign is a current that jumps as the relay closes. After two such closings in a row the wiring is suspected. (Where
+/// the tool's own start surge would have hidden a jump, the closing counts as one with a jump.) Then comes the test, a probe: the
+/// relay opens for a moment. If the vacuum feeds the sensor, the current must fall all at once, as long after the command as the
+/// contact takes, and must stay away. Three such probes in a row with the same delay prove it. What speaks against it is a tool
+/// that stops while the relay is closed, and a closing without a jump.
 /// <para>
-/// A tool that runs as well may hide the vacuum's current. So a probe that showed nothing is repeated: when the current has fallen and
-/// stays low, because the tool may have stopped, or else after twice the time. This class never closes the relay, it only opens it.
+/// A tool that runs as well may hide the vacuum's current. So a probe that showed nothing is repeated: when the current has
+/// fallen and stays low, because the tool may have stopped, or else after twice the time. This class never closes the relay, it
+/// only opens it.
 /// </para>
 /// </remarks>
 public sealed class FeedbackWatch
@@ -31,8 +32,8 @@ public sealed class FeedbackWatch
     // By then the start surge of a tool is mostly over.
     private const long SettlingMicroseconds = 1000000;
 
-    // When the contact can open after the command. Before the first time the driver still holds the relay in any case. By the second
-    // it has let go and the contact has opened, also with parts that are 20 % off.
+    // When the contact can open after the command. Before the first time the driver still holds the relay in any case. By the
+    // second it has let go and the contact has opened, also with parts that are 20 % off.
     private const long SoonestOpenMicroseconds = Bucket.Microseconds * 60L;
     private const long LatestOpenMicroseconds = 600000;
 
@@ -92,7 +93,9 @@ public sealed class FeedbackWatch
         _noRoom = fullScale * SensorScale.PartsACount * 5 / 8;
     }
 
-    /// <summary>Gets the swing at the beginning of the last probe, in sixteenths of a count; int.MaxValue before the first.</summary>
+    /// <summary>
+    /// Gets the swing at the beginning of the last probe, in sixteenths of a count; int.MaxValue before the first.
+    /// </summary>
     public int Level
     {
         get { return _level; }
@@ -227,7 +230,8 @@ public sealed class FeedbackWatch
         }
         else
         {
-            // After a suspicion the next jump alone is enough: the tool may have stopped just as the vacuum started, and hidden it.
+            // After a suspicion the next jump alone is enough: the tool may have stopped just as the vacuum started, and hidden
+            // it.
             int left = _jumps >= JumpsToSuspect ? JumpsToSuspect - 1 : 0;
             Reset(now);
             _jumps = left;

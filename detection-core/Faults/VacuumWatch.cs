@@ -1,18 +1,19 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// Compares what the vacuum draws, by a sensor on its own line, with what the relay was told: it finds a vacuum that does not start and
-/// one that does not stop.
+/// Compares what the vacuum draws, by a sensor on its own line, with what the relay was told: it finds a vacuum that does not
+/// start and one that does not stop.
 /// </summary>
 /// <remarks>
 /// The vacuum counts as running or as stopped after half a second of answers that agree, so that a single bad reading of the
-/// converter is not taken for a vacuum. A start may take one second. A stop may take two, because the relay's driver needs up to a
-/// second to let go.
+/// converter is not taken for a vacuum. A start may take one second. A stop may take two, because the relay's driver needs up to
+/// a second to let go.
 /// </remarks>
 public sealed class VacuumWatch
 {
     /// <summary>
-    /// Least rms current of a running vacuum, in mA: far above noise, and below what the smallest vacuum draws. Common practice, no source.
+    /// Least rms current of a running vacuum, in mA: far above noise, and below what the smallest vacuum draws. Common practice,
+    /// no source.
     /// </summary>
     public const int LeastMilliamperes = 500;
 
@@ -90,7 +91,9 @@ public sealed class VacuumWatch
         }
     }
 
-    /// <summary>Forgets what the vacuum drew, because nothing is known of its current any more. What the relay was told stays.</summary>
+    /// <summary>
+    /// Forgets what the vacuum drew, because nothing is known of its current any more. What the relay was told stays.
+    /// </summary>
     public void ForgetCurrent()
     {
         IsRunning = false;

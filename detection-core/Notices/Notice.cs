@@ -1,6 +1,8 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>A thing that the core has to tell: what happened, when, and numbers whose meaning depends on <see cref="NoticeKind"/>.</summary>
+/// <summary>
+/// A thing that the core has to tell: what happened, when, and numbers whose meaning depends on <see cref="NoticeKind"/>.
+/// </summary>
 public sealed class Notice
 {
     /// <summary>What happened. It says what the other fields mean.</summary>

@@ -6,7 +6,9 @@ public enum NoticeKind
     /// <summary>The vacuum's state changed. First: the old state; second: the new one; figure: the event.</summary>
     StateChanged = 0,
 
-    /// <summary>A fault came up. First: the fault; second: 1 when a person must clear it, else 0; figure: what was seen.</summary>
+    /// <summary>
+    /// A fault came up. First: the fault; second: 1 when a person must clear it, else 0; figure: what was seen.
+    /// </summary>
     FaultRaised = 1,
 
     /// <summary>A fault ended. First: the fault; figure: how long it stood, in seconds.</summary>
@@ -19,7 +21,8 @@ public enum NoticeKind
     RelayLost = 4,
 
     /// <summary>
-    /// The relay was opened for a moment to see whether the current goes with it. First: 1 when it went, else 0; figure: after how many ms.
+    /// The relay was opened for a moment to see whether the current goes with it. First: 1 when it went, else 0; figure: after
+    /// how many ms.
     /// </summary>
     Probed = 5,
 }

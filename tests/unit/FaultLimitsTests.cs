@@ -206,8 +206,8 @@ public class FaultLimitsTests
         Assert.AreEqual((103 * 40) - 102, bench.GoodBucketsToTheEnd(Fault.ConverterFails));
     }
 
-    // The whole table: keeps the vacuum off, wants a look, ends after good readings (a gap at the first of them), stays from the first
-    // time on, stays the fourth time, outlives a restart, sounds each time.
+    // The whole table: keeps the vacuum off, wants a look, ends after good readings (a gap at the first of them), stays from the
+    // first time on, stays the fourth time, outlives a restart, sounds each time.
     [TestMethod]
     [DataRow(0, true, false, true, false, true, true, false)]
     [DataRow(1, true, false, true, false, true, true, false)]
@@ -226,7 +226,7 @@ public class FaultLimitsTests
     [DataRow(14, true, false, false, true, true, true, false)]
     [DataRow(15, true, false, false, true, true, true, false)]
     public void EachFaultDoesWhatItsRowSays(
-        int fault, bool keepsOff, bool wantsLook, bool endsByGoodReadings, bool stays, bool staysTheFourthTime, bool outlives, bool sounds)
+        int fault, bool keepsOff, bool wantsLook, bool endsWhenGood, bool stays, bool staysRepeated, bool outlives, bool sounds)
     {
         FaultBench bench = new FaultBench();
         FaultState state = bench.Faults[(Fault)fault];
@@ -242,22 +242,23 @@ public class FaultLimitsTests
             bench.Good();
         }
 
-        Assert.AreEqual(endsByGoodReadings, !state.IsActive);
+        Assert.AreEqual(endsWhenGood, !state.IsActive);
         for (int i = 0; i < 4; i++)
         {
             bench.Faults.End((Fault)fault, bench.Now);
             bench.Faults.See((Fault)fault, 1, bench.Now);
         }
 
-        Assert.AreEqual(staysTheFourthTime, state.IsLatched);
-        Assert.AreEqual(staysTheFourthTime && outlives ? 1 << fault : 0, bench.Faults.ToRecall());
+        Assert.AreEqual(staysRepeated, state.IsLatched);
+        Assert.AreEqual(staysRepeated && outlives ? 1 << fault : 0, bench.Faults.ToRecall());
     }
 
     // Bits of faults that this version does not know are passed over.
     [TestMethod]
     public void ASetOfFaultsIsWalkedInTheirOrder()
     {
-        int bits = FaultBits.Of(Fault.SensorAtRail) | FaultBits.Of(Fault.Noisy) | FaultBits.Of(Fault.OwnCurrent) | (1 << FaultMonitor.Count);
+        int bits = FaultBits.Of(Fault.SensorAtRail) | FaultBits.Of(Fault.Noisy) | FaultBits.Of(Fault.OwnCurrent);
+        bits |= 1 << FaultMonitor.Count;
         Assert.AreEqual((int)Fault.SensorAtRail, FaultBits.Next(bits, -1));
         Assert.AreEqual((int)Fault.Noisy, FaultBits.Next(bits, (int)Fault.SensorAtRail));
         Assert.AreEqual((int)Fault.OwnCurrent, FaultBits.Next(bits, (int)Fault.Noisy));

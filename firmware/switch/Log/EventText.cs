@@ -5,7 +5,9 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>The words for the entries of the event log.</summary>
 public static class EventText
 {
-    /// <summary>Tells whether a change of state is worth an entry: only when the vacuum goes on or off, or a hold begins or ends.</summary>
+    /// <summary>
+    /// Tells whether a change of state is worth an entry: only when the vacuum goes on or off, or a hold begins or ends.
+    /// </summary>
     /// <param name="from">The old state.</param>
     /// <param name="to">The new state.</param>
     /// <returns>True when it is.</returns>

@@ -2,7 +2,9 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The one table of the words for the faults. What the switch does about a fault is in <see cref="FaultTable"/>.</summary>
+/// <summary>
+/// The one table of the words for the faults. What the switch does about a fault is in <see cref="FaultTable"/>.
+/// </summary>
 public static class FaultText
 {
     private const string UntilCleared = "stays until 'clear' or a long press";
@@ -11,8 +13,11 @@ public static class FaultText
     private static readonly FaultWords[] s_rows = Build();
 
     // For a fault without a row, which a unit test finds, and for one that a newer version has left in the log.
-    private static readonly FaultWords s_unknown =
-        new FaultWords("unknown fault", "%n was seen", "ends by itself when it is over", "see 'events' for the reason, then 'clear'");
+    private static readonly FaultWords s_unknown = new FaultWords(
+        "unknown fault",
+        "%n was seen",
+        "ends by itself when it is over",
+        "see 'events' for the reason, then 'clear'");
 
     /// <summary>Gives a fault's name.</summary>
     /// <param name="fault">The fault.</param>

@@ -6,7 +6,9 @@ public sealed class FaultWords
     /// <summary>Its name.</summary>
     public readonly string Name;
 
-    /// <summary>What was seen. <c>%n</c> in it stands for the figure as a number, <c>%V</c> for mV as V, <c>%A</c> for mA as A.</summary>
+    /// <summary>
+    /// What was seen. <c>%n</c> in it stands for the figure as a number, <c>%V</c> for mV as V, <c>%A</c> for mA as A.
+    /// </summary>
     public readonly string Seen;
 
     /// <summary>How it ends.</summary>

@@ -42,7 +42,10 @@ public enum LogKind
     /// <summary>A part of the board could not be opened, or the flash failed. First: the part's bit.</summary>
     PartFailed = 12,
 
-    /// <summary>The relay was opened for a moment to see whether the current goes with it. First: 1 when it went; figure: after how many ms.</summary>
+    /// <summary>
+    /// The relay was opened for a moment to see whether the current goes with it. First: 1 when it went; figure: after how many
+    /// ms.
+    /// </summary>
     Probed = 13,
 
     /// <summary>The core told something that this version has no words for.</summary>

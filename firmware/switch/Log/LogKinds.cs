@@ -7,7 +7,8 @@ public static class LogKinds
 {
     /// <summary>Gives the kind of entry for a kind of notice.</summary>
     /// <param name="kind">The notice's kind.</param>
-    /// <returns>The entry's kind, with the same meaning of the numbers; <see cref="LogKind.Unknown"/> where there is none.</returns>
+    /// <returns>The entry's kind, with the same meaning of the numbers; <see cref="LogKind.Unknown"/> where there is
+    /// none.</returns>
     public static LogKind Of(NoticeKind kind)
     {
         return kind switch

@@ -80,7 +80,8 @@ internal static class FaultCase
             case Fault.SettingsLost:
             case Fault.RestartLoop:
             case Fault.RelayLine:
-                // The shop cannot do these, or takes hours. Other tests show what raises them: SwitchTests, BootRecordTests, the board's tests.
+                // The shop cannot do these, or takes hours. Other tests show what raises them: SwitchTests, BootRecordTests, the
+                // board's tests.
                 bench.Switch.Core.Faults.See(fault, fault == Fault.RestartLoop ? 3 : 0, bench.Switch.Now);
                 break;
             default:

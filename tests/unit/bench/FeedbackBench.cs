@@ -2,7 +2,9 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A watch on the bench: a tool and a vacuum draw what the test says, and a relay with its delays feeds the vacuum.</summary>
+/// <summary>
+/// A watch on the bench: a tool and a vacuum draw what the test says, and a relay with its delays feeds the vacuum.
+/// </summary>
 internal sealed class FeedbackBench
 {
     public const int Least = 400;
@@ -95,7 +97,8 @@ internal sealed class FeedbackBench
         if (Twin != null)
         {
             _hasTwinProved = (Twin.IsWatching && Twin.Accept(_swing, true, Now)) || _hasTwinProved;
-            Differs = Differs || Twin.IsProbing != Watch.IsProbing || Twin.IsWatching != Watch.IsWatching || _hasTwinProved != IsProved;
+            Differs = Differs || _hasTwinProved != IsProved
+                || Twin.IsProbing != Watch.IsProbing || Twin.IsWatching != Watch.IsWatching;
         }
 
         Probes += Watch.IsProbing && !_wasProbing ? 1 : 0;

@@ -107,7 +107,8 @@ public sealed class StatusWord : Word
         if (at >= 0)
         {
             FaultState state = faults[(Fault)at];
-            output.Column("fault", Column).Text(FaultText.Name((Fault)at)).Text(" since ").Clock(state.Since / 1000000).Text(": ");
+            output.Column("fault", Column).Text(FaultText.Name((Fault)at))
+                .Text(" since ").Clock(state.Since / 1000000).Text(": ");
             FaultText.Seen(output, (Fault)at, state.Figure).End();
             return true;
         }
