@@ -175,7 +175,7 @@ public sealed class DetectionCore
         if (settings.VacuumTurns == 0)
         {
             _vacuumLine.Void();
-            _vacuumWatch.Void();
+            _vacuumWatch.ForgetCurrent();
             Faults.End(Fault.VacuumIdle, _lastEnd);
         }
 
@@ -403,8 +403,8 @@ public sealed class DetectionCore
     {
         if (_feedback.Accept(_tool.Window.Swing, _tool.Window.IsValid, now))
         {
-            Faults.Latch(Fault.OwnCurrent, _scale.FromSwing(_feedback.Level), now);
-            _feedback.Forget(now);
+            Faults.See(Fault.OwnCurrent, _scale.FromSwing(_feedback.Level), now);
+            _feedback.Reset(now);
         }
 
         if (_feedback.IsProbing && IsRelayClosed)

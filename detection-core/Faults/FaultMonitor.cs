@@ -1,31 +1,36 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Judges the readings beside the line of decision, and keeps the vacuum off while they cannot be believed.</summary>
+/// <summary>
+/// Knows which faults stand and keeps the vacuum off while one of them says so. It looks at the readings itself; all other parts
+/// tell it what they see. What is done about each fault is in <see cref="FaultTable"/>.
+/// </summary>
 public sealed class FaultMonitor
 {
     /// <summary>Number of faults.</summary>
     public const int Count = 16;
 
-    /// <summary>Good readings that end a fault, in microseconds.</summary>
+    /// <summary>How long the readings must be good before a fault of the sensor ends, in microseconds.</summary>
     public const long GoodMicroseconds = 10L * 1000000;
 
     /// <summary>Longest time without a valid window, in microseconds.</summary>
     public const long LongestGapMicroseconds = 1000000;
 
-    // 50 ms wholly at one rail: no alternating current of 45 Hz or more does that, not even a surge that clips.
+    // For 50 ms every reading is at the same rail. No alternating current of 45 Hz or more does that, not even a surge that
+    // clips.
     private const int RailBuckets = 20;
 
     private const int FrozenBuckets = 2 * Bucket.ASecond;
 
-    // One failed read is a hiccup, eight in a row without a good one between them are not.
+    // A single failed read happens. Eight in a row, without a good one between them, mean that the converter is broken.
     private const int FailedReads = 8;
 
-    // Where the counts of a run stop; far above all that is asked of them.
+    // The counters of rows stop here, so that they never overflow. All limits on them are far below.
     private const int LongestRun = 1000000;
 
-    // A current that clips does so in every cycle; half a second without is an end.
+    // A current that is too large for the sensor clips in every cycle. After half a second without clipping it is over.
     private const long ClipPauseMicroseconds = 500000;
 
+    // Whether a fault has ended is looked at every 40 buckets only, to save time.
     private const int LookBuckets = Bucket.ASecond / 10;
 
     private readonly FaultState[] _states = new FaultState[Count];
@@ -34,18 +39,28 @@ public sealed class FaultMonitor
     private int _frozenRun;
     private int _frozenAt = -1;
     private int _failedRun;
-    private int _active;
     private int _looks;
     private bool _wasInvalid;
     private long _firstClip;
     private long _lastClip = long.MinValue / 2;
 
-    /// <summary>Whether a fault keeps the vacuum off.</summary>
+    /// <summary>The faults that stand, as <see cref="FaultBits"/>.</summary>
+    public int Standing;
+
+    /// <summary>Whether one of them keeps the vacuum off.</summary>
     public bool HoldsOff;
 
+    /// <summary>Whether a person should have a look because of one of them.</summary>
+    public bool WantsLook;
+
     /// <summary>
-    /// Whether no fault stands and none is in the making: then an ordinary bucket with a valid window needs no judging beyond
-    /// <see cref="LastValid"/>.
+    /// When a fault with the trait <see cref="FaultTraits.SoundsEachTime"/> was last seen, in microseconds; 0 for never.
+    /// </summary>
+    public long LastSound;
+
+    /// <summary>
+    /// True when no fault stands and nothing bad was in the last bucket. Then an ordinary bucket with a valid window need not be
+    /// judged at all; only <see cref="LastValid"/> has to be set.
     /// </summary>
     public bool IsCalm;
 
@@ -53,7 +68,7 @@ public sealed class FaultMonitor
     public long LastValid;
 
     /// <summary>Initializes a new instance of the <see cref="FaultMonitor"/> class.</summary>
-    /// <param name="notices">Where faults are told.</param>
+    /// <param name="notices">Gets a notice of every fault that comes up or ends.</param>
     /// <param name="now">Time in microseconds.</param>
     public FaultMonitor(NoticeQueue notices, long now)
     {
@@ -65,20 +80,12 @@ public sealed class FaultMonitor
         }
     }
 
-    /// <summary>Tells what is known of a fault.</summary>
+    /// <summary>Gives what is known of a fault.</summary>
     /// <param name="fault">The fault.</param>
-    /// <returns>Its state, live.</returns>
+    /// <returns>Its state: the monitor's own object, which changes with the fault.</returns>
     public FaultState this[Fault fault]
     {
         get { return _states[(int)fault]; }
-    }
-
-    /// <summary>Tells whether a fault keeps the vacuum off.</summary>
-    /// <param name="fault">The fault.</param>
-    /// <returns>True for those that do; the others only say something.</returns>
-    public static bool KeepsOff(Fault fault)
-    {
-        return fault <= Fault.ClockStands || fault == Fault.RestartLoop || fault == Fault.RelayLine || fault >= Fault.VacuumStays;
     }
 
     /// <summary>Judges a bucket.</summary>
@@ -133,12 +140,12 @@ public sealed class FaultMonitor
             See(Fault.NoWindow, Clip((now - LastValid) / 1000), now);
         }
 
-        if (_active != 0)
+        if (Standing != 0)
         {
             LookForEnds(isWindowValid, now);
         }
 
-        IsCalm = (_active | _railRun | _frozenRun | _failedRun) == 0;
+        IsCalm = (Standing | _railRun | _frozenRun | _failedRun) == 0;
     }
 
     /// <summary>Judges the mean of a measuring window against the band in which a sensor rests.</summary>
@@ -154,35 +161,54 @@ public sealed class FaultMonitor
         }
     }
 
-    /// <summary>Notes that a fault is seen now.</summary>
+    /// <summary>Notes that a fault is seen now. When it does not stand yet, it comes up.</summary>
     /// <param name="fault">The fault.</param>
-    /// <param name="figure">What was seen.</param>
+    /// <param name="figure">What was seen; the meaning depends on the fault.</param>
     /// <param name="now">Time in microseconds.</param>
     public void See(Fault fault, int figure, long now)
     {
         FaultState state = _states[(int)fault];
+        FaultTraits traits = FaultTable.Of(fault);
         state.LastSeen = now;
-        if (state.IsActive)
+        if ((traits & FaultTraits.SoundsEachTime) != FaultTraits.None)
         {
-            return;
+            LastSound = now;
         }
 
-        state.Raise(figure, now, fault <= Fault.ConverterFails);
-        _notices.Add(NoticeKind.FaultRaised, (int)fault, state.IsLatched ? 1 : 0, figure, now);
-        Recount();
+        if (!state.IsActive)
+        {
+            state.Raise(figure, now, traits);
+            _notices.Add(NoticeKind.FaultRaised, (int)fault, state.IsLatched ? 1 : 0, figure, now);
+            Recount();
+        }
     }
 
-    /// <summary>Puts a fault up to stay until cleared, for example one that stood before a restart.</summary>
+    /// <summary>Raises a fault that waited for a person before a restart, so that it still does.</summary>
     /// <param name="fault">The fault.</param>
-    /// <param name="figure">What was seen.</param>
     /// <param name="now">Time in microseconds.</param>
-    public void Latch(Fault fault, int figure, long now)
+    public void Recall(Fault fault, long now)
     {
         _states[(int)fault].IsLatched = true;
-        See(fault, figure, now);
+        See(fault, FaultState.FromBefore, now);
     }
 
-    /// <summary>Ends a fault, unless it stays until cleared.</summary>
+    /// <summary>Gives the faults that have to be recalled after a restart of the board.</summary>
+    /// <returns>Those that wait for a person and outlive a restart, as <see cref="FaultBits"/>.</returns>
+    public int ToRecall()
+    {
+        int bits = 0;
+        for (int i = FaultBits.Next(Standing, -1); i >= 0; i = FaultBits.Next(Standing, i))
+        {
+            if (_states[i].IsLatched && FaultTable.Has((Fault)i, FaultTraits.OutlivesRestart))
+            {
+                bits |= FaultBits.Of((Fault)i);
+            }
+        }
+
+        return bits;
+    }
+
+    /// <summary>Ends a fault that is over; one that waits for a person stays.</summary>
     /// <param name="fault">The fault.</param>
     /// <param name="now">Time in microseconds.</param>
     public void End(Fault fault, long now)
@@ -198,9 +224,9 @@ public sealed class FaultMonitor
         Recount();
     }
 
-    /// <summary>Brings a fault that its owner judges to what holds now.</summary>
+    /// <summary>For an owner who judges again and again: notes that its fault is seen, or ends it.</summary>
     /// <param name="fault">The fault.</param>
-    /// <param name="holds">Whether it holds.</param>
+    /// <param name="holds">Whether it is seen now.</param>
     /// <param name="figure">What was seen.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Set(Fault fault, bool holds, int figure, long now)
@@ -216,27 +242,20 @@ public sealed class FaultMonitor
     }
 
     /// <summary>
-    /// A person clears what keeps the vacuum off. A fault that is still seen comes up again at once; one that only says something
-    /// ends when it is over.
+    /// A person clears all faults that keep the vacuum off. One whose cause is still there comes up again as soon as it is seen.
+    /// The other faults cannot be cleared: they end when they are over.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Clear(long now)
     {
         for (int i = 0; i < Count; i++)
         {
-            if (!KeepsOff((Fault)i))
+            if (FaultTable.Has((Fault)i, FaultTraits.KeepsVacuumOff))
             {
-                continue;
-            }
-
-            FaultState state = _states[i];
-            if (state.IsActive)
-            {
-                state.IsLatched = false;
+                _states[i].IsLatched = false;
                 End((Fault)i, now);
+                _states[i].Reset();
             }
-
-            state.Clear();
         }
 
         _railRun = 0;
@@ -252,7 +271,7 @@ public sealed class FaultMonitor
 
     private void JudgeFrozen(int at, long now)
     {
-        // A bucket with a single reading has no spread either; only the same value again and again is frozen.
+        // A bucket of a single reading also has no spread, so what counts is that the next buckets show the very same value.
         if (at != _frozenAt)
         {
             _frozenAt = at;
@@ -263,7 +282,7 @@ public sealed class FaultMonitor
             _frozenRun = Saturated(_frozenRun, 1);
         }
 
-        // An open sensor stands still as well; that is one fault and not two.
+        // A sensor that is not connected stands still as well. That is one fault and not two.
         if (_frozenRun >= FrozenBuckets && !_states[(int)Fault.SensorAtRail].IsActive)
         {
             See(Fault.SensorFrozen, at, now);
@@ -290,7 +309,7 @@ public sealed class FaultMonitor
         }
     }
 
-    // A start may clip, the first tool's or a second one's; what goes on for longer than any start surge is over range.
+    // Any tool's start surge may clip. What goes on clipping for longer than the longest surge is more than the sensor can show.
     private void JudgeClipping(int readings, long now)
     {
         if (now - _lastClip > ClipPauseMicroseconds)
@@ -310,7 +329,7 @@ public sealed class FaultMonitor
         return run < LongestRun ? run + more : run;
     }
 
-    // Ten seconds of good readings are measured to a tenth.
+    // Looks ten times a second, so the ten seconds of good readings are measured to a tenth of a second.
     private void LookForEnds(bool isWindowValid, long now)
     {
         _wasInvalid = _wasInvalid || !isWindowValid;
@@ -324,18 +343,18 @@ public sealed class FaultMonitor
 
     private void EndWhatIsOver(bool wasValid, long now)
     {
-        for (int i = 0; i <= (int)Fault.OverRange; i++)
+        int standing = Standing;
+        for (int i = FaultBits.Next(standing, -1); i >= 0; i = FaultBits.Next(standing, i))
         {
             FaultState state = _states[i];
-            bool endsByGoodReadings = i <= (int)Fault.ConverterFails || i == (int)Fault.OverRange;
-            if (!state.IsActive || !endsByGoodReadings)
+            if (!FaultTable.Has((Fault)i, FaultTraits.EndsAfterGoodReadings))
             {
                 continue;
             }
 
             if (!wasValid)
             {
-                // No readings are no good readings.
+                // Where there are no readings, none are good: the ten seconds begin again.
                 state.LastSeen = now;
             }
             else if (now - state.LastSeen >= GoodMicroseconds)
@@ -345,28 +364,38 @@ public sealed class FaultMonitor
         }
     }
 
+    // Works out what follows from the faults that stand.
     private void Recount()
     {
-        _active = 0;
-        HoldsOff = false;
+        Standing = 0;
+        FaultTraits traits = FaultTraits.None;
         for (int i = 0; i < Count; i++)
         {
             if (_states[i].IsActive)
             {
-                _active++;
-                HoldsOff = HoldsOff || KeepsOff((Fault)i);
+                Standing |= FaultBits.Of((Fault)i);
+                traits |= FaultTable.Of((Fault)i);
                 IsCalm = false;
             }
         }
+
+        HoldsOff = (traits & FaultTraits.KeepsVacuumOff) != FaultTraits.None;
+        WantsLook = (traits & FaultTraits.WantsLook) != FaultTraits.None;
     }
 
-    /// <summary>Exchanges the state with a tape.</summary>
+    /// <summary>Writes the state to a tape, or takes it from there.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
+        LastSound = 0;
         for (int i = 0; i < Count; i++)
         {
-            _states[i].Exchange(tape);
+            FaultState state = _states[i];
+            state.Exchange(tape);
+            if (FaultTable.Has((Fault)i, FaultTraits.SoundsEachTime) && state.LastSeen > LastSound)
+            {
+                LastSound = state.LastSeen;
+            }
         }
 
         _railRun = tape.Number(_railRun);

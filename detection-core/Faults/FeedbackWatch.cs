@@ -1,80 +1,101 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// Finds out whether the vacuum's own current runs through the tool's sensor: then it keeps the tool <em>running</em> when there is none,
-/// and the vacuum never stops.
+/// Finds out whether the vacuum's own current runs through the tool's sensor. If it does, the switch takes the vacuum for a
+/// running tool, and the vacuum never stops.
 /// </summary>
 /// <remarks>
-/// A current that jumps as our relay closes, at two closings in a row, is suspected; so is one at whose closing the tool's own surge
-/// would have hidden that. Then the relay is opened for a moment. When the current goes as a contact opens, all at once, stays away, and
-/// does so three times in a row, as long after our command, it is proved. A tool that is seen to stop while the relay is closed speaks against
-/// it, as does a closing at which nothing jumps.
+/// The first sign is a current that jumps as the relay closes. After two such closings in a row the wiring is suspected. (Where
+/// the tool's own start surge would have hidden a jump, the closing counts as one with a jump.) Then comes the test, a probe: the
+/// relay opens for a moment. If the vacuum feeds the sensor, the current must fall all at once, as long after the command as the
+/// contact takes, and must stay away. Three such probes in a row with the same delay prove it. What speaks against it is a tool
+/// that stops while the relay is closed, and a closing without a jump.
 /// <para>
-/// While the tool runs as well, its current may hide the vacuum's. So a probe that shows nothing is made again when the current has
-/// fallen and stays, for the tool may have stopped, or after twice the time. The relay is never closed from here, only kept open.
+/// A tool that runs as well may hide the vacuum's current. So a probe that showed nothing is repeated: when the current has
+/// fallen and stays low, because the tool may have stopped, or else after twice the time. This class never closes the relay, it
+/// only opens it.
 /// </para>
 /// </remarks>
 public sealed class FeedbackWatch
 {
-    // From our command to the end of the contact's bounce, and a cycle and a half of the vacuum's start surge.
+    // The contact closes and has bounced by then, and a cycle and a half of the vacuum's start surge is seen.
     private const long JumpMicroseconds = 80000;
 
-    // Until the vacuum's own start surge is over: recorded vacuums take 0.7 to 0.9 s to within 15 %.
-    private const long FirstProbeAfter = 1500000;
-    private const long ProbeAfterFall = 1000000;
-    private const long LongestWait = 96L * 1000000;
+    // The first probe waits until the vacuum's own start surge is over: recorded vacuums take 0.7 to 0.9 s to within 15 %.
+    private const long FirstProbeMicroseconds = 1500000;
 
-    // A tool's own surge is mostly over by then.
+    // A current that has fallen must stay low for so long before it is worth another probe.
+    private const long FallMicroseconds = 1000000;
+
+    private const long LongestWaitMicroseconds = 96L * 1000000;
+
+    // By then the start surge of a tool is mostly over.
     private const long SettlingMicroseconds = 1000000;
 
-    // The driver is sure to bridge the one, and with parts of 20 % and the contact's time it has let go by the other.
-    private const long SoonestOpen = Bucket.Microseconds * 60L;
-    private const long LatestOpen = 600000;
+    // When the contact can open after the command. Before the first time the driver still holds the relay in any case. By the
+    // second it has let go and the contact has opened, also with parts that are 20 % off.
+    private const long SoonestOpenMicroseconds = Bucket.Microseconds * 60L;
+    private const long LatestOpenMicroseconds = 600000;
 
-    // A contact that opens, and the cycle until the window has seen it.
+    // From full current to less than half: the time of a contact that opens, and a cycle until the window shows it.
     private const long GoMicroseconds = 45000;
+
+    // Most by which the delays of two probes may differ.
     private const long SameMicroseconds = 15000;
+
+    // The current must stay away for so long.
     private const long GoneMicroseconds = 300000;
 
     private const int JumpsToSuspect = 2;
 
-    // Two alike came by chance once in a few thousand starts of a user whose tools stop in every second probe.
+    // Two are not enough: with a user whose tools stop during every second probe, two delays were alike by chance once in a few
+    // thousand starts.
     private const int GoesToProve = 3;
 
     private readonly NoticeQueue _notices;
     private readonly int _noRoom;
     private FeedbackStage _stage;
     private long _since;
+
+    // At the closing: the swing before it, the greatest one since, and the least one that keeps a tool running.
     private int _before;
     private int _greatest;
     private int _least;
+
+    // Closings with a jump in a row; probes in a row at which the current went after the same delay; and that delay.
     private int _jumps;
     private int _goes;
     private long _lag;
+
+    // The swing at the beginning of the last probe, how long to wait for the next, and since when the swing has been lower.
     private int _level = int.MaxValue;
-    private long _wait = FirstProbeAfter;
+    private long _wait = FirstProbeMicroseconds;
     private long _lowSince;
+
+    // During a probe: when the swing was last near its level, and when it fell below half of it (-1 until then).
     private long _fullAt;
     private long _goneAt = -1;
 
-    /// <summary>Whether there is something to look at: else <see cref="Accept"/> need not be called.</summary>
+    /// <summary>Whether <see cref="Accept"/> has something to look for; else it need not be called.</summary>
     public bool IsWatching;
 
-    /// <summary>Whether the relay is to be kept open for a probe.</summary>
+    /// <summary>Whether the relay must stay open for a probe.</summary>
     public bool IsProbing;
 
     /// <summary>Initializes a new instance of the <see cref="FeedbackWatch"/> class.</summary>
-    /// <param name="notices">Where probes are told.</param>
+    /// <param name="notices">Gets a notice of every probe.</param>
     /// <param name="fullScale">Greatest count of the converter.</param>
     public FeedbackWatch(NoticeQueue notices, int fullScale)
     {
         _notices = notices;
 
-        // A Hall module clips at three quarters of the converter's range. Less than a fifth above this, nothing can be seen to jump.
+        // A Hall module clips at three quarters of the converter's range, so a swing above five eighths has no room to jump.
         _noRoom = fullScale * SensorScale.PartsACount * 5 / 8;
     }
 
-    /// <summary>Gets the swing that went with our relay, in sixteenths of a count.</summary>
+    /// <summary>
+    /// Gets the swing at the beginning of the last probe, in sixteenths of a count; int.MaxValue before the first.
+    /// </summary>
     public int Level
     {
         get { return _level; }
@@ -82,7 +103,7 @@ public sealed class FeedbackWatch
 
     /// <summary>Notes that the relay was told to close.</summary>
     /// <param name="swing">Swing at this moment, in sixteenths of a count.</param>
-    /// <param name="least">Swing below which a tool does not run; a smaller current of the vacuum does no harm.</param>
+    /// <param name="least">Swing below which no tool runs: a vacuum that draws less than this does no harm.</param>
     /// <param name="now">Time in microseconds.</param>
     public void NoteClosing(int swing, int least, long now)
     {
@@ -98,7 +119,7 @@ public sealed class FeedbackWatch
     {
         if (!IsProbing)
         {
-            Relax();
+            BeginWaitsAfresh();
             Enter(FeedbackStage.Resting, now);
         }
     }
@@ -107,21 +128,21 @@ public sealed class FeedbackWatch
     /// <param name="now">Time in microseconds.</param>
     public void NoteStop(long now)
     {
-        // What stopped with the last opening may be seen a little later.
+        // In the first second it may be the current that went as the relay opened before, which is seen a little late.
         if (now - _since > SettlingMicroseconds)
         {
-            Forget(now);
+            Reset(now);
         }
     }
 
-    /// <summary>Forgets every suspicion.</summary>
+    /// <summary>Begins afresh, with no suspicion.</summary>
     /// <param name="now">Time in microseconds.</param>
-    public void Forget(long now)
+    public void Reset(long now)
     {
         _jumps = 0;
         _goes = 0;
         IsProbing = false;
-        Relax();
+        BeginWaitsAfresh();
         Enter(FeedbackStage.Resting, now);
     }
 
@@ -129,7 +150,7 @@ public sealed class FeedbackWatch
     /// <param name="swing">Swing in sixteenths of a count.</param>
     /// <param name="isValid">Whether it can be believed.</param>
     /// <param name="now">Time in microseconds.</param>
-    /// <returns>True when it is proved.</returns>
+    /// <returns>True when it is proved that the vacuum feeds the tool's sensor.</returns>
     public bool Accept(int swing, bool isValid, long now)
     {
         if (_stage == FeedbackStage.Probing)
@@ -143,8 +164,8 @@ public sealed class FeedbackWatch
         }
         else if (!isValid)
         {
-            // Whether it has jumped nobody knows.
-            Forget(now);
+            // Nobody knows whether the current has jumped, so this closing says nothing.
+            Reset(now);
         }
         else if (_stage == FeedbackStage.Closing)
         {
@@ -156,7 +177,7 @@ public sealed class FeedbackWatch
         }
         else if (swing < _least)
         {
-            Forget(now);
+            Reset(now);
         }
         else if (now - _since >= SettlingMicroseconds)
         {
@@ -166,7 +187,7 @@ public sealed class FeedbackWatch
         return false;
     }
 
-    /// <summary>Exchanges the state with a tape.</summary>
+    /// <summary>Writes the state to a tape, or takes it from there.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
@@ -200,7 +221,7 @@ public sealed class FeedbackWatch
         }
     }
 
-    // A current that was so much greater as we closed hid the vacuum's, the more so where it clips.
+    // Where the current has fallen by an eighth since the relay closed, the tool's surge was large enough to hide a jump.
     private void JudgeSurge(int swing, long now)
     {
         if (swing <= _before - (_before >> 3))
@@ -209,9 +230,10 @@ public sealed class FeedbackWatch
         }
         else
         {
-            // After a probe it is suspected anew at the next jump: the tool may have stopped just as the vacuum started.
+            // After a suspicion the next jump alone is enough: the tool may have stopped just as the vacuum started, and hidden
+            // it.
             int left = _jumps >= JumpsToSuspect ? JumpsToSuspect - 1 : 0;
-            Forget(now);
+            Reset(now);
             _jumps = left;
         }
     }
@@ -221,7 +243,7 @@ public sealed class FeedbackWatch
         _jumps++;
         if (_jumps < JumpsToSuspect)
         {
-            Rest();
+            StopWatching();
             return;
         }
 
@@ -237,9 +259,10 @@ public sealed class FeedbackWatch
             _lowSince = now;
         }
 
-        if (isSure && now - _since >= FirstProbeAfter && (now - _since >= _wait || now - _lowSince >= ProbeAfterFall))
+        long closed = now - _since;
+        if (isSure && closed >= FirstProbeMicroseconds && (closed >= _wait || now - _lowSince >= FallMicroseconds))
         {
-            _wait = _wait < LongestWait ? _wait * 2 : _wait;
+            _wait = _wait < LongestWaitMicroseconds ? _wait * 2 : _wait;
             _level = swing;
             _fullAt = now;
             _goneAt = -1;
@@ -267,7 +290,7 @@ public sealed class FeedbackWatch
         }
         else if (isHalf)
         {
-            if (now - _fullAt > GoMicroseconds || now - _since < SoonestOpen)
+            if (now - _fullAt > GoMicroseconds || now - _since < SoonestOpenMicroseconds)
             {
                 return EndProbe(false, now);
             }
@@ -275,7 +298,7 @@ public sealed class FeedbackWatch
             _goneAt = now;
         }
 
-        return now - _since >= LatestOpen && EndProbe(false, now);
+        return now - _since >= LatestOpenMicroseconds && EndProbe(false, now);
     }
 
     private bool EndProbe(bool hasGone, long now)
@@ -283,18 +306,18 @@ public sealed class FeedbackWatch
         long lag = hasGone ? _goneAt - _since : now - _since;
         _notices.Add(NoticeKind.Probed, hasGone ? 1 : 0, 0, (int)(lag / 1000), now);
         IsProbing = false;
-        Rest();
+        StopWatching();
         if (!hasGone)
         {
             _goes = 0;
             return false;
         }
 
-        // Gone again, but not alike: one of the two was chance, and the later one counts.
+        // When the delay is not that of the probe before, one of the two was chance. Then the row begins again with this one.
         bool isSame = lag - _lag <= SameMicroseconds && _lag - lag <= SameMicroseconds;
         if (isSame || _goes == 0)
         {
-            _wait = FirstProbeAfter;
+            _wait = FirstProbeMicroseconds;
         }
 
         _goes = isSame && _goes > 0 ? _goes + 1 : 1;
@@ -309,14 +332,14 @@ public sealed class FeedbackWatch
         IsWatching = stage != FeedbackStage.Resting;
     }
 
-    private void Relax()
+    private void BeginWaitsAfresh()
     {
         _level = int.MaxValue;
-        _wait = FirstProbeAfter;
+        _wait = FirstProbeMicroseconds;
     }
 
-    // As it is; since when the relay is closed stays known.
-    private void Rest()
+    // Nothing more to see until the relay closes again. Unlike Enter this keeps the time of the closing, which NoteStop needs.
+    private void StopWatching()
     {
         _stage = FeedbackStage.Resting;
         IsWatching = false;

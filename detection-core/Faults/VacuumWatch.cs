@@ -1,23 +1,33 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Compares what the vacuum draws on a sensor of its own with what the relay was told.</summary>
+/// <summary>
+/// Compares what the vacuum draws, by a sensor on its own line, with what the relay was told: it finds a vacuum that does not
+/// start and one that does not stop.
+/// </summary>
 /// <remarks>
-/// Half a second of answers that agree makes the vacuum on or off, so that a converter's drop-outs are no vacuum. After that the
-/// heartbeat's driver has its second to let go, and a contact its moment.
+/// The vacuum counts as running or as stopped after half a second of answers that agree, so that a single bad reading of the
+/// converter is not taken for a vacuum. A start may take one second. A stop may take two, because the relay's driver needs up to
+/// a second to let go.
 /// </remarks>
 public sealed class VacuumWatch
 {
-    /// <summary>Rms current from which on the vacuum runs, in mA: far above noise, and below the smallest vacuum's. Common practice, no source.</summary>
+    /// <summary>
+    /// Least rms current of a running vacuum, in mA: far above noise, and below what the smallest vacuum draws. Common practice,
+    /// no source.
+    /// </summary>
     public const int LeastMilliamperes = 500;
 
+    // Half a second: the vacuum's line has twenty answers a second.
     private const int Looks = 10;
-    private const long LongestStart = 1000000;
-    private const long LongestStop = 2000000;
+    private const long LongestStartMicroseconds = 1000000;
+    private const long LongestStopMicroseconds = 2000000;
 
     private bool _isClosed;
-    private bool _hasTold;
-    private int _against;
     private long _since;
+    private bool _hasTold;
+
+    // Answers in a row that speak against IsRunning.
+    private int _against;
 
     /// <summary>Whether the vacuum draws its current.</summary>
     public bool IsRunning;
@@ -41,13 +51,13 @@ public sealed class VacuumWatch
 
     /// <summary>Judges an answer of the vacuum's line.</summary>
     /// <param name="milliamperes">Rms current in mA; -1 when it is not known.</param>
-    /// <param name="faults">Where it is told.</param>
+    /// <param name="faults">The faults.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Accept(int milliamperes, FaultMonitor faults, long now)
     {
         if (milliamperes < 0)
         {
-            Void();
+            ForgetCurrent();
             return;
         }
 
@@ -64,31 +74,33 @@ public sealed class VacuumWatch
 
         if (!_isClosed)
         {
-            if (IsRunning && _against == 0 && now - _since >= LongestStop)
+            if (IsRunning && _against == 0 && now - _since >= LongestStopMicroseconds)
             {
-                faults.Latch(Fault.VacuumStays, milliamperes, now);
+                faults.See(Fault.VacuumStays, milliamperes, now);
             }
         }
         else if (IsRunning)
         {
             faults.End(Fault.VacuumIdle, now);
         }
-        else if (!_hasTold && _against == 0 && now - _since >= LongestStart)
+        else if (!_hasTold && _against == 0 && now - _since >= LongestStartMicroseconds)
         {
-            // Told once for each start that fails; the sounder goes by that.
+            // Once for each start that fails, because the sounder sounds each time.
             _hasTold = true;
             faults.See(Fault.VacuumIdle, milliamperes, now);
         }
     }
 
-    /// <summary>Nothing is known of the vacuum's current any more.</summary>
-    public void Void()
+    /// <summary>
+    /// Forgets what the vacuum drew, because nothing is known of its current any more. What the relay was told stays.
+    /// </summary>
+    public void ForgetCurrent()
     {
         IsRunning = false;
         _against = 0;
     }
 
-    /// <summary>Exchanges the state with a tape.</summary>
+    /// <summary>Writes the state to a tape, or takes it from there.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {

@@ -1,18 +1,20 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>One thing the core has to tell: what, when, and the figures that go with it.</summary>
+/// <summary>
+/// A thing that the core has to tell: what happened, when, and numbers whose meaning depends on <see cref="NoticeKind"/>.
+/// </summary>
 public sealed class Notice
 {
-    /// <summary>What happened; it says what the other fields mean.</summary>
+    /// <summary>What happened. It says what the other fields mean.</summary>
     public NoticeKind Kind;
 
-    /// <summary>First subject.</summary>
+    /// <summary>First number: what it is about.</summary>
     public int First;
 
-    /// <summary>Second subject.</summary>
+    /// <summary>Second number: what it is about.</summary>
     public int Second;
 
-    /// <summary>Figure.</summary>
+    /// <summary>Third number: what was measured.</summary>
     public int Figure;
 
     /// <summary>Time in microseconds.</summary>

@@ -1,23 +1,28 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Kinds of things the core has to tell.</summary>
+/// <summary>Kinds of things that the core has to tell, and what the numbers of a <see cref="Notice"/> mean for each.</summary>
 public enum NoticeKind
 {
-    /// <summary>The vacuum's state changed: first is the old state, second the new one, figure the event.</summary>
+    /// <summary>The vacuum's state changed. First: the old state; second: the new one; figure: the event.</summary>
     StateChanged = 0,
 
-    /// <summary>A fault came up: first is the fault, second 1 when it stays until cleared, figure what was seen.</summary>
+    /// <summary>
+    /// A fault came up. First: the fault; second: 1 when a person must clear it, else 0; figure: what was seen.
+    /// </summary>
     FaultRaised = 1,
 
-    /// <summary>A fault ended: first is the fault, figure its length in seconds.</summary>
+    /// <summary>A fault ended. First: the fault; figure: how long it stood, in seconds.</summary>
     FaultEnded = 2,
 
-    /// <summary>The longest run ends soon: figure is the time left in seconds.</summary>
+    /// <summary>The longest run ends soon. Figure: the time left in seconds.</summary>
     LongRunAhead = 3,
 
-    /// <summary>The relay's heartbeat stopped for too long: figure is the gap in ms.</summary>
+    /// <summary>The relay's heartbeat stopped for too long, so the relay has opened. Figure: the gap in ms.</summary>
     RelayLost = 4,
 
-    /// <summary>The relay was opened for a moment to see whether the current goes: first is 1 when it did, figure the time in ms.</summary>
+    /// <summary>
+    /// The relay was opened for a moment to see whether the current goes with it. First: 1 when it went, else 0; figure: after
+    /// how many ms.
+    /// </summary>
     Probed = 5,
 }

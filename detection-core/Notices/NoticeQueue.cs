@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Notices that wait to be read; made once, nothing is allocated when something happens.</summary>
+/// <summary>A ring of notices that wait to be read. All of them are made at the boot, so adding one allocates nothing.</summary>
 public sealed class NoticeQueue
 {
     private const int Length = 16;
@@ -11,7 +11,7 @@ public sealed class NoticeQueue
     /// <summary>Number of notices that wait.</summary>
     public int Count;
 
-    /// <summary>Notices that were lost because nobody read the queue.</summary>
+    /// <summary>Number of notices that were lost because the queue was full.</summary>
     public int Lost;
 
     /// <summary>Initializes a new instance of the <see cref="NoticeQueue"/> class.</summary>
@@ -23,11 +23,11 @@ public sealed class NoticeQueue
         }
     }
 
-    /// <summary>Adds a notice; with a full queue the new one is counted as lost.</summary>
-    /// <param name="kind">What happened.</param>
-    /// <param name="first">First subject.</param>
-    /// <param name="second">Second subject.</param>
-    /// <param name="figure">Figure.</param>
+    /// <summary>Adds a notice. When the queue is full, the new one is lost.</summary>
+    /// <param name="kind">What happened. It says what the three numbers mean.</param>
+    /// <param name="first">First number.</param>
+    /// <param name="second">Second number.</param>
+    /// <param name="figure">Third number.</param>
     /// <param name="time">Time in microseconds.</param>
     public void Add(NoticeKind kind, int first, int second, int figure, long time)
     {
@@ -47,7 +47,7 @@ public sealed class NoticeQueue
     }
 
     /// <summary>Takes the oldest notice.</summary>
-    /// <returns>The notice, good until the next <see cref="Add"/>; null when none waits.</returns>
+    /// <returns>The notice, which the next <see cref="Add"/> may overwrite; null when none waits.</returns>
     public Notice Take()
     {
         if (Count == 0)

@@ -253,7 +253,7 @@ public class ConsoleTests
         string byHand = bench.Board.TakeSent();
         bench.Board.Type("x");
         bench.Answer("vacuum auto");
-        bench.Switch.Core.Faults.Latch(Fault.RestartLoop, 3, bench.Switch.Now);
+        bench.Switch.Core.Faults.See(Fault.RestartLoop, 3, bench.Switch.Now);
         bench.Board.Type("watch\r");
         bench.Run(500);
         string faulted = bench.Board.TakeSent();

@@ -1,4 +1,3 @@
-using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
@@ -50,19 +49,5 @@ public class EventTextTests
         TextOutput output = new TextOutput();
         EventText.Write(output, entry);
         Assert.AreEqual("boot 7 1:01:01  " + words, Texts.Take(output));
-    }
-
-    [TestMethod]
-    public void EveryFaultHasItsOwnNameAndSaysWhatToDo()
-    {
-        for (int i = 0; i < FaultMonitor.Count; i++)
-        {
-            Assert.AreNotEqual("unknown fault", FaultText.Name((Fault)i));
-            Assert.IsTrue(FaultText.ToDo((Fault)i).Length > 0);
-            for (int j = 0; j < i; j++)
-            {
-                Assert.AreNotEqual(FaultText.Name((Fault)j), FaultText.Name((Fault)i));
-            }
-        }
     }
 }

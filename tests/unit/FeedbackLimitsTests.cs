@@ -12,6 +12,8 @@ public class FeedbackLimitsTests
 
     // At least what keeps a tool running, and a sixteenth of what was there; near where the sensor clips any closing is one.
     [TestMethod]
+    [DataRow(0, 400, true)]
+    [DataRow(0, 399, false)]
     [DataRow(1000, 1400, true)]
     [DataRow(1000, 1399, false)]
     [DataRow(16000, 17000, true)]
@@ -200,7 +202,7 @@ public class FeedbackLimitsTests
         Assert.AreEqual(FirstProbe, bench.BucketsToProbe(ProbeBench.High, 2000));
     }
 
-    // Each wait is twice the one before, up to 96 s.
+    // Each wait is twice the one before, up to 96 s: a relay must not be worn out by a suspicion.
     [TestMethod]
     public void TheWaitsDouble()
     {
@@ -216,6 +218,8 @@ public class FeedbackLimitsTests
             expected = expected < 96 * SecondBuckets ? expected * 2 : expected;
             Assert.AreEqual(expected, bench.BucketsToProbe(ProbeBench.High, 50000));
         }
+
+        Assert.IsFalse(bench.IsProved);
     }
 
     // Three times alike: the driver's time does not change by more than 15 ms.
@@ -265,7 +269,6 @@ public class FeedbackLimitsTests
     {
         ProbeBench bench = new ProbeBench();
         bench.Suspect();
-        Forget(bench);
         bench.Hold(ProbeBench.High, 98);
         bench.Hold(full, 1);
         bench.Hold(4000, between - 1);
@@ -279,7 +282,6 @@ public class FeedbackLimitsTests
     {
         ProbeBench bench = new ProbeBench();
         bench.Suspect();
-        Forget(bench);
         bench.Hold(ProbeBench.High, 80);
         bench.Hold(5249, 18);
         bench.Hold(3499, 1);
@@ -292,7 +294,6 @@ public class FeedbackLimitsTests
     {
         ProbeBench bench = new ProbeBench();
         bench.Suspect();
-        Forget(bench);
         bench.Hold(ProbeBench.High, 100);
         bench.Hold(3500, 1);
         bench.Hold(3499, 119);
@@ -311,7 +312,6 @@ public class FeedbackLimitsTests
     {
         ProbeBench bench = new ProbeBench();
         bench.Suspect();
-        Forget(bench);
         bench.Hold(ProbeBench.High, 99);
         bench.Hold(0, 120);
         Assert.IsTrue(bench.Watch.IsProbing);
@@ -334,6 +334,43 @@ public class FeedbackLimitsTests
         bench.Hold(ProbeBench.High, 1);
         Assert.IsFalse(bench.Watch.IsProbing);
         Assert.IsFalse(bench.Watch.IsWatching);
+        Notice notice = bench.Notices.Take();
+        Assert.AreEqual(0, notice.First);
+        Assert.AreEqual(600, notice.Figure);
+        Assert.AreEqual(-1, bench.BucketsToProbe(ProbeBench.High, 8000));
+    }
+
+    [TestMethod]
+    public void AVoidWindowEndsAProbe()
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Suspect();
+        bench.Hold(ProbeBench.High, 40);
+        bench.Void();
+        Assert.IsFalse(bench.Watch.IsProbing);
+        Assert.AreEqual(0, bench.Notices.Take().First);
+    }
+
+    // Nobody knows whether the current has jumped; and a closing without a jump ends the row.
+    [TestMethod]
+    [DataRow(true)]
+    [DataRow(false)]
+    public void WithoutAJumpAtEveryClosingNothingIsSuspected(bool isVoid)
+    {
+        ProbeBench bench = new ProbeBench();
+        bench.Close(ProbeBench.Low);
+        bench.Hold(ProbeBench.High, 100);
+        bench.Open();
+        bench.Close(ProbeBench.Low);
+        if (isVoid)
+        {
+            bench.Void();
+        }
+
+        Assert.AreEqual(-1, bench.BucketsToProbe(isVoid ? ProbeBench.High : ProbeBench.Low, 1000));
+        bench.Open();
+        bench.Close(ProbeBench.Low);
+        Assert.AreEqual(-1, bench.BucketsToProbe(ProbeBench.High, 1000));
     }
 
     [TestMethod]
@@ -343,7 +380,7 @@ public class FeedbackLimitsTests
         Assert.AreEqual(int.MaxValue, bench.Watch.Level);
         bench.Suspect();
         Assert.AreEqual(ProbeBench.High, bench.Watch.Level);
-        bench.Watch.Forget(bench.Now);
+        bench.Watch.Reset(bench.Now);
         Assert.IsFalse(bench.Watch.IsProbing);
         Assert.IsFalse(bench.Watch.IsWatching);
         Assert.AreEqual(int.MaxValue, bench.Watch.Level);
@@ -362,12 +399,5 @@ public class FeedbackLimitsTests
         Assert.IsFalse(bench.Watch.IsProbing);
         bench.Now += 500000;
         return bench;
-    }
-
-    private static void Forget(ProbeBench bench)
-    {
-        while (bench.Notices.Take() != null)
-        {
-        }
     }
 }

@@ -76,16 +76,11 @@ internal sealed class Storyteller(List<Entry> timeline)
 
     private void LookAtFaults(long now, DetectionCore core)
     {
-        for (int i = 0; i < FaultMonitor.Count; i++)
+        int changed = core.Faults.Standing ^ _active;
+        _active = core.Faults.Standing;
+        for (int i = FaultBits.Next(changed, -1); i >= 0; i = FaultBits.Next(changed, i))
         {
             bool isActive = core.Faults[(Fault)i].IsActive;
-            bool wasActive = (_active & (1 << i)) != 0;
-            if (isActive == wasActive)
-            {
-                continue;
-            }
-
-            _active ^= 1 << i;
             Faults += isActive ? 1 : 0;
             Tell(now, $"fault {(isActive ? "comes up" : "ends")}: {FaultText.Name((Fault)i)}");
         }

@@ -68,7 +68,7 @@ internal sealed record WatchLine(
                 cells[6] == "1",
                 Enum.GetValues<VacuumState>()[state],
                 numbers[8],
-                [.. Enumerable.Range(0, FaultMonitor.Count).Where(i => (((int)(long)numbers[9] >> i) & 1) != 0).Select(i => (Fault)i)],
+                Standing((int)(long)numbers[9]),
                 (int)(long)numbers[10],
                 numbers[11],
                 (int)(long)numbers[12]);
@@ -102,5 +102,16 @@ internal sealed record WatchLine(
         string others = Faults.Count > 1 ? $"; also: {string.Join(", ", Faults.Skip(1).Select(FaultText.Name))}" : "";
         string seen = BoardText.Of(output => FaultText.Seen(output, Faults[0], Figure));
         return $"{FaultText.Name(Faults[0])}: {seen}{others}. Do: {FaultText.ToDo(Faults[0])}";
+    }
+
+    private static List<Fault> Standing(int bits)
+    {
+        List<Fault> faults = [];
+        for (int i = FaultBits.Next(bits, -1); i >= 0; i = FaultBits.Next(bits, i))
+        {
+            faults.Add((Fault)i);
+        }
+
+        return faults;
     }
 }

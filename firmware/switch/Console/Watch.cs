@@ -120,16 +120,8 @@ public sealed class Watch
 
     private void LookAtFaults(FaultMonitor faults)
     {
-        _faults = 0;
-        _figure = 0;
-        for (int i = FaultMonitor.Count - 1; i >= 0; i--)
-        {
-            FaultState fault = faults[(Fault)i];
-            if (fault.IsActive)
-            {
-                _faults |= 1 << i;
-                _figure = fault.Figure;
-            }
-        }
+        _faults = faults.Standing;
+        int first = FaultBits.Next(_faults, -1);
+        _figure = first < 0 ? 0 : faults[(Fault)first].Figure;
     }
 }

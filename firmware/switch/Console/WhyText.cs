@@ -88,11 +88,12 @@ public sealed class WhyText
     private void HeldOff(TextOutput output)
     {
         output.Text("held off: ");
-        for (int i = 0; i < FaultMonitor.Count; i++)
+        FaultMonitor faults = _core.Faults;
+        for (int i = FaultBits.Next(faults.Standing, -1); i >= 0; i = FaultBits.Next(faults.Standing, i))
         {
-            FaultState fault = _core.Faults[(Fault)i];
-            if (fault.IsActive && FaultMonitor.KeepsOff((Fault)i))
+            if (FaultTable.Has((Fault)i, FaultTraits.KeepsVacuumOff))
             {
+                FaultState fault = faults[(Fault)i];
                 output.Text(FaultText.Name((Fault)i)).Text(", ");
                 FaultText.Seen(output, (Fault)i, fault.Figure);
                 output.Text(fault.IsLatched ? "; stays until 'clear'" : "; ends by itself when that is over");

@@ -62,7 +62,7 @@ public sealed class Controls
     {
         if ((_failedParts & BoardParts.RelayLine) != BoardParts.None)
         {
-            _core.Faults.Latch(Fault.RelayLine, 0, now);
+            _core.Faults.See(Fault.RelayLine, 0, now);
         }
     }
 }

@@ -43,17 +43,14 @@ public sealed class Restarter
     /// <param name="now">Time in microseconds.</param>
     public void Recall(long now)
     {
-        for (int i = 0; i < FaultMonitor.Count; i++)
+        for (int i = FaultBits.Next(_boot.Lockouts, -1); i >= 0; i = FaultBits.Next(_boot.Lockouts, i))
         {
-            if ((_boot.Lockouts & (1 << i)) != 0)
-            {
-                _core.Faults.Latch((Fault)i, FaultState.FromBefore, now);
-            }
+            _core.Faults.Recall((Fault)i, now);
         }
 
         if (_boot.Restarts >= BootRecord.MostRestarts)
         {
-            _core.Faults.Latch(Fault.RestartLoop, _boot.Restarts, now);
+            _core.Faults.See(Fault.RestartLoop, _boot.Restarts, now);
         }
 
         if (_boot.IsHeld)
@@ -113,16 +110,7 @@ public sealed class Restarter
             _boot.Restarts++;
         }
 
-        _boot.Lockouts = 0;
-        for (int i = 0; i < FaultMonitor.Count; i++)
-        {
-            // These two are judged anew at every boot.
-            if (_core.Faults[(Fault)i].IsLatched && i != (int)Fault.RestartLoop && i != (int)Fault.RelayLine)
-            {
-                _boot.Lockouts |= 1 << i;
-            }
-        }
-
+        _boot.Lockouts = _core.Faults.ToRecall();
         _boot.Write(reason);
         if (reason != BootReason.Asked && _core.Faults[Fault.RestartLoop].IsActive)
         {

@@ -15,10 +15,10 @@ public sealed class Panel
     private readonly Lamp _lamp;
     private readonly Button _button = new Button();
 
-    // Made once: on the device a text that is named in the code is a new object each time it is come by.
+    // Made once: on the device a text that stands in the code is made anew each time the code gets there.
     private readonly string _trouble = Sounder.Trouble;
     private bool _hadFault;
-    private long _failedStart;
+    private long _lastSound;
 
     /// <summary>Initializes a new instance of the <see cref="Panel"/> class.</summary>
     /// <param name="board">The board.</param>
@@ -71,14 +71,13 @@ public sealed class Panel
 
         FaultMonitor faults = _core.Faults;
         bool hasFault = faults.HoldsOff;
-        long failedStart = faults[Fault.VacuumIdle].LastSeen;
-        if ((hasFault && !_hadFault) || failedStart != _failedStart)
+        if ((hasFault && !_hadFault) || faults.LastSound != _lastSound)
         {
             _sounder.Play(_trouble, now);
         }
 
         _hadFault = hasFault;
-        _failedStart = failedStart;
+        _lastSound = faults.LastSound;
         _sounder.Update(now);
         _lamp.Show(Pattern(), now);
     }
@@ -98,9 +97,10 @@ public sealed class Panel
 
     private void LongPress(long now)
     {
-        for (int i = 0; i < FaultMonitor.Count; i++)
+        FaultMonitor faults = _core.Faults;
+        for (int i = FaultBits.Next(faults.Standing, -1); i >= 0; i = FaultBits.Next(faults.Standing, i))
         {
-            if (_core.Faults[(Fault)i].IsLatched)
+            if (faults[(Fault)i].IsLatched)
             {
                 _controls.ClearFaults(now);
                 return;
@@ -129,13 +129,12 @@ public sealed class Panel
             return LampPattern.Fault;
         }
 
-        bool wantsALook = _hours.IsFilterDue(_settings[SettingId.FilterReminder]) || core.Faults[Fault.Noisy].IsActive || core.Faults[Fault.SettingsLost].IsActive
-            || core.Faults[Fault.VacuumIdle].IsActive;
+        bool wantsLook = _hours.IsFilterDue(_settings[SettingId.FilterReminder]) || core.Faults.WantsLook;
         if (core.IsRelayClosed)
         {
-            return wantsALook ? LampPattern.OnWithNotice : LampPattern.On;
+            return wantsLook ? LampPattern.OnWithNotice : LampPattern.On;
         }
 
-        return wantsALook ? LampPattern.AwakeWithNotice : LampPattern.Awake;
+        return wantsLook ? LampPattern.AwakeWithNotice : LampPattern.Awake;
     }
 }

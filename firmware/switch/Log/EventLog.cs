@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The last events, kept in memory and, when the vacuum is off, in flash.</summary>
+/// <summary>The last events: a ring in memory, which is written to flash while tool and vacuum are off.</summary>
 public sealed class EventLog
 {
     /// <summary>Entries kept.</summary>
@@ -30,8 +30,8 @@ public sealed class EventLog
         }
     }
 
-    /// <summary>Adds an entry; the oldest one goes when there is no room.</summary>
-    /// <returns>The entry, to be filled.</returns>
+    /// <summary>Adds an entry. When the log is full, it takes the place of the oldest one.</summary>
+    /// <returns>The entry, which the caller must fill.</returns>
     public LogEntry Add()
     {
         int at = (_first + Count) % Length;
@@ -56,7 +56,7 @@ public sealed class EventLog
         return _entries[(_first + index) % Length];
     }
 
-    /// <summary>Reads what flash has.</summary>
+    /// <summary>Reads the entries in flash. When both copies there are bad, the log stays empty.</summary>
     public void Load()
     {
         if (!_slots.Read(Version))

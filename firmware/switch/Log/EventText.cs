@@ -5,7 +5,9 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>The words for the entries of the event log.</summary>
 public static class EventText
 {
-    /// <summary>Tells whether a change of state is worth an entry: when the vacuum or a hold changes, not each step between.</summary>
+    /// <summary>
+    /// Tells whether a change of state is worth an entry: only when the vacuum goes on or off, or a hold begins or ends.
+    /// </summary>
     /// <param name="from">The old state.</param>
     /// <param name="to">The new state.</param>
     /// <returns>True when it is.</returns>
@@ -77,7 +79,8 @@ public static class EventText
                 output.Text("a tool was taught, start-at ").Amperes(entry.Figure);
                 break;
             case LogKind.PartFailed:
-                output.Text(Part((BoardParts)entry.First)).Text((BoardParts)entry.First == BoardParts.Flash ? " failed" : " could not be opened");
+                output.Text(Part((BoardParts)entry.First))
+                    .Text((BoardParts)entry.First == BoardParts.Flash ? " failed" : " could not be opened");
                 break;
             case LogKind.Probed:
                 output.Text("relay opened to see whether the current goes with it: ");

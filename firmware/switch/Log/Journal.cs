@@ -53,8 +53,7 @@ public sealed class Journal
                 // The core passes through the wait for the tool's stop also when there is no tool to wait for.
                 bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.AwaitingStop
                     && !_core.IsToolRunning;
-                LogKind kind = notice.Kind == NoticeKind.Probed ? LogKind.Probed : (LogKind)notice.Kind;
-                Note(kind, notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure, now);
+                Note(LogKinds.Of(notice.Kind), notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure, now);
             }
 
             notice = _core.Notices.Take();

@@ -9,18 +9,18 @@ public sealed class LogEntry
     /// <summary>Seconds since that boot.</summary>
     public int Seconds;
 
-    /// <summary>What happened; it says what the other fields mean.</summary>
+    /// <summary>What happened. It says what the three numbers mean.</summary>
     public LogKind Kind;
 
-    /// <summary>First subject, 0 to 255.</summary>
+    /// <summary>First number, 0 to 255.</summary>
     public int First;
 
-    /// <summary>Second subject, 0 to 255.</summary>
+    /// <summary>Second number, 0 to 255.</summary>
     public int Second;
 
-    /// <summary>Figure.</summary>
+    /// <summary>Third number: what was measured.</summary>
     public int Figure;
 
-    /// <summary>Tool's current when it happened, in mA.</summary>
+    /// <summary>The tool's current when it happened, in mA.</summary>
     public int Milliamperes;
 }

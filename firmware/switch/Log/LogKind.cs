@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Kinds of entries in the event log. The numbers are stored in flash; the first five are the core's notices.</summary>
+/// <summary>Kinds of entries in the event log. The numbers are stored in flash: a number never changes its meaning.</summary>
 public enum LogKind
 {
     /// <summary>The vacuum's state changed.</summary>
@@ -18,30 +18,36 @@ public enum LogKind
     /// <summary>The relay's heartbeat stopped for too long.</summary>
     RelayLost = 4,
 
-    /// <summary>The board came up: first is the reason, figure the restarts in a row.</summary>
+    /// <summary>The board came up. First: the reason; figure: restarts in a row.</summary>
     CameUp = 5,
 
-    /// <summary>Settings were saved.</summary>
+    /// <summary>The settings were saved.</summary>
     Saved = 6,
 
-    /// <summary>The flash failed while saving: first is whose slot.</summary>
+    /// <summary>The settings could not be saved, because the flash failed.</summary>
     SaveFailed = 7,
 
     /// <summary>A person cleared the faults.</summary>
     Cleared = 8,
 
-    /// <summary>Settings in flash were out of range and fell back: figure is how many.</summary>
+    /// <summary>Settings in flash were out of range, so their defaults are in use. Figure: how many.</summary>
     FellBack = 9,
 
-    /// <summary>The filter is due: figure is the run time since the last look, in minutes.</summary>
+    /// <summary>The vacuum's filter is due for a look. Figure: run time since the last one, in minutes.</summary>
     FilterDue = 10,
 
-    /// <summary>A tool was taught: figure is the new start-at in mA.</summary>
+    /// <summary>The switch was taught a tool. Figure: the new start-at in mA.</summary>
     Taught = 11,
 
-    /// <summary>A part of the board could not be opened, or the flash failed: first is the part's bit.</summary>
+    /// <summary>A part of the board could not be opened, or the flash failed. First: the part's bit.</summary>
     PartFailed = 12,
 
-    /// <summary>The relay was opened for a moment to see whether the current goes: first is 1 when it did, figure the time in ms.</summary>
+    /// <summary>
+    /// The relay was opened for a moment to see whether the current goes with it. First: 1 when it went; figure: after how many
+    /// ms.
+    /// </summary>
     Probed = 13,
+
+    /// <summary>The core told something that this version has no words for.</summary>
+    Unknown = 255,
 }

@@ -152,7 +152,7 @@ internal sealed class CorePlay
             else if (notice.Kind == NoticeKind.FaultRaised)
             {
                 Faults++;
-                _isDisturbed = _isDisturbed || FaultMonitor.KeepsOff((Fault)notice.First);
+                _isDisturbed = _isDisturbed || FaultTable.Has((Fault)notice.First, FaultTraits.KeepsVacuumOff);
             }
         }
 

@@ -8,8 +8,8 @@ using NanoDustSwitch.SystemTests.Matrix;
 namespace NanoDustSwitch.SystemTests.Faults;
 
 /// <summary>
-/// A place of the load matrix in a box that is wired wrongly: the vacuum's wire runs through the tool's sensor. The tool is used; its user
-/// finds that the vacuum goes on, switches it off by hand, and uses the tool again, and once more.
+/// A place of the load matrix in a box that is wired wrongly: the vacuum's wire runs through the tool's sensor. The tool is used;
+/// its user finds that the vacuum goes on, switches it off by hand, and uses the tool again, and once more.
 /// </summary>
 internal sealed class FeedbackRun
 {
@@ -44,7 +44,8 @@ internal sealed class FeedbackRun
         _day.Steps = [.. _day.Steps.OrderBy(step => step.At)];
         _shop = ShopBuilder.Build(_day, of.Seed);
         _person = new Person(_day, of.Seed, _shop, []);
-        _rig = new Rig(new PcBoard(new ShopLine(_shop, _person), of.Pace.Clock(of.Seed), FlashImage.Blank(), of.Pace.Time(of.Seed)));
+        ShopLine line = new(_shop, _person);
+        _rig = new Rig(new PcBoard(line, of.Pace.Clock(of.Seed), FlashImage.Blank(), of.Pace.Time(of.Seed)));
     }
 
     /// <summary>Gets what the vacuum draws, A rms.</summary>
@@ -62,7 +63,8 @@ internal sealed class FeedbackRun
     private double Seconds { get; }
 
     /// <inheritdoc/>
-    public override string ToString() => $"{_case}, vacuum {VacuumAmperes:0.0} A: {Starts} starts, {Closings} closings; probes {string.Join(", ", Probes())}";
+    public override string ToString() =>
+        $"{_case}, vacuum {VacuumAmperes:0.0} A: {Starts} starts, {Closings} closings; probes {string.Join(", ", Probes())}";
 
     /// <summary>Plays it.</summary>
     /// <param name="of">The case.</param>
@@ -84,7 +86,8 @@ internal sealed class FeedbackRun
         Step(at + Use + brake + Patience, DayAct.Type, "vacuum off"),
     ];
 
-    private static DayStep Step(double seconds, DayAct act, string? text = null) => new((long)(seconds * 1e6), act, text == null ? "tool" : null, Text: text);
+    private static DayStep Step(double seconds, DayAct act, string? text = null) =>
+        new((long)(seconds * 1e6), act, text == null ? "tool" : null, Text: text);
 
     private FeedbackRun Play()
     {

@@ -6,15 +6,18 @@ using NanoDustSwitch.SystemTests.Matrix;
 namespace NanoDustSwitch.SystemTests.Faults;
 
 /// <summary>
-/// A user in a box that is wired as it should be, who leans into the cut at about the moment the vacuum starts, so that the tool's current
-/// jumps as our relay closes; and whose tools stop by themselves or come out of the cut, most of all while the relay is open for a probe.
+/// A user in a box that is wired as it should be, who leans into the cut at about the moment the vacuum starts, so that the
+/// tool's current jumps as our relay closes; and whose tools stop by themselves or come out of the cut, most of all while the
+/// relay is open for a probe.
 /// </summary>
 internal sealed class OrdinaryStarts
 {
     private const double Idle = 0.4;
 
     private static readonly ToolKind[] s_kinds =
-        [ToolKind.Induction, ToolKind.Universal, ToolKind.SoftStart, ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified];
+    [
+        ToolKind.Induction, ToolKind.Universal, ToolKind.SoftStart, ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified,
+    ];
 
     private static readonly string[] s_delays = ["start-delay surge", "start-delay 0", "start-delay 0.5"];
 
@@ -29,13 +32,19 @@ internal sealed class OrdinaryStarts
         ToolSpecification tool = ShortDay.Tool(s_kinds[_random.Next(s_kinds.Length)], 2.5 * Math.Pow(5, _random.NextDouble()));
         tool.SoftStartSeconds = 0.3;
         tool.CoastSeconds = 0.1;
-        Day day = new() { Tools = [tool], Pace = _random.Next(4) == 0 ? Pace.Esp32() : Pace.Ideal(2000), Crosstalk = 0.005 * _random.NextDouble() };
+        Day day = new()
+        {
+            Tools = [tool],
+            Pace = _random.Next(4) == 0 ? Pace.Esp32() : Pace.Ideal(2000),
+            Crosstalk = 0.005 * _random.NextDouble(),
+        };
         day.Shop.Hertz = _random.Next(2) == 0 ? 50 : 60;
         day.Shop.DegreesAtZero = 360 * _random.NextDouble();
         day.Shop.VacuumAmperes = 2.5 + (9.5 * _random.NextDouble());
         day.Shop.SourceOhms = 0.1 + (0.7 * _random.NextDouble());
         day.Shop.Circuits = [new CircuitSpecification { Amperes = 500 }];
-        _bench = new MatrixBench(day, seed, s_delays[_random.Next(s_delays.Length)], "run-on 0.6", "restart-gap 0.1", "starts-a-minute 30");
+        string delay = s_delays[_random.Next(s_delays.Length)];
+        _bench = new MatrixBench(day, seed, delay, "run-on 0.6", "restart-gap 0.1", "starts-a-minute 30");
     }
 
     /// <summary>Gets the starts made.</summary>
@@ -96,7 +105,9 @@ internal sealed class OrdinaryStarts
         Assert.AreEqual("", Unlike(), "the vacuum is not off, or something else is wrong");
     }
 
-    private string Unlike() => Core.IsRelayClosed || Core.Faults.HoldsOff ? $"{Core.Vacuum.State}, {string.Join(", ", Enum.GetValues<Fault>().Where(fault => Core.Faults[fault].IsActive))}" : "";
+    private string Unlike() => Core.IsRelayClosed || Core.Faults.HoldsOff
+        ? $"{Core.Vacuum.State}, {string.Join(", ", Enum.GetValues<Fault>().Where(fault => Core.Faults[fault].IsActive))}"
+        : "";
 
     // The contact closes 15 to 20 ms after the command.
     private void Cut()

@@ -1,8 +1,8 @@
 namespace NanoDustSwitch.SystemTests.Faults;
 
 /// <summary>
-/// The vacuum's own current is never claimed to be what is seen where it is not: ordinary starts with a cut that begins as our relay closes. A
-/// few here; the variable DUST_STARTS asks for another number, 30000 is the full one.
+/// The vacuum's own current is never claimed to be what is seen where it is not: ordinary starts with a cut that begins as our
+/// relay closes. A few here; the variable DUST_STARTS asks for another number, 30000 is the full one.
 /// </summary>
 [TestClass]
 public sealed class OrdinaryStartsTests
@@ -25,7 +25,9 @@ public sealed class OrdinaryStartsTests
         int starts = shops.Sum(shop => shop.Starts);
         int probes = shops.Sum(shop => shop.Probes);
         int claims = shops.Sum(shop => shop.Claims);
-        TestContext.WriteLine($"{starts} starts in {shops.Length} shops, {probes} probes, {claims} claims; 95 % bound {3.0 / starts:0.000000} a start");
+        TestContext.WriteLine(
+            $"{starts} starts in {shops.Length} shops, {probes} probes, {claims} claims; "
+            + $"95 % bound {3.0 / starts:0.000000} a start");
         Assert.AreEqual(0, claims);
         Assert.IsGreaterThan(starts / 50, probes, "without probes nothing was tried");
     }

@@ -11,15 +11,8 @@ internal sealed record Decision(
     /// <param name="end">The bucket's end, in microseconds.</param>
     /// <param name="core">The core.</param>
     /// <returns>Its decision.</returns>
-    public static Decision Of(long end, DetectionCore core)
-    {
-        int faults = 0;
-        for (int i = 0; i < FaultMonitor.Count; i++)
-        {
-            faults |= core.Faults[(Fault)i].IsActive ? 1 << i : 0;
-        }
-
-        return new Decision(
+    public static Decision Of(long end, DetectionCore core) =>
+        new(
             end,
             core.IsToolRunning,
             core.IsRelayClosed,
@@ -31,6 +24,5 @@ internal sealed record Decision(
             core.Milliamperes,
             core.MidpointMillivolts,
             core.VacuumMilliamperes,
-            faults);
-    }
+            core.Faults.Standing);
 }

@@ -27,10 +27,11 @@ internal sealed class FaultBench
         return Faults[fault].IsActive;
     }
 
-    /// <summary>Readings with a spread between them.</summary>
-    public void Good()
+    /// <summary>Readings with a spread between them, and so many failed ones among them.</summary>
+    public void Good(int failed = 0)
     {
         Bucket bucket = New(Readings);
+        bucket.Failed = failed;
         bucket.Least = 1575;
         bucket.Greatest = 1577;
         Step(bucket);
@@ -52,24 +53,30 @@ internal sealed class FaultBench
         return -1;
     }
 
-    /// <summary>Every reading at one count.</summary>
-    public void Stand(int count)
+    /// <summary>Every reading of so many buckets at one count.</summary>
+    public void Stand(int count, int buckets = 1)
     {
-        Bucket bucket = New(Readings);
-        bucket.Least = count;
-        bucket.Greatest = count;
-        Step(bucket);
+        for (int i = 0; i < buckets; i++)
+        {
+            Bucket bucket = New(Readings);
+            bucket.Least = count;
+            bucket.Greatest = count;
+            Step(bucket);
+        }
     }
 
-    /// <summary>So many readings at a rail, five for all.</summary>
-    public void Rail(bool isLow, int readings)
+    /// <summary>So many readings of a bucket at a rail, five for all.</summary>
+    public void Rail(bool isLow, int readings, int buckets = 1)
     {
-        Bucket bucket = New(Readings);
-        bucket.AtLowRail = isLow ? readings : 0;
-        bucket.AtHighRail = isLow ? 0 : readings;
-        bucket.Least = isLow ? 0 : readings == Readings ? FullScale : 2000;
-        bucket.Greatest = isLow ? readings == Readings ? 0 : 2000 : FullScale;
-        Step(bucket);
+        for (int i = 0; i < buckets; i++)
+        {
+            Bucket bucket = New(Readings);
+            bucket.AtLowRail = isLow ? readings : 0;
+            bucket.AtHighRail = isLow ? 0 : readings;
+            bucket.Least = isLow ? 0 : readings == Readings ? FullScale : 2000;
+            bucket.Greatest = isLow ? readings == Readings ? 0 : 2000 : FullScale;
+            Step(bucket);
+        }
     }
 
     /// <summary>One reading at either rail.</summary>
@@ -87,16 +94,6 @@ internal sealed class FaultBench
     {
         Bucket bucket = New(0);
         bucket.Failed = reads;
-        Step(bucket);
-    }
-
-    /// <summary>So many failed reads among good readings.</summary>
-    public void FailAmong(int reads)
-    {
-        Bucket bucket = New(Readings);
-        bucket.Failed = reads;
-        bucket.Least = 1575;
-        bucket.Greatest = 1577;
         Step(bucket);
     }
 

@@ -2,13 +2,16 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A watch on the bench: a tool and a vacuum draw what the test says, and a relay with its delays feeds the vacuum.</summary>
+/// <summary>
+/// A watch on the bench: a tool and a vacuum draw what the test says, and a relay with its delays feeds the vacuum.
+/// </summary>
 internal sealed class FeedbackBench
 {
     public const int Least = 400;
     public const int FullScale = 4095;
 
     private const int CloseMicroseconds = 20000;
+    private const int OpenMicroseconds = 320000;
 
     public readonly NoticeQueue Notices = new NoticeQueue();
     public readonly FeedbackWatch Watch;
@@ -16,13 +19,6 @@ internal sealed class FeedbackBench
     /// <summary>Swing of the tool, and of the vacuum where its wire runs through the tool's sensor.</summary>
     public int Tool;
     public int Vacuum;
-
-    /// <summary>From the command to the contact's opening.</summary>
-    public int OpensAfter = 320000;
-
-    /// <summary>The swing takes so long to follow a fall; a window that is void.</summary>
-    public int FallMicroseconds;
-    public bool IsVoid;
 
     public bool Wants;
     public bool IsProved;
@@ -91,19 +87,18 @@ internal sealed class FeedbackBench
             }
         }
 
-        bool isFed = Now - _changed < (_isClosed ? CloseMicroseconds : OpensAfter) ? !_isClosed : _isClosed;
-        int target = Tool + (isFed ? Vacuum : 0);
-        int fall = FallMicroseconds == 0 ? int.MaxValue : (int)((long)Vacuum * Bucket.Microseconds / FallMicroseconds);
-        _swing = _swing - target > fall ? _swing - fall : target;
-        if (Watch.IsWatching && Watch.Accept(_swing, !IsVoid, Now))
+        bool isFed = Now - _changed < (_isClosed ? CloseMicroseconds : OpenMicroseconds) ? !_isClosed : _isClosed;
+        _swing = Tool + (isFed ? Vacuum : 0);
+        if (Watch.IsWatching && Watch.Accept(_swing, true, Now))
         {
             IsProved = true;
         }
 
         if (Twin != null)
         {
-            _hasTwinProved = (Twin.IsWatching && Twin.Accept(_swing, !IsVoid, Now)) || _hasTwinProved;
-            Differs = Differs || Twin.IsProbing != Watch.IsProbing || Twin.IsWatching != Watch.IsWatching || _hasTwinProved != IsProved;
+            _hasTwinProved = (Twin.IsWatching && Twin.Accept(_swing, true, Now)) || _hasTwinProved;
+            Differs = Differs || _hasTwinProved != IsProved
+                || Twin.IsProbing != Watch.IsProbing || Twin.IsWatching != Watch.IsWatching;
         }
 
         Probes += Watch.IsProbing && !_wasProbing ? 1 : 0;

@@ -74,7 +74,9 @@ internal sealed class ProbeBench
         BucketsToProbe(High, 600);
     }
 
-    /// <summary>A probe in which the current goes so many buckets after the command, and the closing and the wait after it.</summary>
+    /// <summary>
+    /// A probe in which the current goes so many buckets after the command, and the closing and the wait after it.
+    /// </summary>
     public void Probe(int buckets)
     {
         Hold(High, buckets - 1);

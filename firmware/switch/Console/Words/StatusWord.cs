@@ -126,30 +126,21 @@ public sealed class StatusWord : Word
         }
     }
 
-    // One row for each fault that stands, or one that says there is none. Rows of faults that do not stand are left out
-    // by counting, so that a row number always means the same fault while the answer is written.
+    // One row for each fault that stands, or one that says there is none.
     private bool Faults(TextOutput output, int row)
     {
-        int standing = 0;
-        for (int i = 0; i < FaultMonitor.Count; i++)
+        FaultMonitor faults = _core.Faults;
+        int at = FaultBits.At(faults.Standing, row);
+        if (at >= 0)
         {
-            FaultState fault = _core.Faults[(Fault)i];
-            if (!fault.IsActive)
-            {
-                continue;
-            }
-
-            if (standing == row)
-            {
-                output.Column("fault", Column).Text(FaultText.Name((Fault)i)).Text(" since ").Clock(fault.Since / 1000000).Text(": ");
-                FaultText.Seen(output, (Fault)i, fault.Figure).End();
-                return true;
-            }
-
-            standing++;
+            FaultState state = faults[(Fault)at];
+            output.Column("fault", Column).Text(FaultText.Name((Fault)at))
+                .Text(" since ").Clock(state.Since / 1000000).Text(": ");
+            FaultText.Seen(output, (Fault)at, state.Figure).End();
+            return true;
         }
 
-        if (standing == 0 && row == 0)
+        if (faults.Standing == 0 && row == 0)
         {
             output.Column("faults", Column).Text("none").End();
             return true;

@@ -29,25 +29,16 @@ public sealed class WhyWord : Word
     /// <inheritdoc/>
     public override bool WriteRow(SerialConsole console, int row)
     {
-        int standing = 0;
-        for (int i = 0; i < FaultMonitor.Count; i++)
+        FaultMonitor faults = _core.Faults;
+        int at = FaultBits.At(faults.Standing, row);
+        if (at < 0)
         {
-            FaultState fault = _core.Faults[(Fault)i];
-            if (!fault.IsActive)
-            {
-                continue;
-            }
-
-            if (standing == row)
-            {
-                console.Output.Text(FaultText.Name((Fault)i)).Text(": ").Text(FaultText.ToDo((Fault)i)).End();
-                console.Output.Text("    ").Text(FaultText.Ends((Fault)i, fault.IsLatched)).End();
-                return true;
-            }
-
-            standing++;
+            return false;
         }
 
-        return false;
+        Fault fault = (Fault)at;
+        console.Output.Text(FaultText.Name(fault)).Text(": ").Text(FaultText.ToDo(fault)).End();
+        console.Output.Text("    ").Text(FaultText.Ends(fault, faults[fault].IsLatched)).End();
+        return true;
     }
 }
