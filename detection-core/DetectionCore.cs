@@ -52,7 +52,7 @@ public sealed class DetectionCore
         Use(settings);
 
         // After a boot the rest counts from zero, whatever the relay did before.
-        _gate.Restart(now, settings.RestartGapMilliseconds * 1000L);
+        _gate.Restart(now, settings.RestartGapMilliseconds * Time.Millisecond);
     }
 
     /// <summary>Gets the scale between amperes and the core's units.</summary>
@@ -173,7 +173,7 @@ public sealed class DetectionCore
             _scale.ToSwing(settings.NoiseMilliamperes),
             settings.ConfirmBuckets,
             sameSensor);
-        _gate.SetRest(settings.RestartGapMilliseconds * 1000L);
+        _gate.SetRest(settings.RestartGapMilliseconds * Time.Millisecond);
         Vacuum.Use(settings);
     }
 
@@ -360,7 +360,7 @@ public sealed class DetectionCore
         {
             _judgedState = vacuum.State;
             Faults.Set(Fault.ShortCycling, vacuum.State == VacuumState.RunningOn && vacuum.IsStretched, _settings.StartsAMinute, now);
-            Faults.Set(Fault.RanTooLong, vacuum.State == VacuumState.AwaitingStop && vacuum.RanTooLong, _settings.LongestRunMilliseconds / 60000, now);
+            Faults.Set(Fault.RanTooLong, vacuum.State == VacuumState.AwaitingStop && vacuum.RanTooLong, _settings.LongestRunMilliseconds / (int)(Time.Minute / Time.Millisecond), now);
         }
     }
 

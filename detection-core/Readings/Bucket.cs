@@ -13,7 +13,7 @@ public sealed class Bucket
     public const int Microseconds = 2500;
 
     /// <summary>Buckets in one second.</summary>
-    public const int ASecond = 1000000 / Microseconds;
+    public const int ASecond = (int)Time.Second / Microseconds;
 
     /// <summary>Time at which the bucket ends, in microseconds.</summary>
     public long EndTime;

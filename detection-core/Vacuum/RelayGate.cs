@@ -4,26 +4,26 @@ namespace NanoDustSwitch.Detection;
 public sealed class RelayGate
 {
     private long _openedAt;
-    private long _rest;
+    private long _restMicroseconds;
 
     /// <summary>Whether the relay should be closed now.</summary>
     public bool IsClosed;
 
     /// <summary>Starts the rest, as if the relay had opened now.</summary>
     /// <param name="now">Time in microseconds.</param>
-    /// <param name="rest">Shortest time between an opening and the next closing, in microseconds.</param>
-    public void Restart(long now, long rest)
+    /// <param name="restMicroseconds">Shortest time between an opening and the next closing, in microseconds.</param>
+    public void Restart(long now, long restMicroseconds)
     {
         IsClosed = false;
         _openedAt = now;
-        _rest = rest;
+        _restMicroseconds = restMicroseconds;
     }
 
     /// <summary>Changes the rest without starting one.</summary>
-    /// <param name="rest">Shortest time between an opening and the next closing, in microseconds.</param>
-    public void SetRest(long rest)
+    /// <param name="restMicroseconds">Shortest time between an opening and the next closing, in microseconds.</param>
+    public void SetRest(long restMicroseconds)
     {
-        _rest = rest;
+        _restMicroseconds = restMicroseconds;
     }
 
     /// <summary>Decides for this bucket.</summary>
@@ -34,7 +34,7 @@ public sealed class RelayGate
     {
         if (wanted && !isHeldOff)
         {
-            if (!IsClosed && now - _openedAt >= _rest)
+            if (!IsClosed && now - _openedAt >= _restMicroseconds)
             {
                 IsClosed = true;
             }

@@ -6,8 +6,6 @@ public sealed class StartCounter
     /// <summary>Most starts a minute that can be told apart.</summary>
     public const int Most = 30;
 
-    private const long Minute = 60L * 1000000;
-
     private readonly long[] _times = new long[Most];
     private int _next;
 
@@ -32,7 +30,7 @@ public sealed class StartCounter
         int count = 0;
         for (int i = 0; i < known; i++)
         {
-            if (now - _times[i] < Minute)
+            if (now - _times[i] < Time.Minute)
             {
                 count++;
             }

@@ -3,11 +3,11 @@ namespace NanoDustSwitch.Detection;
 /// <summary>Works the vacuum by the one table: adds the times and the facts that hold between events.</summary>
 public sealed class VacuumControl
 {
-    /// <summary>How long before the longest run ends it is announced, in microseconds.</summary>
-    public const long WarningMicroseconds = 600L * 1000000;
-
     private const long Never = long.MaxValue;
-    private const int StretchedRunOnMilliseconds = 60000;
+    private const int StretchedRunOnMilliseconds = (int)(Time.Minute / Time.Millisecond);
+
+    // How long before the end of the longest run the person is warned.
+    private const long WarningMicroseconds = 10 * Time.Minute;
 
     private readonly VacuumTable _table = new VacuumTable();
     private readonly SurgeWatch _surge = new SurgeWatch();
@@ -108,7 +108,7 @@ public sealed class VacuumControl
         {
             _hasWarned = true;
             BeginLooks();
-            _notices.Add(NoticeKind.LongRunAhead, 0, 0, (int)((_deadline - now) / 1000000), now);
+            _notices.Add(NoticeKind.LongRunAhead, 0, 0, (int)((_deadline - now) / Time.Second), now);
         }
     }
 
@@ -237,7 +237,7 @@ public sealed class VacuumControl
                 break;
         }
 
-        _deadline = milliseconds < 0 ? Never : Since + (milliseconds * 1000L);
+        _deadline = milliseconds < 0 ? Never : Since + (milliseconds * Time.Millisecond);
         BeginLooks();
     }
 

@@ -9,7 +9,7 @@ public sealed class Switch
     /// <summary>Version of the firmware.</summary>
     public const string Version = "0.1.0";
 
-    private const long HealthyAfter = 60L * 1000000;
+    private const long HealthyAfterMicroseconds = Time.Minute;
 
     private readonly IBoard _board;
     private readonly Heartbeat _heartbeat;
@@ -250,7 +250,7 @@ public sealed class Switch
     {
         LogEntry entry = Log.Add();
         entry.Boot = Boot.Number;
-        entry.Seconds = (int)(Now / 1000000);
+        entry.Seconds = (int)(Now / Time.Second);
         entry.Kind = kind;
         entry.First = first;
         entry.Second = second;
@@ -318,7 +318,7 @@ public sealed class Switch
 
     private void ForgiveRestarts()
     {
-        if (Now <= HealthyAfter)
+        if (Now <= HealthyAfterMicroseconds)
         {
             return;
         }

@@ -12,7 +12,7 @@ public static class WhyText
     {
         DetectionCore core = of.Core;
         VacuumControl vacuum = core.Vacuum;
-        long left = (vacuum.Remaining(of.Now) + 999) / 1000;
+        long left = (vacuum.Remaining(of.Now) + Time.Millisecond - 1) / Time.Millisecond;
         if (core.IsProbing)
         {
             output.Text("off for a moment, to see whether the current goes: it may be the vacuum's own");
@@ -53,7 +53,8 @@ public static class WhyText
 
                 break;
             case VacuumState.ByHand:
-                output.Text("on by hand for ").Number((left + 59999) / 60000).Text(" min more, then auto");
+                long minutes = (vacuum.Remaining(of.Now) + Time.Minute - 1) / Time.Minute;
+                output.Text("on by hand for ").Number(minutes).Text(" min more, then auto");
                 break;
             case VacuumState.AwaitingStop:
                 output.Text("off until the tool has stopped: ")

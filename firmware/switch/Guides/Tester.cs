@@ -6,10 +6,9 @@ namespace NanoDustSwitch.Firmware;
 public sealed class Tester : Guide
 {
     private const int Column = 18;
-    private const long Second = 1000000;
-    private const long MeasureTime = 3 * Second;
-    private const long ButtonTime = 10 * Second;
-    private const long RelayTime = 2 * Second;
+    private const long MeasureMicroseconds = 3 * Time.Second;
+    private const long ButtonMicroseconds = 10 * Time.Second;
+    private const long RelayMicroseconds = 2 * Time.Second;
 
     private readonly Word _word;
     private TestStage _stage;
@@ -39,7 +38,7 @@ public sealed class Tester : Guide
     public void Start()
     {
         Row("test sheet").Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(Switch.Boot.Number)
-            .Text(", up ").Clock(Switch.Now / Second).End();
+            .Text(", up ").Clock(Switch.Now / Time.Second).End();
         Row("lamp, sounder").Text("three flashes and beeps now: look and listen").End();
         Switch.Panel.Sounder.Play(Sounder.StopTool, Switch.Now);
         Enter(TestStage.Lamp);
@@ -93,7 +92,7 @@ public sealed class Tester : Guide
                 Measure(now);
                 break;
             case TestStage.Relay:
-                if (now - _since > RelayTime)
+                if (now - _since > RelayMicroseconds)
                 {
                     bool wasClosed = Switch.Core.IsRelayClosed;
                     Switch.Handle(VacuumEvent.HandOff);
@@ -108,7 +107,7 @@ public sealed class Tester : Guide
     private void WaitForButton(long now)
     {
         bool isDown = Switch.Safe.IsButtonDown();
-        if (!isDown && now - _since < ButtonTime)
+        if (!isDown && now - _since < ButtonMicroseconds)
         {
             return;
         }
@@ -122,7 +121,7 @@ public sealed class Tester : Guide
     // A row each time there is room for one; the first when the measuring is over.
     private void Measure(long now)
     {
-        if (now - _since < MeasureTime)
+        if (now - _since < MeasureMicroseconds)
         {
             return;
         }
@@ -131,7 +130,7 @@ public sealed class Tester : Guide
         ReadingStatistics readings = Switch.Readings;
         readings.EndSpread();
         int noise = core.Scale.FromSwing(Meter.Greatest);
-        Row("readings").Number(readings.ASecond).Text(" a second, worst gap ").Fixed((readings.WorstGap + 50) / 100, 1).Text(" ms").End();
+        Row("readings").Number(readings.ASecond).Text(" a second, worst gap ").Fixed((readings.WorstGapMicroseconds + 50) / 100, 1).Text(" ms").End();
         Row("noise").Amperes(noise).Text(" at most in 3 s, ").Amperes(core.Milliamperes).Text(" rms").End();
         Row("resting point").Fixed(core.MeanMillivolts, 3).Text(" V").End();
         Row("converter steps").Number(readings.Least).Text(" to ").Number(readings.Greatest).Text(", ")

@@ -15,7 +15,7 @@ public class ExchangeTests
     // Settings and what is worked out from them, and first guesses at a root that any other gives as well.
     private static readonly string[] s_notState =
     {
-        "NoiseFloor._cap", "NoiseFloor._looksASecond", "RunDetector.StartLooks", "RelayGate._rest", "SwingWindow._swing", "SwingWindow._fundamental",
+        "NoiseFloor._cap", "NoiseFloor._looksASecond", "RunDetector.StartLooks", "RelayGate._restMicroseconds", "SwingWindow._swing", "SwingWindow._fundamental",
         "ToolFinder._startAt", "ToolFinder._stopBelow", "ToolFinder._startPower", "ToolFinder._startPowerOfTwo", "ToolFinder._stopPower",
         "ToolFinder._startPeak", "ToolFinder._lookPower", "ToolFinder._slowStart", "ToolFinder._slowStop", "ToolFinder._isNoiseLimited",
         "ToolFinder.Start", "ToolFinder.StartOfTwo", "ToolFinder.Stop", "ToolFinder.LeastStart", "ToolFinder.LeastStop",

@@ -58,7 +58,7 @@ public sealed class StatusWord : Word
                 return true;
             case 4:
                 output.Column("readings", Column).Number(of.Readings.ASecond).Text(" a second, worst gap ")
-                    .Fixed((of.Readings.WorstGap + 50) / 100, 1).Text(" ms").End();
+                    .Fixed((of.Readings.WorstGapMicroseconds + 50) / 100, 1).Text(" ms").End();
                 return true;
             case 5:
                 output.Column("settings", Column);
@@ -70,7 +70,7 @@ public sealed class StatusWord : Word
                     .Text(" starts, ").Fixed(of.Hours.FilterSeconds / 360, 1).Text(" h since the filter").End();
                 return true;
             case 7:
-                output.Column("up", Column).Clock(of.Now / 1000000).Text(", boot ").Number(of.Boot.Number)
+                output.Column("up", Column).Clock(of.Now / Time.Second).Text(", boot ").Number(of.Boot.Number)
                     .Text(", ").Text(EventText.Reason(of.Boot.Reason)).End();
                 return true;
             case 8:
@@ -114,7 +114,7 @@ public sealed class StatusWord : Word
 
             if (standing == row)
             {
-                output.Column("fault", Column).Text(FaultText.Name((Fault)i)).Text(" since ").Clock(fault.Since / 1000000).Text(": ");
+                output.Column("fault", Column).Text(FaultText.Name((Fault)i)).Text(" since ").Clock(fault.Since / Time.Second).Text(": ");
                 FaultText.Seen(output, (Fault)i, fault.Figure).End();
                 return true;
             }
