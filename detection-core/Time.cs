@@ -2,9 +2,10 @@ namespace NanoDustSwitch.Detection;
 
 /// <summary>The units of time, in microseconds: the unit in which every clock of the project counts.</summary>
 /// <remarks>
-/// A point in time, such as <c>now</c>, <c>_since</c> or <c>EndTime</c>, is a <c>long</c> in microseconds since the board came up, and
-/// its name says no unit. A length of time that is kept as a plain number says its unit at the end of its name, as a whole word:
-/// <c>LongestGapMicroseconds</c>, <c>RunOnMilliseconds</c>. So do currents and voltages: <c>StartAtMilliamperes</c>.
+/// A point in time, such as <c>now</c>, <c>_since</c> or <c>EndTime</c>, is a <c>long</c> in microseconds since the board came
+/// up, and its name says no unit. A length of time that is kept as a plain number says its unit at the end of its name, as a
+/// whole word: <c>LongestGapMicroseconds</c>, <c>RunOnMilliseconds</c>. So do currents and voltages:
+/// <c>StartAtMilliamperes</c>.
 /// </remarks>
 public static class Time
 {

@@ -1,17 +1,16 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// Finds out whether the vacuum's own current runs through the tool's sensor: then it keeps the tool <em>running</em> when there is none,
-/// and the vacuum never stops.
+/// Finds out whether the vacuum's own current runs through the tool's sensor: then it keeps the tool <em>running</em> when
+/// there is none, and the vacuum never stops.
 /// </summary>
 /// <remarks>
-/// A current that jumps as our relay closes, at two closings in a row, is suspected; so is one at whose closing the tool's own surge
-/// would have hidden that. Then the relay is opened for a moment. When the current goes as a contact opens, all at once, stays away, and
-/// does so three times in a row, as long after our command, it is proved. A tool that is seen to stop while the relay is closed speaks against
-/// it, as does a closing at which nothing jumps.
-/// <para>
-/// While the tool runs as well, its current may hide the vacuum's. So a probe that shows nothing is made again when the current has
-/// fallen and stays, for the tool may have stopped, or after twice the time. The relay is never closed from here, only kept open.
+/// A current that jumps as our relay closes, at two closings in a row, is suspected; so is one at whose closing the tool's own
+/// surge would have hidden that. Then the relay is opened for a moment. When the current goes as a contact opens, all at once,
+/// stays away, and does so three times in a row, as long after our command, it is proved. A tool that is seen to stop while the
+/// relay is closed speaks against it, as does a closing at which nothing jumps. <para> While the tool runs as well, its current
+/// may hide the vacuum's. So a probe that shows nothing is made again when the current has fallen and stays, for the tool may
+/// have stopped, or after twice the time. The relay is never closed from here, only kept open.
 /// </para>
 /// </remarks>
 public sealed class FeedbackWatch
@@ -70,7 +69,8 @@ public sealed class FeedbackWatch
     {
         _notices = notices;
 
-        // A Hall module clips at three quarters of the converter's range. Less than a fifth above this, nothing can be seen to jump.
+        // A Hall module clips at three quarters of the converter's range. Less than a fifth above this, nothing can be seen to
+        // jump.
         _noRoom = fullScale * SensorScale.PartsACount * 5 / 8;
     }
 

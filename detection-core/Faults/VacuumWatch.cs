@@ -7,7 +7,10 @@ namespace NanoDustSwitch.Detection;
 /// </remarks>
 public sealed class VacuumWatch
 {
-    /// <summary>Rms current from which on the vacuum runs, in mA: far above noise, and below the smallest vacuum's. Common practice, no source.</summary>
+    /// <summary>
+    /// Rms current from which on the vacuum runs, in mA: far above noise, and below the smallest vacuum's. Common practice, no
+    /// source.
+    /// </summary>
     public const int LeastMilliamperes = 500;
 
     private const int Looks = 10;

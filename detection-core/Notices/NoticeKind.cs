@@ -18,6 +18,8 @@ public enum NoticeKind
     /// <summary>The relay's heartbeat stopped for too long: figure is the gap in ms.</summary>
     RelayLost = 4,
 
-    /// <summary>The relay was opened for a moment to see whether the current goes: first is 1 when it did, figure the time in ms.</summary>
+    /// <summary>
+    /// The relay was opened for a moment to see whether the current goes: first is 1 when it did, figure the time in ms.
+    /// </summary>
     Probed = 5,
 }

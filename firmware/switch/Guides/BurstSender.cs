@@ -56,7 +56,7 @@ public sealed class BurstSender
             if (now >= _next)
             {
                 _next = now + PeriodMicroseconds;
-                _tape.Restart();
+                _tape.Reset();
                 _reader.Tape = _tape;
             }
         }
