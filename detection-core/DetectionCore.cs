@@ -419,8 +419,8 @@ public sealed class DetectionCore
 
     private void JudgeMeasurement(long now)
     {
-        // While a tool runs the mean is not the resting point: a half-wave tool draws a direct current beside the alternating one.
-        // The first measuring window after a stop may still hold some of that, so it is left out.
+        // While a tool runs the mean is not the resting point: a half-wave tool draws a direct current beside the alternating
+        // one. The first measuring window after a stop may still hold some of that, so it is left out.
         if (!IsToolRunning)
         {
             if (_idleMeasured)

@@ -94,11 +94,10 @@ public sealed class ToolFinder
         }
 
         RunDetector fast = _fast;
-        ToolLevels levels = Levels;
         int power = window.Power;
         if (fast.IsRunning)
         {
-            bool isLow = power < levels.StopPower;
+            bool isLow = power < Levels.StopPower;
             if (isLow || fast.LooksAgainst != 0)
             {
                 LookForStop(isLow);
@@ -107,7 +106,7 @@ public sealed class ToolFinder
             return false;
         }
 
-        bool isHigh = power >= levels.LookPower && IsHigh(power);
+        bool isHigh = power >= Levels.LookPower && IsHigh(power);
         if (isHigh || fast.LooksAgainst != 0)
         {
             fast.Look(isHigh);
@@ -128,7 +127,7 @@ public sealed class ToolFinder
             NoiseFloor floor = _floor;
             if (power > floor.Greatest)
             {
-                floor.Greatest = power < levels.StartPower ? power : levels.StartPower;
+                floor.Greatest = power < Levels.StartPower ? power : Levels.StartPower;
             }
 
             return --floor.LooksLeft <= 0 && Learn();

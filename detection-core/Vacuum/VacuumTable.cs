@@ -24,10 +24,10 @@ public sealed class VacuumTable
         const VacuumState Faulted = VacuumState.Faulted;
 
         // A fault changes nothing in the states held and awaiting stop: the vacuum is off there already, and a person's hold or
-        // the wait for the tool's stop must still be there when the fault has ended. For the same reason a hand-off during a fault
-        // waits for the tool's stop. Auto after by-hand goes to the run-on and not to idle, so that the relay does not drop for a
-        // moment if a tool runs.
-        //             tool starts tool stops time up    hand on  hand off  auto       hold  fault rose fault ended
+        // the wait for the tool's stop must still be there when the fault has ended. For the same reason a hand-off during a
+        // fault waits for the tool's stop. Auto after by-hand goes to the run-on and not to idle, so that the relay does not drop
+        // for a moment if a tool runs.             tool starts tool stops time up    hand on  hand off  auto       hold  fault
+        // rose fault ended
         Row(Idle,      Starting,   Idle,      Idle,      ByHand,  Idle,     Idle,      Held, Faulted,   Idle);
         Row(Starting,  Starting,   Idle,      Following, ByHand,  Awaiting, Starting,  Held, Faulted,   Starting);
         Row(Following, Following,  RunningOn, Awaiting,  ByHand,  Awaiting, Following, Held, Faulted,   Following);
