@@ -1,9 +1,13 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>What the core needs to know from the settings; handed over once, and again when they change.</summary>
+/// <summary>
+/// What the core needs to know from the settings. It is handed over at the start, and anew whenever a setting changes.
+/// </summary>
 public sealed class CoreSettings
 {
-    /// <summary>Value of <see cref="StartDelayMilliseconds"/> that means: after the start surge.</summary>
+    /// <summary>
+    /// The value of <see cref="StartDelayMilliseconds"/> that stands for "when the tool's start surge is over".
+    /// </summary>
     public const int AfterSurge = -1;
 
     /// <summary>Longest wait for the end of a start surge, in milliseconds.</summary>
@@ -12,13 +16,13 @@ public sealed class CoreSettings
     /// <summary>Rms current at which a tool counts as running, in mA.</summary>
     public int StartAtMilliamperes;
 
-    /// <summary>Rms current below which it counts as stopped, in mA; under <see cref="StartAtMilliamperes"/>.</summary>
+    /// <summary>Rms current below which a tool counts as stopped, in mA; less than <see cref="StartAtMilliamperes"/>.</summary>
     public int StopBelowMilliamperes;
 
-    /// <summary>Buckets in a row that make a start.</summary>
+    /// <summary>How many buckets in a row must show a tool before it counts as running; 0 counts as 1.</summary>
     public int ConfirmBuckets;
 
-    /// <summary>Time from the tool's start to the vacuum's in ms, or <see cref="AfterSurge"/>.</summary>
+    /// <summary>Time from the tool's start to the vacuum's, in ms, or <see cref="AfterSurge"/>.</summary>
     public int StartDelayMilliseconds;
 
     /// <summary>Time the vacuum runs on after the tool's stop, in ms.</summary>
@@ -42,9 +46,12 @@ public sealed class CoreSettings
     /// <summary>Turns of the tool's wire through the sensor.</summary>
     public int Turns;
 
-    /// <summary>Turns of the vacuum's wire through a sensor of its own, like the tool's; 0 where none is fitted.</summary>
+    /// <summary>Turns of the vacuum's wire through a second sensor of the same kind; 0 where none is fitted.</summary>
     public int VacuumTurns;
 
-    /// <summary>Swing of the idle line from which the noise floor starts, as the rms current of a sine, in mA.</summary>
+    /// <summary>
+    /// The noise floor to begin with: the swing of the idle line, told as the rms current of the sine that would have the same
+    /// swing, in mA.
+    /// </summary>
     public int NoiseMilliamperes;
 }

@@ -1,11 +1,12 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// What the current means and what the vacuum should do: a pure function of buckets, events and settings. No board,
-/// no text, no clock of its own.
+/// Decides from the readings whether the tool runs and what the vacuum should do. What it decides depends on the buckets, the
+/// events and the settings it is given, and on nothing else: it knows no board, no text and no clock of its own.
 /// </summary>
 /// <remarks>
-/// The way of a bucket: tool finder, vacuum control, relay gate. Beside it: current meter, midpoint, vacuum's line, faults.
+/// A bucket goes through the tool finder, the vacuum control and the relay gate, which decide. The current meter, the midpoint,
+/// the vacuum's line and the faults look at it as well.
 /// </remarks>
 public sealed class DetectionCore
 {
@@ -51,8 +52,8 @@ public sealed class DetectionCore
         _lastEnd = now;
         Use(settings);
 
-        // After a boot the rest counts from zero, whatever the relay did before.
-        _gate.Restart(now, settings.RestartGapMilliseconds * 1000L);
+        // Nobody knows when the relay opened before the boot, so its rest starts now.
+        _gate.NoteOpening(now);
     }
 
     /// <summary>Gets the scale between amperes and the core's units.</summary>
@@ -85,7 +86,9 @@ public sealed class DetectionCore
         get { return _tool.Window.Swing; }
     }
 
-    /// <summary>Gets the greatest swing of the last eight buckets, which is what meets the levels, as the rms current of a sine, in mA.</summary>
+    /// <summary>
+    /// Gets the greatest swing of the last eight buckets, which is what reaches the levels, as the rms current of a sine, in mA.
+    /// </summary>
     public int SwingMilliamperes
     {
         get { return _scale.FromSwing(SwingWindow.SwingOf(_tool.Window.GreatestPower(), _tool.Window.Swing)); }
@@ -97,7 +100,7 @@ public sealed class DetectionCore
         get { return _tool.Slow.Swing; }
     }
 
-    /// <summary>Gets the number of the slow lane's answers; only its change says anything.</summary>
+    /// <summary>Gets how many answers the slow lane has given; it is there to see that a new one has come.</summary>
     public int SlowAnswers
     {
         get { return _tool.Slow.Answers; }
@@ -106,13 +109,15 @@ public sealed class DetectionCore
     /// <summary>Gets the current at which a tool is taken as running now, in mA: the setting, or more on a noisy line.</summary>
     public int StartMilliamperes
     {
-        get { return _scale.FromSwing(_tool.LeastStart); }
+        get { return _scale.FromSwing(_tool.Levels.LeastStart); }
     }
 
-    /// <summary>Gets the current below which it is taken as stopped now, in mA.</summary>
+    /// <summary>
+    /// Gets the current below which a tool is taken as stopped now, in mA: the setting, or more on a noisy line.
+    /// </summary>
     public int StopMilliamperes
     {
-        get { return _scale.FromSwing(_tool.LeastStop); }
+        get { return _scale.FromSwing(_tool.Levels.LeastStop); }
     }
 
     /// <summary>Gets the noise floor as the rms current of a sine, in mA.</summary>
@@ -139,13 +144,17 @@ public sealed class DetectionCore
         get { return _vacuumLine.Swing < 0 ? -1 : _vacuumScale.FromPeakToPeak(_vacuumLine.Swing); }
     }
 
-    /// <summary>Gets a value indicating whether the vacuum runs: by its current where its line has a sensor, else by the relay.</summary>
+    /// <summary>
+    /// Gets a value indicating whether the vacuum runs: by its current where its line has a sensor, else by the relay.
+    /// </summary>
     public bool IsVacuumRunning
     {
         get { return _settings.VacuumTurns > 0 && _vacuumLine.Swing >= 0 ? _vacuumWatch.IsRunning : IsRelayClosed; }
     }
 
-    /// <summary>Gets a value indicating whether the relay is kept open for a moment, to see whether the current goes with it.</summary>
+    /// <summary>
+    /// Gets a value indicating whether the relay is kept open for a moment, to see whether the current goes with it.
+    /// </summary>
     public bool IsProbing
     {
         get { return _feedback.IsProbing; }
@@ -174,7 +183,7 @@ public sealed class DetectionCore
         _vacuumScale = new SensorScale(settings.MicrovoltsAnAmpere, settings.VacuumTurns, _converter.MicrovoltsACount);
         if (settings.VacuumTurns == 0)
         {
-            _vacuumLine.Void();
+            _vacuumLine.Reset();
             _vacuumWatch.ForgetCurrent();
             Faults.End(Fault.VacuumIdle, _lastEnd);
         }
@@ -185,7 +194,7 @@ public sealed class DetectionCore
             _scale.ToSwing(settings.NoiseMilliamperes),
             settings.ConfirmBuckets,
             sameSensor);
-        _gate.SetRest(settings.RestartGapMilliseconds * 1000L);
+        _gate.SetRest(settings.RestartGapMilliseconds * Time.Millisecond);
         Vacuum.Use(settings);
     }
 
@@ -193,14 +202,14 @@ public sealed class DetectionCore
     /// <param name="bucket">The bucket; missing ones are seen from the time between two.</param>
     /// <returns>False when its time is not after the last one's: the clock cannot be trusted, and the vacuum goes off.</returns>
     /// <remarks>
-    /// A call costs the device about thirty instructions, so parts that have nothing to do are passed by: what is asked here are
-    /// their own public facts.
+    /// A call costs the device about thirty instructions, so a part is called only if it has something to do, which its public
+    /// fields tell.
     /// </remarks>
     public bool Accept(Bucket bucket)
     {
         long now = bucket.EndTime;
         long step = now - _lastEnd;
-        if (step != Bucket.Microseconds && !Bridge(step))
+        if (step != Bucket.Microseconds && !HandleGap(step))
         {
             return false;
         }
@@ -237,7 +246,7 @@ public sealed class DetectionCore
         }
         else if (hasLearned)
         {
-            faults.Set(Fault.Noisy, tool.IsAtCap, _scale.FromSwing(tool.Start), now);
+            faults.Set(Fault.Noisy, tool.IsAtCap, _scale.FromSwing(tool.Levels.Start), now);
         }
 
         bool isRunning = tool.IsRunning;
@@ -269,13 +278,15 @@ public sealed class DetectionCore
         UpdateGate(now);
     }
 
-    /// <summary>Notes that the relay has dropped because its heartbeat stopped for too long; it rests before it closes again.</summary>
+    /// <summary>
+    /// Notes that the relay has dropped because its heartbeat stopped for too long; it rests before it closes again.
+    /// </summary>
     /// <param name="gapMilliseconds">Length of the gap in ms.</param>
     /// <param name="now">Time in microseconds.</param>
     public void LoseRelay(int gapMilliseconds, long now)
     {
         Notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
-        _gate.Lose(now);
+        _gate.NoteOpening(now);
         NoteRelay(now);
     }
 
@@ -298,8 +309,8 @@ public sealed class DetectionCore
         _judgedState = (VacuumState)tape.Number((int)_judgedState);
     }
 
-    // What came between the last bucket and one that does not follow it at once.
-    private bool Bridge(long step)
+    // The bucket does not follow the last one at once: one or more are missing, or the clock does not go on.
+    private bool HandleGap(long step)
     {
         if (step <= 0)
         {
@@ -311,14 +322,14 @@ public sealed class DetectionCore
 
         if (step > 2 * Bucket.Microseconds)
         {
-            _tool.Void();
-            _meter.Restart();
-            _gate.Bridge(_lastEnd, _lastEnd + step);
+            _tool.Window.Reset();
+            _meter.Reset();
+            _gate.NoteGap(_lastEnd, _lastEnd + step);
         }
         else if (step > Bucket.Microseconds)
         {
-            // One bucket is missing; the window bridges a single one.
-            _tool.Bridge();
+            // One bucket is missing. The window takes a single empty one to be like the one before it.
+            _tool.Window.Add(0, 0);
         }
 
         return true;
@@ -329,31 +340,33 @@ public sealed class DetectionCore
         ToolFinder tool = _tool;
         if (!tool.IsSlow)
         {
-            if (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window.Swing, tool.Window.Fundamental, tool.Floor, tool.StartOfTwo))
+            SwingWindow window = tool.Window;
+            if (tool.IsRunning
+                && Vacuum.IsBriefSurge(bucket, window.Swing, window.Fundamental, tool.Floor, tool.Levels.StartOfTwo))
             {
-                tool.Drop();
+                tool.RejectStart();
             }
         }
         else if (tool.IsUnsure)
         {
-            tool.MustShow = true;
+            tool.MustReachStart = true;
         }
         else
         {
-            // What the slow lane finds has gone on for half a second: there is no surge to wait for.
+            // What the slow lane finds has run for about half a second, so its start surge is over.
             Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
 
         JudgeState(bucket.EndTime);
     }
 
-    // Something has changed, or a time is up.
+    // A fact has changed since the last bucket, or a time is up.
     private void Act(bool isRunning, long now)
     {
         VacuumControl vacuum = Vacuum;
         if (isRunning != vacuum.IsToolRunning)
         {
-            _tool.Turn();
+            _tool.ResetLearning();
             _idleMeasured = false;
             if (!isRunning && IsRelayClosed)
             {
@@ -371,8 +384,11 @@ public sealed class DetectionCore
         if (vacuum.State != _judgedState)
         {
             _judgedState = vacuum.State;
-            Faults.Set(Fault.ShortCycling, vacuum.State == VacuumState.RunningOn && vacuum.IsStretched, _settings.StartsAMinute, now);
-            Faults.Set(Fault.RanTooLong, vacuum.State == VacuumState.AwaitingStop && vacuum.RanTooLong, _settings.LongestRunMilliseconds / 60000, now);
+            bool isCycling = vacuum.State == VacuumState.RunningOn && vacuum.IsStretched;
+            bool ranTooLong = vacuum.State == VacuumState.AwaitingStop && vacuum.RanTooLong;
+            int longestMinutes = _settings.LongestRunMilliseconds / (int)(Time.Minute / Time.Millisecond);
+            Faults.Set(Fault.ShortCycling, isCycling, _settings.StartsAMinute, now);
+            Faults.Set(Fault.RanTooLong, ranTooLong, longestMinutes, now);
         }
     }
 
@@ -391,7 +407,7 @@ public sealed class DetectionCore
         _vacuumWatch.NoteRelay(IsRelayClosed, now);
         if (IsRelayClosed)
         {
-            _feedback.NoteClosing(_tool.Window.Swing, _tool.Stop, now);
+            _feedback.NoteClosing(_tool.Window.Swing, _tool.Levels.Stop, now);
         }
         else
         {
@@ -415,13 +431,14 @@ public sealed class DetectionCore
 
     private void JudgeMeasurement(long now)
     {
-        // While a tool runs the mean says nothing: a half-wave tool's current has one of its own. The first measuring after a stop
-        // may still hold some of it.
+        // While a tool runs the mean is not the resting point: a half-wave tool draws a direct current beside the alternating
+        // one. The first measuring window after a stop may still hold some of that, so it is left out.
         if (!IsToolRunning)
         {
             if (_idleMeasured)
             {
-                Faults.JudgeMidpoint(_scale.ToMillivolts(_meter.Mean), _converter.LeastRestMillivolts, _converter.GreatestRestMillivolts, now);
+                ConverterScale band = _converter;
+                Faults.JudgeMidpoint(MeanMillivolts, band.LeastRestMillivolts, band.GreatestRestMillivolts, now);
                 _midpoint.Accept(_meter.Mean);
             }
 

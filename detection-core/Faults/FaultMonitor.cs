@@ -10,10 +10,10 @@ public sealed class FaultMonitor
     public const int Count = 16;
 
     /// <summary>How long the readings must be good before a fault of the sensor ends, in microseconds.</summary>
-    public const long GoodMicroseconds = 10L * 1000000;
+    public const long GoodMicroseconds = 10 * Time.Second;
 
     /// <summary>Longest time without a valid window, in microseconds.</summary>
-    public const long LongestGapMicroseconds = 1000000;
+    public const long LongestGapMicroseconds = Time.Second;
 
     // For 50 ms every reading is at the same rail. No alternating current of 45 Hz or more does that, not even a surge that
     // clips.
@@ -220,7 +220,7 @@ public sealed class FaultMonitor
         }
 
         state.IsActive = false;
-        _notices.Add(NoticeKind.FaultEnded, (int)fault, 0, Clip((now - state.Since) / 1000000), now);
+        _notices.Add(NoticeKind.FaultEnded, (int)fault, 0, Clip((now - state.Since) / Time.Second), now);
         Recount();
     }
 

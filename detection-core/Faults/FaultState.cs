@@ -9,7 +9,7 @@ public sealed class FaultState
     /// <summary>Figure of a fault that was recalled after a restart: what was seen before is not kept.</summary>
     public const int FromBefore = int.MinValue;
 
-    private const long HourMicroseconds = 3600L * 1000000;
+    private const long HourMicroseconds = Time.Hour;
 
     // The last four times at which it came up: a ring.
     private readonly long[] _raised = new long[TimesAnHour];

@@ -25,12 +25,12 @@ public sealed class FeedbackWatch
     private const long FirstProbeMicroseconds = 1500000;
 
     // A current that has fallen must stay low for so long before it is worth another probe.
-    private const long FallMicroseconds = 1000000;
+    private const long FallMicroseconds = Time.Second;
 
-    private const long LongestWaitMicroseconds = 96L * 1000000;
+    private const long LongestWaitMicroseconds = 96 * Time.Second;
 
     // By then the start surge of a tool is mostly over.
-    private const long SettlingMicroseconds = 1000000;
+    private const long SettlingMicroseconds = Time.Second;
 
     // When the contact can open after the command. Before the first time the driver still holds the relay in any case. By the
     // second it has let go and the contact has opened, also with parts that are 20 % off.

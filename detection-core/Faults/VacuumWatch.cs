@@ -19,7 +19,7 @@ public sealed class VacuumWatch
 
     // Half a second: the vacuum's line has twenty answers a second.
     private const int Looks = 10;
-    private const long LongestStartMicroseconds = 1000000;
+    private const long LongestStartMicroseconds = Time.Second;
     private const long LongestStopMicroseconds = 2000000;
 
     private bool _isClosed;

@@ -4,8 +4,8 @@ namespace NanoDustSwitch.Detection;
 /// A fixed slice of time, 2.5 ms long, with what the converter read in it: the one contract between a board and the core.
 /// </summary>
 /// <remarks>
-/// 2.5 ms is an eighth of a 50 Hz cycle and about a seventh of a 60 Hz one, so that the same buckets serve both.
-/// The members are fields because a property call costs about thirty plain instructions in the device's interpreter.
+/// 2.5 ms is an eighth of a cycle at 50 Hz and about a seventh at 60 Hz, so the same buckets serve both.
+/// The members are fields, because a property call costs about thirty plain instructions in the device's interpreter.
 /// </remarks>
 public sealed class Bucket
 {
@@ -13,12 +13,12 @@ public sealed class Bucket
     public const int Microseconds = 2500;
 
     /// <summary>Buckets in one second.</summary>
-    public const int ASecond = 1000000 / Microseconds;
+    public const int ASecond = (int)Time.Second / Microseconds;
 
     /// <summary>Time at which the bucket ends, in microseconds.</summary>
     public long EndTime;
 
-    /// <summary>Number of good readings, 0 or more; drop-outs and failed reads are not among them.</summary>
+    /// <summary>Number of good readings, 0 or more; the converter's drop-outs and failed reads are not counted.</summary>
     public int Count;
 
     /// <summary>Sum of the good readings, in counts of the converter.</summary>
@@ -36,12 +36,12 @@ public sealed class Bucket
     /// <summary>How many of the good readings stood at the upper rail.</summary>
     public int AtHighRail;
 
-    /// <summary>Reads that failed, or gave a number that the converter cannot give.</summary>
+    /// <summary>Number of reads that failed, or gave a number that the converter cannot give.</summary>
     public int Failed;
 
     /// <summary>
-    /// Whether the readings are known to be varied, off the rails and none failed, so that nobody needs to look closer. False says
-    /// nothing.
+    /// True when no read failed, no reading stood at a rail and the readings differ: no fault of the sensor can be in such a
+    /// bucket, and nobody needs to look closer. False does not mean that something is wrong.
     /// </summary>
     public bool IsOrdinary;
 

@@ -2,8 +2,8 @@ namespace NanoDustSwitch.Detection;
 
 /// <summary>Turns a burst of raw readings into a bucket.</summary>
 /// <remarks>
-/// A single reading at a rail whose neighbours are nowhere near it is a converter's drop-out and is left out. Other wild
-/// readings are kept: a median of readings would also remove the 1.5 ms pulses of a rectifier.
+/// A single reading at a rail, with neighbours that are nowhere near that rail, is a drop-out of the converter and is left out.
+/// All other wild readings are kept: a median filter would remove the 1.5 ms pulses of a rectifier as well.
 /// </remarks>
 public sealed class BucketFiller
 {
@@ -18,8 +18,9 @@ public sealed class BucketFiller
     {
         _fullScale = fullScale;
 
-        // Sensors rest at about two fifths of full scale. Nearer to a rail than half of the way from there, a reading is on its way
-        // to it, and the one beyond is the peak of a large current.
+        // Sensors rest at about two fifths of full scale. A neighbour that lies more than half of the way from there to the
+        // rail shows that the current was on its way to the rail: the reading at the rail is then the peak of a large current,
+        // and no drop-out.
         _nearLow = fullScale / 4;
         _nearHigh = fullScale / 3 * 2;
         _last = fullScale / 2;
@@ -59,7 +60,7 @@ public sealed class BucketFiller
             bucket.Greatest = greatest;
             if (!bucket.IsOrdinary)
             {
-                // An ordinary bucket has them at nought already.
+                // In an ordinary bucket these are zero already; not to write them again saves the device a few instructions.
                 bucket.AtLowRail = 0;
                 bucket.AtHighRail = 0;
                 bucket.Failed = 0;
@@ -74,7 +75,7 @@ public sealed class BucketFiller
             return;
         }
 
-        // Rare: something touched a rail or failed. Only then is it worth looking at each reading a second time.
+        // Something touched a rail or failed. That is rare, and only then is it worth going through the readings a second time.
         FillCarefully(readings, count, bucket);
     }
 

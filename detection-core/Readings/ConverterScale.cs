@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>What a board's converter gives, and where a healthy sensor rests on it.</summary>
+/// <summary>The range and the step of a board's converter, and the band in which a healthy sensor rests on it.</summary>
 public sealed class ConverterScale
 {
     /// <summary>Greatest count, for example 4095.</summary>

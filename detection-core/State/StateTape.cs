@@ -3,24 +3,27 @@ using System;
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// A row of numbers that holds the core's whole state. Each part hands every number of its own to the tape and takes back what
-/// it returns: while the tape is written that is the same number, while it is read the one that was written.
+/// A row of numbers that holds the core's whole state. Each part hands every number of its state to the tape and takes over the
+/// number that the tape returns. While the tape is written this is the same number; while it is read it is the one that was
+/// written. So one method of a part serves both directions, and the two cannot differ.
 /// </summary>
-/// <remarks>From a tape, the settings and the buckets after it, a PC decides as the board did, bucket for bucket.</remarks>
+/// <remarks>
+/// From a tape, the settings and the buckets that came after it, a PC decides just as the board did, bucket for bucket.
+/// </remarks>
 public sealed class StateTape
 {
-    /// <summary>Numbers that fit; the core needs a few less.</summary>
+    /// <summary>How many numbers fit; the core needs a few less.</summary>
     public const int Size = 420;
 
     private readonly long[] _numbers = new long[Size];
     private bool _isReading;
     private int _at;
 
-    /// <summary>Number of numbers on the tape.</summary>
+    /// <summary>How many numbers are on the tape.</summary>
     public int Count;
 
-    /// <summary>Gets or sets a number.</summary>
-    /// <param name="index">Its place, from 0.</param>
+    /// <summary>Gets or sets a number, for sending a tape and for receiving one.</summary>
+    /// <param name="index">Its place on the tape, from 0.</param>
     /// <returns>The number.</returns>
     public long this[int index]
     {
@@ -28,7 +31,7 @@ public sealed class StateTape
         set { _numbers[index] = value; }
     }
 
-    /// <summary>Begins to write from the beginning.</summary>
+    /// <summary>Starts writing at the beginning of the tape; what was on it is lost.</summary>
     public void Write()
     {
         _isReading = false;
@@ -36,7 +39,7 @@ public sealed class StateTape
         Count = 0;
     }
 
-    /// <summary>Begins to read from the beginning.</summary>
+    /// <summary>Starts reading at the beginning of the tape.</summary>
     public void Read()
     {
         _isReading = true;
@@ -44,8 +47,8 @@ public sealed class StateTape
     }
 
     /// <summary>Exchanges a number.</summary>
-    /// <param name="value">The part's number.</param>
-    /// <returns>The number it has to have from now on.</returns>
+    /// <param name="value">The number that the part has.</param>
+    /// <returns>The number that the part must have from now on.</returns>
     public long Number(long value)
     {
         if (_isReading)
@@ -59,26 +62,26 @@ public sealed class StateTape
     }
 
     /// <summary>Exchanges a number.</summary>
-    /// <param name="value">The part's number.</param>
-    /// <returns>The number it has to have from now on.</returns>
+    /// <param name="value">The number that the part has.</param>
+    /// <returns>The number that the part must have from now on.</returns>
     public int Number(int value)
     {
         return (int)Number((long)value);
     }
 
-    /// <summary>Exchanges a yes or no.</summary>
-    /// <param name="value">The part's own.</param>
-    /// <returns>What it has to be from now on.</returns>
+    /// <summary>Exchanges a truth value; on the tape it is 1 or 0.</summary>
+    /// <param name="value">The value that the part has.</param>
+    /// <returns>The value that the part must have from now on.</returns>
     public bool Flag(bool value)
     {
         return Number(value ? 1 : 0) != 0;
     }
 
-    /// <summary>Exchanges a row of numbers.</summary>
-    /// <param name="values">The part's row, overwritten while the tape is read.</param>
+    /// <summary>Exchanges a whole array of numbers.</summary>
+    /// <param name="values">The part's array; it is overwritten while the tape is read.</param>
     public void Numbers(int[] values)
     {
-        // The board writes the whole state in one step, so the rows spare it a call for each number.
+        // The board writes its whole state in one step of the loop, so an array must not cost it a call for every number.
         long[] numbers = _numbers;
         int at = _at;
         for (int i = 0; i < values.Length; i++)
@@ -96,8 +99,8 @@ public sealed class StateTape
         End(at);
     }
 
-    /// <summary>Exchanges a row of numbers.</summary>
-    /// <param name="values">The part's row, overwritten while the tape is read.</param>
+    /// <summary>Exchanges a whole array of numbers.</summary>
+    /// <param name="values">The part's array; it is overwritten while the tape is read.</param>
     public void Numbers(long[] values)
     {
         if (_isReading)

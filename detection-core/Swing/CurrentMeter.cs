@@ -1,9 +1,9 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Mean and rms of the bucket means over 200 ms: ten cycles of 50 Hz, twelve of 60 Hz.</summary>
+/// <summary>Mean and rms of the bucket means over 200 ms, which are ten whole cycles of 50 Hz and twelve of 60 Hz.</summary>
 /// <remarks>
-/// For the display and the faults only; the decision does not wait for it. 200 ms is the usual measuring window of
-/// power quality instruments (IEC 61000-4-30; from memory).
+/// The result is shown and judged for faults; the decision whether a tool runs does not wait for it. 200 ms is the usual
+/// measuring window of power quality instruments (IEC 61000-4-30; from memory).
 /// </remarks>
 public sealed class CurrentMeter
 {
@@ -28,7 +28,7 @@ public sealed class CurrentMeter
     {
         if (_buckets == 0)
         {
-            // Differences from the window's first mean keep the squares small.
+            // Only differences from the first mean of the window are summed, so that the squares stay small and lose nothing.
             _reference = mean;
             _sum = 0;
             _squares = 0;
@@ -49,8 +49,8 @@ public sealed class CurrentMeter
         return true;
     }
 
-    /// <summary>Begins a window anew, after a gap.</summary>
-    public void Restart()
+    /// <summary>Starts afresh after a gap: the half-filled window is dropped, the last result stays.</summary>
+    public void Reset()
     {
         _buckets = 0;
     }

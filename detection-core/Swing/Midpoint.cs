@@ -1,18 +1,20 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>The resting point of the sensor, followed while no tool runs.</summary>
+/// <summary>The resting point of the sensor, which drifts slowly and is followed while no tool runs.</summary>
 /// <remarks>
-/// Followed only while idle, so that a half-wave tool, whose current has a mean of its own, does not pull it.
+/// It is not followed while a tool runs, because a half-wave tool draws a direct current beside the alternating one, which
+/// would pull the resting point away. Each new mean moves it by an eighth of the difference.
 /// </remarks>
 public sealed class Midpoint
 {
-    private const int Shift = 3;
+    private const int EighthShift = 3;
+
     private bool _isKnown;
 
     /// <summary>Resting point in sixteenths of a count; 0 until the first measuring window.</summary>
     public int Level;
 
-    /// <summary>Takes the mean of an idle measuring window.</summary>
+    /// <summary>Takes the mean of a measuring window in which no tool ran.</summary>
     /// <param name="mean">Mean in sixteenths of a count.</param>
     public void Accept(int mean)
     {
@@ -23,7 +25,7 @@ public sealed class Midpoint
             return;
         }
 
-        Level += (mean - Level) >> Shift;
+        Level += (mean - Level) >> EighthShift;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>

@@ -1,10 +1,14 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Whether the tool runs: a start after looks in a row that speak for it, a stop after two cycles that do.</summary>
+/// <summary>
+/// Decides whether the tool runs from looks that speak for or against the last decision: a start needs some looks in a row, a
+/// stop two whole cycles of them.
+/// </summary>
 public sealed class RunDetector
 {
     /// <summary>
-    /// Looks in a row that speak for a stop: with the cycle that is in the first of them they cover 55 ms, two whole cycles of 45 Hz and more.
+    /// Looks in a row that make a stop. The first of them already covers a cycle, so that together they cover 55 ms: two whole
+    /// cycles of any mains from 45 Hz on.
     /// </summary>
     public const int StopLooks = (2 * SwingWindow.Length) - 1;
 
@@ -14,34 +18,36 @@ public sealed class RunDetector
     /// <summary>Whether the tool runs, as last decided.</summary>
     public bool IsRunning;
 
-    /// <summary>Looks in a row that speak for the other decision.</summary>
-    public int Against;
+    /// <summary>How many looks in a row have spoken against the last decision.</summary>
+    public int LooksAgainst;
 
-    /// <summary>Takes the decision back: what looked like a tool was none.</summary>
-    public void Drop()
+    /// <summary>Starts afresh: no tool runs, and nothing speaks for one.</summary>
+    public void Reset()
     {
         IsRunning = false;
-        Against = 0;
+        LooksAgainst = 0;
     }
 
-    /// <summary>A gap keeps the last decision and starts the count anew.</summary>
-    public void Skip()
+    /// <summary>
+    /// Keeps the last decision and starts counting the looks against it from zero: after a gap they are not in a row.
+    /// </summary>
+    public void ResetCount()
     {
-        Against = 0;
+        LooksAgainst = 0;
     }
 
     /// <summary>Takes what the next bucket says.</summary>
-    /// <param name="isAgainst">Whether it speaks for the other decision.</param>
+    /// <param name="isAgainst">Whether it speaks against the last decision.</param>
     public void Look(bool isAgainst)
     {
         if (!isAgainst)
         {
-            Against = 0;
+            LooksAgainst = 0;
         }
-        else if (++Against >= (IsRunning ? StopLooks : StartLooks))
+        else if (++LooksAgainst >= (IsRunning ? StopLooks : StartLooks))
         {
             IsRunning = !IsRunning;
-            Against = 0;
+            LooksAgainst = 0;
         }
     }
 
@@ -49,7 +55,7 @@ public sealed class RunDetector
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        Against = tape.Number(Against);
+        LooksAgainst = tape.Number(LooksAgainst);
         IsRunning = tape.Flag(IsRunning);
     }
 }

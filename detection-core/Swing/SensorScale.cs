@@ -3,17 +3,19 @@ namespace NanoDustSwitch.Detection;
 /// <summary>Converts between amperes at the tool and what the core counts in: sixteenths of a converter count.</summary>
 public sealed class SensorScale
 {
-    /// <summary>Parts into which a converter count is divided inside the core, so that means keep their fraction.</summary>
+    /// <summary>Into how many parts the core divides a converter count, so that means keep their fraction.</summary>
     public const int PartsACount = 16;
 
-    // 2·√2 from the rms of a sine to its peak-to-peak, × 1000. A textbook identity.
+    // The peak-to-peak of a sine is 2·√2 times its rms (textbook identity); × 1000.
     private const long SwingOfRms = 2828;
 
-    // What is left of a sine's swing in the pair over eight bucket means, × 1000: sin(π/8)/(π/8) at 50 Hz. At 60 Hz, which falls beside
-    // the pair, it ripples from 0.82 to 1.00 by the place on the cycle, and its greatest is what meets a level.
+    // A mean over an eighth of a cycle keeps sin(π/8)/(π/8) = 0.974 of a sine (textbook: the mean of a sine over a window), and
+    // at 50 Hz the quadrature pair over eight such means loses nothing more; × 1000. At 60 Hz, which the pair is not tuned to,
+    // the result ripples between 0.82 and 1.00 with the place on the cycle where the window begins. Levels are compared with
+    // the greatest of it.
     private const long KeptByThePair = 974;
 
-    // What is left of a sine's rms in 2.5 ms means, × 1000: sin(π/8)/(π/8) = 0.974 at 50 Hz, 0.963 at 60 Hz.
+    // The same formula for the rms of 2.5 ms means: 0.974 at 50 Hz, 0.963 at 60 Hz; the middle of the two, × 1000.
     private const long KeptByBucketMeans = 969;
 
     private readonly long _microvoltsAnAmpere;
@@ -29,16 +31,21 @@ public sealed class SensorScale
         _microvoltsACount = microvoltsACount;
     }
 
-    /// <summary>Swing that a sine of some rms current gives.</summary>
+    /// <summary>Tells the swing that a sine of some rms current gives.</summary>
+    /// <remarks>
+    /// The measured swing depends on where on the cycle its window begins: at 50 Hz not at all, at 60 Hz it lies within -16 and
+    /// +2 % of this one, at 45 to 65 Hz within -26 and +5 %. The greatest of a few buckets lies within -3 and +5 %.
+    /// </remarks>
     /// <param name="milliamperes">Rms current in mA.</param>
-    /// <returns>Swing in sixteenths of a count; true at 50 Hz, within -16 and +2 % at 60 Hz, -26 and +5 % at 45 to 65 Hz, by the place on the cycle; the greatest over a few buckets within -3 and +5 %.</returns>
+    /// <returns>Swing in sixteenths of a count.</returns>
     public int ToSwing(int milliamperes)
     {
         long divisor = 1000L * 1000 * _microvoltsACount;
-        return (int)(((milliamperes * _microvoltsAnAmpere * SwingOfRms * KeptByThePair / 1000 * PartsACount) + (divisor / 2)) / divisor);
+        long swing = milliamperes * _microvoltsAnAmpere * SwingOfRms * KeptByThePair / 1000 * PartsACount;
+        return (int)((swing + (divisor / 2)) / divisor);
     }
 
-    /// <summary>Rms current of the sine that would give a swing.</summary>
+    /// <summary>Tells the rms current of the sine that would give a swing.</summary>
     /// <param name="swing">Swing in sixteenths of a count.</param>
     /// <returns>Rms current in mA.</returns>
     public int FromSwing(int swing)
@@ -47,7 +54,7 @@ public sealed class SensorScale
         return (int)(((swing * (1000L * 1000 * _microvoltsACount)) + (divisor / 2)) / divisor);
     }
 
-    /// <summary>Rms current of the sine that would give a peak-to-peak of single readings.</summary>
+    /// <summary>Tells the rms current of the sine whose single readings would show a peak-to-peak.</summary>
     /// <param name="counts">Peak-to-peak in counts.</param>
     /// <returns>Rms current in mA.</returns>
     public int FromPeakToPeak(int counts)
@@ -55,7 +62,7 @@ public sealed class SensorScale
         return (int)(counts * (1000L * 1000 * _microvoltsACount) / (_microvoltsAnAmpere * SwingOfRms));
     }
 
-    /// <summary>Rms current from the rms of bucket means.</summary>
+    /// <summary>Tells the rms current behind the rms of bucket means.</summary>
     /// <param name="rms">Rms about the mean in sixteenths of a count.</param>
     /// <returns>Rms current in mA.</returns>
     public int FromRms(int rms)
@@ -63,7 +70,7 @@ public sealed class SensorScale
         return (int)(rms * (1000L * 1000 * _microvoltsACount) / (_microvoltsAnAmpere * PartsACount * KeptByBucketMeans));
     }
 
-    /// <summary>Voltage of a level.</summary>
+    /// <summary>Tells the voltage of a level.</summary>
     /// <param name="level">Level in sixteenths of a count.</param>
     /// <returns>Voltage in mV.</returns>
     public int ToMillivolts(int level)

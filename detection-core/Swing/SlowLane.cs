@@ -1,27 +1,32 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// Finds what one cycle cannot tell from the noise: the strength of 50 and of 60 Hz over the last 0.4 s, which are 20 and 24
-/// cycles.
+/// Finds tools that are too small to stand out of the noise of one cycle: measures the strength of 50 and of 60 Hz over the
+/// last 0.4 s, which are 20 and 24 cycles.
 /// </summary>
 /// <remarks>
-/// Goertzel's recursion (1958; any textbook of signal processing) over quarter-cycle means that do not overlap, in blocks of 100 ms:
-/// whole cycles of both frequencies, so that the resting point drops out. The powers of four blocks are summed without regard to phase,
-/// so that the mains may be 2 Hz off. The stronger of the two counts.
+/// The strength of a single frequency comes from Goertzel's recursion (1958; any textbook of signal processing) over
+/// quarter-cycle means that do not overlap, in blocks of 100 ms. A block holds whole cycles of either frequency, so the resting
+/// point adds nothing to it. The powers of four blocks are summed, which ignores the phase from block to block, so the mains
+/// may be 2 Hz off. The stronger of the two frequencies counts.
 /// </remarks>
 public sealed class SlowLane
 {
-    /// <summary>Blocks in an answer.</summary>
+    /// <summary>How many blocks make an answer.</summary>
     public const int Blocks = 4;
 
-    private const int Means = 20;
+    // Quarter-cycle means, of 5 ms each, in a block.
+    private const int MeansABlock = 20;
 
-    // 2·cos(2π · 60 Hz · 5 ms) in parts of 2^14; for 50 Hz it is nought.
+    // Goertzel's coefficient 2·cos(2π · 60 Hz · 5 ms), times 2^14. That of 50 Hz is 0, so its recursion needs no multiplication.
     private const int Coefficient60 = -10126;
     private const int CoefficientShift = 14;
 
-    // From the root of the summed powers to the swing of the sine behind it, in parts of 2^16: an amplitude is 2/20 of a block's root,
-    // quarter-cycle means keep 0.900 of it at 50 Hz and 0.858 at 60 Hz, and the swing of its sine is counted as 2 · 0.974 of it (SensorScale).
+    // From the root of the summed powers of four blocks to the swing of the sine behind it, times 2^16. The root is 2 times
+    // that of one block, and the amplitude of the means is 2/20 of a block's root (textbook: discrete Fourier transform of 20
+    // values). Quarter-cycle means keep 0.900 of a sine's amplitude at 50 Hz and 0.858 at 60 Hz: sin(x)/x with x = π ·
+    // frequency · 5 ms. SensorScale counts a swing as 2 · 0.974 times the amplitude. Together: 2^16 · (1/2 · 2/20) · 2 · 0.974
+    // / 0.900.
     private const long SwingOf50 = 7092;
     private const long SwingOf60 = 7440;
     private const int SwingShift = 16;
@@ -39,15 +44,22 @@ public sealed class SlowLane
     private int _last60;
     private int _before60;
 
-    /// <summary>Swing of the sine that was found, in sixteenths of a count as <see cref="SwingWindow"/> would give it; meaningless until an answer.</summary>
+    /// <summary>
+    /// Swing of the sine that was found, in sixteenths of a count as <see cref="SwingWindow"/> would give it; meaningless until
+    /// the first answer.
+    /// </summary>
     public int Swing;
 
-    /// <summary>Answers so far; only their change says anything.</summary>
+    /// <summary>How many answers there have been; it is there to see that a new one has come.</summary>
     public int Answers;
 
-    /// <summary>Takes the next quarter-cycle mean; every second of the window's, which overlap.</summary>
+    /// <summary>Takes the next quarter-cycle mean: every second one of the window, so that they do not overlap.</summary>
+    /// <remarks>
+    /// From 0.4 s on there is a new answer ten times a second. It is worked out with the first mean after a block and not with
+    /// its last one, which spreads the work over two buckets.
+    /// </remarks>
     /// <param name="mean">Mean in sixteenths of a count.</param>
-    /// <returns>True when there is a new answer, ten times a second once 0.4 s have come together: with the first mean after them, to spread the work.</returns>
+    /// <returns>True when there is a new answer.</returns>
     public bool Add(int mean)
     {
         bool isAnswered = false;
@@ -65,7 +77,7 @@ public sealed class SlowLane
         next = mean + (int)(((long)Coefficient60 * last) >> CoefficientShift) - _before60;
         _before60 = last;
         _last60 = next;
-        if (++_count == Means)
+        if (++_count == MeansABlock)
         {
             _count = 0;
             EndBlock();
@@ -74,8 +86,8 @@ public sealed class SlowLane
         return isAnswered;
     }
 
-    /// <summary>Forgets everything: after a gap, or a tool that the fast lane saw.</summary>
-    public void Void()
+    /// <summary>Starts afresh, after a gap or after a tool that the fast lane saw: the next answer comes 0.4 s later.</summary>
+    public void Reset()
     {
         _count = 0;
         _filled = 0;

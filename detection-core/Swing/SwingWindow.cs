@@ -1,24 +1,28 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// The strength of the mains in the last cycle and in the last two, with an answer at every bucket: power at 50 Hz in eight bucket means, by a
-/// quadrature pair, and half of that at its third harmonic.
+/// The strength of the mains in the last cycle and in the last two, with a new answer at every bucket: the power of 50 Hz in
+/// eight bucket means, measured by a quadrature pair, and half of the power of its third harmonic.
 /// </summary>
 /// <remarks>
-/// The weights repeat every eight buckets and add up to nought: what rests drops out, and needs no midpoint. Eight buckets are so short that the
-/// pair hears 45 to 65 Hz. The third harmonic is what narrow pulses have most of. What was measured is told as a swing: that of the sine behind it,
-/// from peak to peak. Detection in white noise by a quadrature pair: Kay, Detection Theory (from memory).
+/// A quadrature pair compares the means with a sine and with a cosine and adds the squares, so the answer does not depend on
+/// the phase. It is the usual detector for a sine of unknown phase in white noise (Kay, Detection Theory; from memory). Its
+/// weights repeat every eight buckets and add up to zero, so a constant level adds nothing and the resting point need not be
+/// known. Eight buckets are so few that the pair also answers to 45 and to 65 Hz. The third harmonic is added for narrow
+/// pulses, which have most of their strength there. What is measured is told as a swing: the peak-to-peak of the sine that has
+/// the same power.
 /// </remarks>
 public sealed class SwingWindow
 {
     /// <summary>Bucket means in the window: a cycle of 50 Hz, and a little more than one of 60 Hz.</summary>
     public const int Length = 8;
 
-    // The root of a half in parts of 2^8.
+    // The square root of one half, times 2^8.
     private const int RootOfHalf = 181;
     private const int RootShift = 8;
 
-    // The means are in quarters of a count, so that a power fits into 32 bits: the greatest is 7.42 times the square of the greatest difference.
+    // The window keeps its means in quarters of a count. With finer parts a power would not fit into 32 bits: the greatest
+    // possible power is 7.42 times the square of the greatest difference between two means.
     private const int Quarters = 4;
     private const int SixteenthsShift = 2;
     private const long SquareOfQuarters = 16;
@@ -32,55 +36,71 @@ public sealed class SwingWindow
     private int _swing;
     private int _fundamental;
 
-    // The last mean less the one half a window before it, and the same of the three buckets before. That leaves the odd harmonics.
+    // The last mean less the one four buckets before it, and the same for the three buckets before the last. Such a difference
+    // over half a cycle doubles the odd harmonics and cancels the even ones and the resting point.
     private int _first;
     private int _second;
     private int _third;
     private int _squares;
 
-    /// <summary>Power in the last cycle, 0 or more, in squared quarters of a count, as <see cref="PowerOf"/>; holds its last value while the window is void.</summary>
+    /// <summary>
+    /// Power in the last cycle, 0 or more, in squared quarters of a count, as <see cref="PowerOf"/> gives it. It keeps its last
+    /// value while the window is not valid.
+    /// </summary>
     public int Power;
 
-    /// <summary>Place of the next bucket in a row of sixteen, 0 to 15.</summary>
+    /// <summary>Where the next bucket's mean goes, 0 to 15; goes up by one with every bucket and begins anew after 15.</summary>
     public int Place;
 
-    /// <summary>Whether the window is full of means without a gap among them.</summary>
+    /// <summary>Whether the last eight buckets are known, with no more than single ones missing among them.</summary>
     public bool IsValid;
 
-    /// <summary>Gets the swing in the last cycle, in sixteenths of a count; holds its last value while the window is void.</summary>
+    /// <summary>
+    /// Gets the swing in the last cycle, in sixteenths of a count; it keeps its last value while the window is not valid.
+    /// </summary>
     public int Swing
     {
         get
         {
-            // The guess is not part of the state: any gives the same.
+            // The last swing is only the first guess at the next root. Any guess gives the same root, so it is no part of the
+            // state.
             _swing = SwingOf(Power, _swing);
             return _swing;
         }
     }
 
-    /// <summary>Gets the swing of the mains frequency alone, in sixteenths of a count: of narrow pulses it hardly depends on where they fall in the buckets.</summary>
+    /// <summary>
+    /// Gets the swing of the mains frequency alone, in sixteenths of a count. For narrow pulses it hardly depends on where they
+    /// fall within the buckets, as the third harmonic does.
+    /// </summary>
     public int Fundamental
     {
         get
         {
-            // |X1|² + |X3|² is twice the squares.
+            // |X1|² + |X3|² is twice the sum of the squares, and the power is |X1|² + |X3|² / 2 (see Add). So |X1|² is this:
             _fundamental = SwingOf(2 * (Power - _squares), _fundamental);
             return _fundamental;
         }
     }
 
-    /// <summary>The power of a sine: a pair over eight means gives four times its amplitude.</summary>
-    /// <param name="swing">Its swing, twice its amplitude, in sixteenths of a count.</param>
-    /// <returns>Power in squared quarters of a count; the greatest number where it is more.</returns>
+    /// <summary>
+    /// Tells the power of a sine. A quadrature pair over eight means gives four times the amplitude (textbook: N/2 times for a
+    /// discrete Fourier transform of N values), and a swing is twice the amplitude: the power is 4 times the square of the
+    /// swing.
+    /// </summary>
+    /// <param name="swing">Its swing in sixteenths of a count.</param>
+    /// <returns>Power in squared quarters of a count; the greatest possible number where it is more.</returns>
     public static int PowerOf(int swing)
     {
         long power = 4L * swing * swing / SquareOfQuarters;
         return power < int.MaxValue ? (int)power : int.MaxValue;
     }
 
-    /// <summary>The swing of the sine behind a power.</summary>
+    /// <summary>Tells the swing of the sine that has a power.</summary>
     /// <param name="power">Power in squared quarters of a count.</param>
-    /// <param name="guess">A swing that may be near; any gives the same.</param>
+    /// <param name="guess">
+    /// A first guess, for example the last swing: a near one is quicker, and any gives the same result.
+    /// </param>
     /// <returns>Swing in sixteenths of a count.</returns>
     public static int SwingOf(int power, int guess)
     {
@@ -89,7 +109,10 @@ public sealed class SwingWindow
 
     /// <summary>Takes the next bucket.</summary>
     /// <param name="sum">Sum of the readings in counts.</param>
-    /// <param name="count">Number of readings. One bucket without any is bridged by the one before it; two void the window.</param>
+    /// <param name="count">
+    /// Number of readings. A single bucket without readings is taken to be like the one before it; a second one in a row starts
+    /// the window afresh.
+    /// </param>
     public void Add(int sum, int count)
     {
         int[] means = _means;
@@ -102,7 +125,7 @@ public sealed class SwingWindow
         }
         else if (_isBridged || _filled == 0)
         {
-            Void();
+            Reset();
             return;
         }
         else
@@ -111,8 +134,9 @@ public sealed class SwingWindow
             _isBridged = true;
         }
 
-        // The transform of the last eight means x at 1 and 3 cycles in them, from d = x less the x four before it:
-        // |X1|² + |X3|² / 2 = 3/2 of the squares of the d, and d0 · (d1 - d3) / √2, and d2 · (d1 + d3) / √2.
+        // The discrete Fourier transform of the last eight means x at one and at three cycles in eight buckets (textbook). With
+        // d0 to d3 for the last four differences between an x and the x four buckets before it, the latest first: |X1|² + |X3|²
+        // / 2 = 3/2 · (d0² + d1² + d2² + d3²) + d0 · (d1 - d3) / √2 + d2 · (d1 + d3) / √2.
         int fourth = _third;
         int third = _second;
         int second = _first;
@@ -136,8 +160,8 @@ public sealed class SwingWindow
         }
     }
 
-    /// <summary>Adds the power of the last cycle and that of the one before it.</summary>
-    /// <returns>Half of the sum, so in the units of <see cref="Power"/>; 0 until there are two.</returns>
+    /// <summary>Takes the mean power of the last cycle and the one before it.</summary>
+    /// <returns>The mean in the unit of <see cref="Power"/>; 0 until there have been two cycles.</returns>
     public int MeanPowerOfTwo()
     {
         return _filled < Kept ? 0 : (Power >> 1) + (_powers[(Place - 1 - Length) & (Kept - 1)] >> 1);
@@ -152,8 +176,10 @@ public sealed class SwingWindow
         return (means[(next - 1) & (Kept - 1)] + means[(next - 2) & (Kept - 1)]) << (SixteenthsShift - 1);
     }
 
-    /// <summary>Looks for the greatest power of the last eight answers: where it ripples, that is what meets a level.</summary>
-    /// <returns>Power as <see cref="Power"/>.</returns>
+    /// <summary>
+    /// Takes the greatest power of the last eight answers. At 60 Hz the power ripples, and its greatest is what reaches a level.
+    /// </summary>
+    /// <returns>Power in the unit of <see cref="Power"/>.</returns>
     public int GreatestPower()
     {
         int greatest = Power;
@@ -169,8 +195,11 @@ public sealed class SwingWindow
         return greatest;
     }
 
-    /// <summary>Looks at single means: a large tool shows its swing in them before its power has come together.</summary>
-    /// <returns>From the least to the greatest, in sixteenths of a count: 0.90 to 0.97 of a sine's swing.</returns>
+    /// <summary>
+    /// Takes the peak-to-peak of the last eight means. A large tool shows itself there before a whole cycle of its current has
+    /// been seen.
+    /// </summary>
+    /// <returns>Greatest less least mean, in sixteenths of a count: 0.90 to 0.97 of a sine's swing.</returns>
     public int PeakToPeak()
     {
         int[] means = _means;
@@ -193,8 +222,8 @@ public sealed class SwingWindow
         return (greatest - least) << SixteenthsShift;
     }
 
-    /// <summary>Forgets what the window holds: what came before a gap says nothing about what comes after it.</summary>
-    public void Void()
+    /// <summary>Starts afresh: what was read before a gap says nothing about what comes after it.</summary>
+    public void Reset()
     {
         _filled = 0;
         _isBridged = false;

@@ -1,29 +1,22 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>The last gate before the relay: a fault closes it, and after every opening the relay rests for a while.</summary>
+/// <summary>
+/// The last decision before the relay: a fault keeps it open whatever is wanted, and after every opening it stays open for a
+/// rest, so that a contact does not chatter and a motor is not started again at once.
+/// </summary>
 public sealed class RelayGate
 {
     private long _openedAt;
-    private long _rest;
+    private long _restMicroseconds;
 
     /// <summary>Whether the relay should be closed now.</summary>
     public bool IsClosed;
 
-    /// <summary>Starts the rest, as if the relay had opened now.</summary>
-    /// <param name="now">Time in microseconds.</param>
-    /// <param name="rest">Shortest time between an opening and the next closing, in microseconds.</param>
-    public void Restart(long now, long rest)
+    /// <summary>Changes the length of the rest; it also holds for a rest that is under way.</summary>
+    /// <param name="restMicroseconds">Shortest time between an opening and the next closing, in microseconds.</param>
+    public void SetRest(long restMicroseconds)
     {
-        IsClosed = false;
-        _openedAt = now;
-        _rest = rest;
-    }
-
-    /// <summary>Changes the rest without starting one.</summary>
-    /// <param name="rest">Shortest time between an opening and the next closing, in microseconds.</param>
-    public void SetRest(long rest)
-    {
-        _rest = rest;
+        _restMicroseconds = restMicroseconds;
     }
 
     /// <summary>Decides for this bucket.</summary>
@@ -34,29 +27,34 @@ public sealed class RelayGate
     {
         if (wanted && !isHeldOff)
         {
-            if (!IsClosed && now - _openedAt >= _rest)
+            if (!IsClosed && now - _openedAt >= _restMicroseconds)
             {
                 IsClosed = true;
             }
         }
         else if (IsClosed)
         {
-            Lose(now);
+            NoteOpening(now);
         }
     }
 
-    /// <summary>Notes that the relay has opened, by our will or because its heartbeat stopped for too long.</summary>
+    /// <summary>
+    /// Notes that the relay opens now, because we want it or because its heartbeat stopped for too long; the rest starts.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
-    public void Lose(long now)
+    public void NoteOpening(long now)
     {
         IsClosed = false;
         _openedAt = now;
     }
 
-    /// <summary>Notes a stretch of time without buckets: what was decided at its beginning reached the relay perhaps only at its end, so a rest that began there counts from its end.</summary>
+    /// <summary>
+    /// Notes a stretch of time without buckets. What was decided just before it may have reached the relay only after it, so a
+    /// rest that started there counts from its end.
+    /// </summary>
     /// <param name="from">End of the bucket before it, in microseconds.</param>
     /// <param name="to">End of the bucket after it.</param>
-    public void Bridge(long from, long to)
+    public void NoteGap(long from, long to)
     {
         if (_openedAt == from)
         {

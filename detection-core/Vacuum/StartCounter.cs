@@ -1,17 +1,15 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Remembers when the vacuum was started by itself, to count the starts of the last minute.</summary>
+/// <summary>Remembers when the switch started the vacuum, to count the automatic starts of the last minute.</summary>
 public sealed class StartCounter
 {
-    /// <summary>Most starts a minute that can be told apart.</summary>
+    /// <summary>How many starts it remembers: the most that it can count in a minute.</summary>
     public const int Most = 30;
-
-    private const long Minute = 60L * 1000000;
 
     private readonly long[] _times = new long[Most];
     private int _next;
 
-    /// <summary>Starts since the board came up.</summary>
+    /// <summary>Automatic starts since the board came up.</summary>
     public int Total;
 
     /// <summary>Notes an automatic start.</summary>
@@ -32,7 +30,7 @@ public sealed class StartCounter
         int count = 0;
         for (int i = 0; i < known; i++)
         {
-            if (now - _times[i] < Minute)
+            if (now - _times[i] < Time.Minute)
             {
                 count++;
             }

@@ -1,13 +1,16 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Works the vacuum by the one table: adds the times and the facts that hold between events.</summary>
+/// <summary>
+/// Decides whether the vacuum should be on. What follows from an event stands in <see cref="VacuumTable"/>; this part adds the
+/// times after which a state ends, and the facts that a new state must agree with.
+/// </summary>
 public sealed class VacuumControl
 {
-    /// <summary>How long before the longest run ends it is announced, in microseconds.</summary>
-    public const long WarningMicroseconds = 600L * 1000000;
-
     private const long Never = long.MaxValue;
-    private const int StretchedRunOnMilliseconds = 60000;
+    private const int StretchedRunOnMilliseconds = (int)(Time.Minute / Time.Millisecond);
+
+    // How long before the end of the longest run the person is warned.
+    private const long WarningMicroseconds = 10 * Time.Minute;
 
     private readonly VacuumTable _table = new VacuumTable();
     private readonly SurgeWatch _surge = new SurgeWatch();
@@ -16,7 +19,7 @@ public sealed class VacuumControl
     private long _deadline = Never;
     private bool _hasWarned;
 
-    /// <summary>Starts made by the switch itself.</summary>
+    /// <summary>The automatic starts: those that the switch made and not a hand.</summary>
     public readonly StartCounter Starts = new StartCounter();
 
     /// <summary>The present state.</summary>
@@ -40,13 +43,17 @@ public sealed class VacuumControl
     /// <summary>Whether the vacuum waits for the end of the tool's start surge.</summary>
     public bool IsWaitingForSurge;
 
-    /// <summary>Until then <see cref="Update"/> has nothing to do unless the facts change; in microseconds.</summary>
+    /// <summary>
+    /// When <see cref="Update"/> is to be called at the latest, in microseconds; before that only if a fact has changed.
+    /// </summary>
     public long NextLook = Never;
 
-    /// <summary>Whether the run-on that is counting was stretched because of too many starts.</summary>
+    /// <summary>Whether the present run-on was made longer because of too many starts in the last minute.</summary>
     public bool IsStretched;
 
-    /// <summary>Whether the wait for the tool's stop came from the longest run and not from a hand.</summary>
+    /// <summary>
+    /// Whether the vacuum waits for the tool's stop because the tool ran too long, and not because a hand switched it off.
+    /// </summary>
     public bool RanTooLong;
 
     /// <summary>Initializes a new instance of the <see cref="VacuumControl"/> class.</summary>
@@ -58,12 +65,12 @@ public sealed class VacuumControl
         _notices = notices;
     }
 
-    /// <summary>Takes new settings; a time that is counting is measured anew from its beginning.</summary>
+    /// <summary>Takes new settings; the present state then lasts as long as they say, counted from its beginning.</summary>
     /// <param name="settings">The settings.</param>
     public void Use(CoreSettings settings)
     {
         _settings = settings;
-        BeginTimes();
+        SetDeadline();
     }
 
     /// <summary>Tells how long the present state still lasts.</summary>
@@ -79,7 +86,7 @@ public sealed class VacuumControl
         return _deadline > now ? _deadline - now : 0;
     }
 
-    /// <summary>Takes the facts of a bucket and acts on what has changed.</summary>
+    /// <summary>Takes the facts after a bucket, and acts on those that have changed and on a time that is up.</summary>
     /// <param name="isToolRunning">Whether the tool runs.</param>
     /// <param name="isHeldOff">Whether a fault keeps the vacuum off.</param>
     /// <param name="now">Time in microseconds.</param>
@@ -98,7 +105,8 @@ public sealed class VacuumControl
             Handle(isToolRunning ? VacuumEvent.ToolStarted : VacuumEvent.ToolStopped, now);
         }
 
-        // The end of a surge is judged by its swing and by nothing else.
+        // The wait for the end of a surge is ended by IsBriefSurge, which also looks at what is left of the surge when the time
+        // is up.
         if (now >= _deadline && !IsWaitingForSurge)
         {
             Handle(VacuumEvent.TimeUp, now);
@@ -107,18 +115,20 @@ public sealed class VacuumControl
             && _deadline - now <= WarningMicroseconds)
         {
             _hasWarned = true;
-            BeginLooks();
-            _notices.Add(NoticeKind.LongRunAhead, 0, 0, (int)((_deadline - now) / 1000000), now);
+            DeriveFromState();
+            _notices.Add(NoticeKind.LongRunAhead, 0, 0, (int)((_deadline - now) / Time.Second), now);
         }
     }
 
-    /// <summary>While the vacuum waits for the end of the start surge: looks whether it is over, and what is left of it.</summary>
+    /// <summary>
+    /// Looks whether the start surge is over, while the vacuum waits for that. If it is and a tool is left, the vacuum goes on.
+    /// </summary>
     /// <param name="bucket">The bucket.</param>
     /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
     /// <param name="fundamental">Swing of the mains frequency alone.</param>
     /// <param name="noise">Noise floor in the same unit.</param>
     /// <param name="start">Start level in the same unit.</param>
-    /// <returns>True when the surge was all there was: a lamp's, a spark; what is left of it is no running tool.</returns>
+    /// <returns>True when the surge is over and no tool is left: it was a lamp's, or a spark.</returns>
     public bool IsBriefSurge(Bucket bucket, int swing, int fundamental, int noise, int start)
     {
         long now = bucket.EndTime;
@@ -127,8 +137,8 @@ public sealed class VacuumControl
             return false;
         }
 
-        // A twelfth below the level still counts: where the swing ripples its mean is so much below the greatest, and a tool just at the
-        // level must not wait.
+        // A swing that ripples has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean
+        // of up to a twelfth below the level is still a tool.
         if (_surge.Level < start - (start / 12))
         {
             return true;
@@ -138,22 +148,23 @@ public sealed class VacuumControl
         return false;
     }
 
-    /// <summary>Tells what a short press of the button asks for: the other of on and off.</summary>
+    /// <summary>Tells what a short press of the button asks for: off if the vacuum is on or about to start, else on.</summary>
     /// <returns>The event to handle.</returns>
     public VacuumEvent ShortPress()
     {
         return WantsVacuum || State == VacuumState.Starting ? VacuumEvent.HandOff : VacuumEvent.HandOn;
     }
 
-    /// <summary>Handles an event by the table, then whatever the facts ask for in the new state.</summary>
+    /// <summary>Handles an event by the table, then lets the facts act on the new state.</summary>
     /// <param name="happened">What happened.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Handle(VacuumEvent happened, long now)
     {
         Move(happened, now);
 
-        // A state may be entered while a fact already speaks against it, for example idle while the tool runs.
-        // Each pass below leaves such a state for good; the limit is only there in case the table is ever changed wrongly.
+        // The new state may not agree with a fact, for example idle while the tool runs. Each pass below leaves such a state
+        // for good, so a few passes are always enough; the limit only guards against a mistake in the table, which would loop
+        // here forever.
         for (int i = 0; i < VacuumTable.States; i++)
         {
             if (IsHeldOff && (State == VacuumState.Idle || State == VacuumState.Starting || WantsVacuum))
@@ -164,7 +175,8 @@ public sealed class VacuumControl
             {
                 Move(VacuumEvent.ToolStarted, now);
             }
-            else if (!IsToolRunning && (State == VacuumState.Starting || State == VacuumState.Following || State == VacuumState.AwaitingStop))
+            else if (!IsToolRunning
+                && (State == VacuumState.Starting || State == VacuumState.Following || State == VacuumState.AwaitingStop))
             {
                 Move(VacuumEvent.ToolStopped, now);
             }
@@ -181,11 +193,11 @@ public sealed class VacuumControl
         VacuumState to = _table.Next(from, happened);
         if (to == from)
         {
-            // Said again by hand, the by-hand limit counts anew.
+            // Switched on by hand once more, the vacuum stays on for the whole by-hand limit from now.
             if (to == VacuumState.ByHand && happened == VacuumEvent.HandOn)
             {
                 Since = now;
-                BeginTimes();
+                SetDeadline();
             }
 
             return;
@@ -196,7 +208,7 @@ public sealed class VacuumControl
         RanTooLong = from == VacuumState.Following && happened == VacuumEvent.TimeUp;
         if (to == VacuumState.Starting)
         {
-            _surge.Restart();
+            _surge.Reset();
         }
         else if (to == VacuumState.Following)
         {
@@ -212,11 +224,11 @@ public sealed class VacuumControl
                 && _settings.RunOnMilliseconds < StretchedRunOnMilliseconds;
         }
 
-        BeginTimes();
+        SetDeadline();
         _notices.Add(NoticeKind.StateChanged, (int)from, (int)to, (int)happened, now);
     }
 
-    private void BeginTimes()
+    private void SetDeadline()
     {
         int milliseconds = -1;
         switch (State)
@@ -237,11 +249,11 @@ public sealed class VacuumControl
                 break;
         }
 
-        _deadline = milliseconds < 0 ? Never : Since + (milliseconds * 1000L);
-        BeginLooks();
+        _deadline = milliseconds < 0 ? Never : Since + (milliseconds * Time.Millisecond);
+        DeriveFromState();
     }
 
-    private void BeginLooks()
+    private void DeriveFromState()
     {
         WantsVacuum = State == VacuumState.Following || State == VacuumState.RunningOn || State == VacuumState.ByHand;
         IsWaitingForSurge = State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge;
@@ -265,6 +277,6 @@ public sealed class VacuumControl
         _hasWarned = tape.Flag(_hasWarned);
         _surge.Exchange(tape);
         Starts.Exchange(tape);
-        BeginLooks();
+        DeriveFromState();
     }
 }

@@ -1,13 +1,17 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>What the vacuum itself draws, where a second sensor sits on its line: the peak-to-peak of single readings.</summary>
+/// <summary>
+/// Measures what the vacuum itself draws, where a second sensor sits on its line, by the peak-to-peak of single readings over
+/// 50 ms.
+/// </summary>
 /// <remarks>
-/// One reading a bucket is enough to tell a motor of several amperes from none. Twenty of them, 50 ms apart from first to last, fall on
-/// eight places of a 50 Hz cycle and on twenty of a 60 Hz one, so that the greatest misses the peak by 8 % or 2 % at most.
+/// One reading a bucket is enough to tell a motor of several amperes from none. Twenty readings, 2.5 ms apart, fall on eight
+/// places of a 50 Hz cycle and on twenty of a 60 Hz one, so that the greatest of them misses the peak by 8 % or 2 % at most: 1
+/// - cos(π/8) and 1 - cos(π/20), rounded up.
 /// </remarks>
 public sealed class VacuumLine
 {
-    /// <summary>Buckets until an answer.</summary>
+    /// <summary>How many buckets make an answer.</summary>
     public const int Length = 20;
 
     private const int LeastReadings = Length * 3 / 4;
@@ -22,7 +26,7 @@ public sealed class VacuumLine
 
     /// <summary>Takes the reading of a bucket.</summary>
     /// <param name="reading">The count; negative for none.</param>
-    /// <returns>True with the last of 50 ms: there is a new answer.</returns>
+    /// <returns>True when there is a new answer, every 50 ms.</returns>
     public bool Accept(int reading)
     {
         if (reading >= 0)
@@ -38,15 +42,15 @@ public sealed class VacuumLine
         }
 
         Swing = _readings >= LeastReadings ? _greatest - _least : -1;
-        Restart();
+        BeginAnswer();
         return true;
     }
 
-    /// <summary>Forgets everything: no sensor is fitted any more, or after a gap.</summary>
-    public void Void()
+    /// <summary>Starts afresh, with nothing known of the vacuum's current.</summary>
+    public void Reset()
     {
         Swing = -1;
-        Restart();
+        BeginAnswer();
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -60,7 +64,7 @@ public sealed class VacuumLine
         Swing = tape.Number(Swing);
     }
 
-    private void Restart()
+    private void BeginAnswer()
     {
         _buckets = 0;
         _readings = 0;

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>The one state × event table of the vacuum: what follows from what, every cell decided.</summary>
+/// <summary>The one table that says which state follows from which state and event. Every cell is decided on purpose.</summary>
 public sealed class VacuumTable
 {
     /// <summary>Number of states.</summary>
@@ -19,22 +19,23 @@ public sealed class VacuumTable
         const VacuumState Following = VacuumState.Following;
         const VacuumState RunningOn = VacuumState.RunningOn;
         const VacuumState ByHand = VacuumState.ByHand;
-        const VacuumState AwaitingStop = VacuumState.AwaitingStop;
+        const VacuumState Awaiting = VacuumState.AwaitingStop;
         const VacuumState Held = VacuumState.Held;
         const VacuumState Faulted = VacuumState.Faulted;
 
-        // In a held or waiting state a fault changes nothing (the vacuum is off already), so that neither a person's hold
-        // nor a wait for the tool's stop is lost when the fault ends; a hand-off during a fault waits in the same way. Auto after by-hand goes through the run-on, so that
-        // handing back while a tool runs does not drop the relay.
-        //               tool starts   tool stops     time up       hand on  hand off      auto       hold  fault rose    fault ended
-        Row(Idle,         Starting,     Idle,          Idle,         ByHand,  Idle,         Idle,      Held, Faulted,      Idle);
-        Row(Starting,     Starting,     Idle,          Following,    ByHand,  AwaitingStop, Starting,  Held, Faulted,      Starting);
-        Row(Following,    Following,    RunningOn,     AwaitingStop, ByHand,  AwaitingStop, Following, Held, Faulted,      Following);
-        Row(RunningOn,    Following,    RunningOn,     Idle,         ByHand,  Idle,         RunningOn, Held, Faulted,      RunningOn);
-        Row(ByHand,       ByHand,       ByHand,        RunningOn,    ByHand,  AwaitingStop, RunningOn, Held, Faulted,      ByHand);
-        Row(AwaitingStop, AwaitingStop, Idle,          AwaitingStop, ByHand,  AwaitingStop, Idle,      Held, AwaitingStop, AwaitingStop);
-        Row(Held,         Held,         Held,          Held,         Held,    Held,         Idle,      Held, Held,         Held);
-        Row(Faulted,      Faulted,      Faulted,       Faulted,      Faulted, AwaitingStop, Faulted,   Held, Faulted,      Idle);
+        // A fault changes nothing in the states held and awaiting stop: the vacuum is off there already, and a person's hold or
+        // the wait for the tool's stop must still be there when the fault has ended. For the same reason a hand-off during a
+        // fault waits for the tool's stop. Auto after by-hand goes to the run-on and not to idle, so that the relay does not drop
+        // for a moment if a tool runs.             tool starts tool stops time up    hand on  hand off  auto       hold  fault
+        // rose fault ended
+        Row(Idle,      Starting,   Idle,      Idle,      ByHand,  Idle,     Idle,      Held, Faulted,   Idle);
+        Row(Starting,  Starting,   Idle,      Following, ByHand,  Awaiting, Starting,  Held, Faulted,   Starting);
+        Row(Following, Following,  RunningOn, Awaiting,  ByHand,  Awaiting, Following, Held, Faulted,   Following);
+        Row(RunningOn, Following,  RunningOn, Idle,      ByHand,  Idle,     RunningOn, Held, Faulted,   RunningOn);
+        Row(ByHand,    ByHand,     ByHand,    RunningOn, ByHand,  Awaiting, RunningOn, Held, Faulted,   ByHand);
+        Row(Awaiting,  Awaiting,   Idle,      Awaiting,  ByHand,  Awaiting, Idle,      Held, Awaiting,  Awaiting);
+        Row(Held,      Held,       Held,      Held,      Held,    Held,     Idle,      Held, Held,      Held);
+        Row(Faulted,   Faulted,    Faulted,   Faulted,   Faulted, Awaiting, Faulted,   Held, Faulted,   Idle);
     }
 
     /// <summary>Looks up what follows.</summary>

@@ -8,12 +8,16 @@ using nanoFramework.Runtime.Native;
 
 namespace NanoDustSwitch.Esp32;
 
-/// <summary>The ESP32 board. What fails to open when it comes up is noted, and the board goes on without.</summary>
+/// <summary>
+/// The ESP32 as the firmware's board. A part that fails to open when the board comes up is noted, and the board goes on without
+/// it.
+/// </summary>
 public sealed class Esp32Board : IBoard
 {
-    private const int Top = 4095;
+    private const int GreatestCount = 4095;
 
-    // One for life and never disposed: that would let go of every pin.
+    // The only controller as long as the board runs. It is never disposed: that would let go of every pin, the relay's among
+    // them.
     private readonly GpioController _pins = new GpioController();
     private readonly SlotFiles _slots = new SlotFiles();
     private readonly OutputLine _relay;
@@ -26,7 +30,10 @@ public sealed class Esp32Board : IBoard
     private AdcChannel _button;
     private BoardParts _failed;
 
-    /// <summary>Initializes a new instance of the <see cref="Esp32Board"/> class. First of all the relay's line rests.</summary>
+    /// <summary>
+    /// Initializes a new instance of the <see cref="Esp32Board"/> class. The relay's line is opened first, so that it is low as
+    /// early as possible.
+    /// </summary>
     public Esp32Board()
     {
         _relay = OpenOutput(PinPlan.Relay, BoardParts.RelayLine);
@@ -45,7 +52,7 @@ public sealed class Esp32Board : IBoard
     /// <inheritdoc/>
     public int FullScale
     {
-        get { return Top; }
+        get { return GreatestCount; }
     }
 
     /// <inheritdoc/>
@@ -63,14 +70,15 @@ public sealed class Esp32Board : IBoard
     /// <inheritdoc/>
     public bool IsButtonDown
     {
-        // The button pulls its line to ground. The library knows no way to read a pin that makes no object; the converter makes none.
-        get { return _button != null && _button.ReadValue() < Top / 2; }
+        // The button pulls its line to ground. It is read through the converter, because every way of the library to read a pin
+        // makes an object, and the loop must not make any.
+        get { return _button != null && _button.ReadValue() < GreatestCount / 2; }
     }
 
     /// <inheritdoc/>
     public int ReadBurst(int[] readings, int from, long until)
     {
-        // What every reading costs is here and in the library: fields and the array's length are not asked for each time.
+        // What this loop costs it costs for every reading, so the field and the array's length are looked up only once.
         AdcChannel tool = _tool;
         if (tool == null)
         {
@@ -162,7 +170,7 @@ public sealed class Esp32Board : IBoard
         }
         catch (Exception)
         {
-            // There is nothing to open when the board comes up, but the boot record is written at once.
+            // Flash is not opened when the board comes up, but the boot record is written right then, and fails here.
             _failed |= BoardParts.Flash;
             throw;
         }
@@ -173,7 +181,7 @@ public sealed class Esp32Board : IBoard
     {
         Power.RebootDevice(RebootOption.NormalReboot);
 
-        // It is only asked for by that, and happens a little later.
+        // The call only asks for the restart, which comes a little later. Until then nothing more may run.
         Thread.Sleep(Timeout.Infinite);
     }
 
@@ -218,7 +226,8 @@ public sealed class Esp32Board : IBoard
         }
     }
 
-    // A burst comes here again if it failed: each try counts as a read that failed, until the converter is back.
+    // If this fails when the board comes up, every burst tries again, and each failure counts as a failed read until the
+    // converter is back.
     private AdcChannel OpenToolLine()
     {
         if (_converter == null)

@@ -2,7 +2,7 @@ using System.Device.Gpio;
 
 namespace NanoDustSwitch.Esp32;
 
-/// <summary>A pin that drives something. It is low once it is open.</summary>
+/// <summary>A pin that drives something, for example the relay's line. It is low from the moment when it is opened.</summary>
 public sealed class OutputLine
 {
     private readonly GpioPin _pin;
@@ -13,7 +13,7 @@ public sealed class OutputLine
     /// <param name="number">Number of the pin.</param>
     public OutputLine(GpioController pins, int number)
     {
-        // To be made an output drives the pin low.
+        // The library drives a pin low when it makes it an output.
         _pin = pins.OpenPin(number, PinMode.Output);
     }
 
@@ -23,7 +23,7 @@ public sealed class OutputLine
     {
         if (high != _isHigh)
         {
-            // A change is a toggle: each time a level is handed over, the device makes objects of it.
+            // A toggle, because the device makes objects of a level that is handed over, and the heartbeat must not make any.
             _pin.Toggle();
             _isHigh = high;
         }
@@ -33,7 +33,7 @@ public sealed class OutputLine
         }
     }
 
-    // Asked to rest once more, it is low whatever came before.
+    // It should be low already. Here the level itself is written, so that it is low even if a toggle was lost before.
     private void Rest()
     {
         _pin.Write(PinValue.Low);

@@ -5,10 +5,13 @@ using nanoFramework.Runtime.Native;
 
 namespace NanoDustSwitch.Esp32;
 
-/// <summary>What the board runs. It never returns: the end of a program leaves the pins as they are, and nothing runs any more.</summary>
+/// <summary>
+/// What the board runs. It never returns: if it did, the pins would stay as they are and nothing would watch over them any more.
+/// </summary>
 public static class Program
 {
-    // Time to read why, and few enough starts that their writes do not wear out the flash.
+    // Long enough to read the message, and so long that a board that restarts again and again does not wear out its flash, to
+    // which every start writes.
     private const int PauseMilliseconds = 10000;
 
     /// <summary>Runs the switch.</summary>
@@ -18,32 +21,32 @@ public static class Program
         try
         {
             board = new Esp32Board();
-            Switch of = new Switch(board);
-            while (!of.IsRestarting)
+            Switch dustSwitch = new Switch(board);
+            while (!dustSwitch.IsRestarting)
             {
-                of.Step();
+                dustSwitch.Step();
             }
         }
         catch (Exception)
         {
-            // What to do is the same for all of them.
+            // Whatever it was, what follows is the same.
         }
 
-        // A switch restarts the board by itself. It comes here if there is no switch, or if that restart failed.
+        // A switch restarts the board by itself. The program comes here only if there is no switch, or if that restart failed.
         while (true)
         {
-            Rest(board);
+            LetRelayRest(board);
             Say(board, "\r\nnanoDustSwitch cannot run: the vacuum stays off. The board restarts in 10 s.\r\n");
             Thread.Sleep(PauseMilliseconds);
             Restart();
         }
     }
 
-    private static void Rest(Esp32Board board)
+    private static void LetRelayRest(Esp32Board board)
     {
         try
         {
-            // Without a board the line was never anything but at rest.
+            // Without a board the line was never driven high.
             if (board != null)
             {
                 board.SetRelayLine(false);
@@ -51,7 +54,7 @@ public static class Program
         }
         catch (Exception)
         {
-            // Nothing toggles any more: the driver lets go by itself.
+            // The line does not toggle any more, so the relay's driver lets go by itself.
         }
     }
 
@@ -72,7 +75,7 @@ public static class Program
         }
         catch (Exception)
         {
-            // Then nobody hears it.
+            // Without a serial line there is no way to say it.
         }
     }
 
@@ -84,7 +87,7 @@ public static class Program
         }
         catch (Exception)
         {
-            // The next try comes after the next pause.
+            // It is tried again after the next pause.
         }
     }
 }

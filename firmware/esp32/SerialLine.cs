@@ -8,22 +8,23 @@ public sealed class SerialLine
 {
     private const int Baud = 115200;
 
-    // When its buffer is full the driver throws away all that has come; this is more than anybody types or pastes at once.
+    // When its buffer is full, the driver throws away everything in it. This is more than anybody types or pastes at once.
     private const int ReceiveBytes = 1024;
 
-    // The longest write takes 10.4 ms. A port that takes none of it must not hold up the loop until the relay drops.
+    // The longest write takes 10.4 ms. A port that takes nothing must not hold up the loop for so long that the relay drops.
     private const int LongestWaitMilliseconds = 50;
 
-    // Nor must it do so at every word of the console. Counted in writes, which come about a hundred times a second at the most.
-    private const int WritesToForget = 10;
+    // After a write that failed, this many are skipped, so that a dead port does not hold up the loop at every one of them. There
+    // are about a hundred writes a second at the most.
+    private const int WritesToSkip = 10;
 
     private readonly SerialPort _port;
-    private int _toForget;
+    private int _writesToSkip;
 
     /// <summary>Initializes a new instance of the <see cref="SerialLine"/> class: sets the pins and opens the port.</summary>
     public SerialLine()
     {
-        // The port has no pins of its own: without these it does not open.
+        // COM2 has no pins until it is given some, and does not open without.
         Configuration.SetPinFunction(PinPlan.SerialSend, DeviceFunction.COM2_TX);
         Configuration.SetPinFunction(PinPlan.SerialReceive, DeviceFunction.COM2_RX);
         _port = new SerialPort("COM2", Baud);
@@ -38,7 +39,7 @@ public sealed class SerialLine
     /// <returns>Number of bytes.</returns>
     public int Read(byte[] buffer)
     {
-        // The port waits for as many bytes as it is asked for: never ask for more than are there.
+        // The port waits until it has as many bytes as it is asked for, so it is never asked for more than are there.
         int count = _port.BytesToRead;
         if (count == 0)
         {
@@ -48,22 +49,22 @@ public sealed class SerialLine
         return _port.Read(buffer, 0, count < buffer.Length ? count : buffer.Length);
     }
 
-    /// <summary>Sends bytes; after a failure it forgets those of the next writes.</summary>
+    /// <summary>Sends bytes. After a write that failed the next ones are skipped, and their bytes are lost.</summary>
     /// <param name="buffer">Where they are.</param>
     /// <param name="offset">First of them.</param>
     /// <param name="count">Number of them; 120 fit into the port, and more would wait for the line.</param>
     public void Write(byte[] buffer, int offset, int count)
     {
-        if (_toForget > 0)
+        if (_writesToSkip > 0)
         {
-            _toForget--;
+            _writesToSkip--;
             return;
         }
 
-        _toForget = WritesToForget;
+        _writesToSkip = WritesToSkip;
         _port.Write(buffer, offset, count);
 
-        // It comes here only if that went well.
-        _toForget = 0;
+        // A write that fails throws, and this is not reached.
+        _writesToSkip = 0;
     }
 }

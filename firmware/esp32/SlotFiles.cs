@@ -6,7 +6,7 @@ namespace NanoDustSwitch.Esp32;
 /// <summary>The slots in the board's flash: a small file for each, beside the files of the device itself.</summary>
 public sealed class SlotFiles
 {
-    // Named once: on the device every text that is put together is a new object.
+    // Put together once: on the device every text that is put together is a new object.
     private readonly string[] _paths = new string[Slots.Count];
 
     /// <summary>Initializes a new instance of the <see cref="SlotFiles"/> class.</summary>
@@ -38,7 +38,7 @@ public sealed class SlotFiles
             {
                 read = file.Read(buffer, count, buffer.Length - count);
 
-                // The end is 0 here and -1 there.
+                // At the end of a file some streams return 0 and others -1.
                 count += read > 0 ? read : 0;
             }
 
@@ -52,7 +52,7 @@ public sealed class SlotFiles
     /// <param name="count">Number of them.</param>
     public void Write(int slot, byte[] buffer, int count)
     {
-        // What is written counts only when the file is closed.
+        // The device keeps what was written only from the moment when the file is closed.
         using (FileStream file = new FileStream(_paths[slot], FileMode.Create, FileAccess.Write))
         {
             file.Write(buffer, 0, count);

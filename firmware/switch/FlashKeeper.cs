@@ -6,10 +6,10 @@ namespace NanoDustSwitch.Firmware;
 public sealed class FlashKeeper
 {
     // A log entry is worth at most a write in ten minutes.
-    private const long LogPeriod = 600L * 1000000;
+    private const long LogPeriodMicroseconds = 10 * Time.Minute;
 
     // A write as the vacuum goes off is over before the relay may close again, so that no tool's start has to wait for it.
-    private const long JustOff = 100000;
+    private const long JustOffMicroseconds = 100 * Time.Millisecond;
 
     private readonly DetectionCore _core;
     private readonly BootRecord _boot;
@@ -54,7 +54,7 @@ public sealed class FlashKeeper
 
         // What nobody has asked for is written then, or when nobody has worked for as long as a log entry may wait.
         long off = now - _core.Vacuum.Since;
-        bool isGoodTime = off <= JustOff || off >= LogPeriod;
+        bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
         bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog && !_core.Faults[Fault.RestartLoop].IsActive;
         bool areHoursWaiting = _hours.IsWriteWaiting || (isGoodTime && _hours.IsWorthWriting);
         if ((!_desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_core.IsQuiet)
@@ -72,7 +72,7 @@ public sealed class FlashKeeper
         }
         else
         {
-            _nextLog = now + LogPeriod;
+            _nextLog = now + LogPeriodMicroseconds;
             _log.Save();
         }
     }

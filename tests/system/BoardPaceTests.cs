@@ -42,7 +42,7 @@ public sealed class BoardPaceTests
         };
         DayRun run = new DayRun(day, 1, isTraced: true).Run();
         int readings = run.Rig.Switch.Readings.ASecond;
-        int gap = run.Rig.Switch.Readings.WorstGap;
+        int gap = run.Rig.Switch.Readings.WorstGapMicroseconds;
 
         // 230 µs each and nothing else would be 4,300 a second; 1.6 ms of each 2.5 ms is work.
         TestContext.WriteLine($"{readings} readings a second, longest gap {gap / 1000.0:0.0} ms");

@@ -85,8 +85,8 @@ public class ButtonTests
         long now = 0;
         Hold(button, true, 700, ref now);
         Assert.IsFalse(button.Lose(now));
-        Assert.IsTrue(button.Lose(now + Button.Shortest));
-        Assert.IsFalse(button.Lose(now + (2 * Button.Shortest)));
+        Assert.IsTrue(button.Lose(now + Button.ShortestMicroseconds));
+        Assert.IsFalse(button.Lose(now + (2 * Button.ShortestMicroseconds)));
         now += 1000000;
         Assert.AreEqual(0, Hold(button, false, 200, ref now));
         Hold(button, true, 100, ref now);

@@ -9,7 +9,7 @@ public class CoreSettingsTests
     private const int Idle = 0;
     private const int Tool = 3000;
     private const long Millisecond = 1000;
-    private const long Second = 1000000;
+    private const long Second = Time.Second;
     private const int Bucket25 = 2500;
 
     // The swing of a sine is known to within 6 % at 50 Hz (see SineAccuracyTests).

@@ -59,7 +59,7 @@ public class CurrentMeterTests
             meter.Add(9000);
         }
 
-        meter.Restart();
+        meter.Reset();
         Assert.AreEqual(500, meter.Mean);
         Fill(meter, 800);
         Assert.AreEqual(800, meter.Mean);

@@ -113,7 +113,7 @@ public class NoiseFloorTests
             floor.Accept(SwingWindow.PowerOf(900));
         }
 
-        floor.Restart();
+        floor.ResetSecond();
         Second(floor, 100);
         Assert.AreEqual(100, floor.Floor);
     }

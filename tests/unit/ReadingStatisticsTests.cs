@@ -26,9 +26,9 @@ public class ReadingStatisticsTests
         statistics.NoteGap(100000);
         statistics.NoteGap(10000);
         statistics.NoteGap(-500);
-        Assert.AreEqual(100000, statistics.WorstGap);
+        Assert.AreEqual(100000, statistics.WorstGapMicroseconds);
         statistics.NoteGap(long.MaxValue);
-        Assert.AreEqual(int.MaxValue, statistics.WorstGap);
+        Assert.AreEqual(int.MaxValue, statistics.WorstGapMicroseconds);
     }
 
     // In a bucket and from one to the next; also if all counts are even, by chance or because the lowest bit is dead.

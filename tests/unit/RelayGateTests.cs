@@ -51,7 +51,7 @@ public class RelayGateTests
     public void ALostRelayRestsThoughItIsStillWanted()
     {
         RelayGate gate = Closed(1000000);
-        gate.Lose(2000000);
+        gate.NoteOpening(2000000);
         gate.Update(true, false, 2400000);
         Assert.IsFalse(gate.IsClosed);
         gate.Update(true, false, 2500000);
@@ -76,7 +76,7 @@ public class RelayGateTests
     {
         RelayGate gate = Closed(1000000);
         gate.Update(false, false, 2000000);
-        gate.Bridge(2000000, 2300000);
+        gate.NoteGap(2000000, 2300000);
         gate.Update(true, false, 2799999);
         Assert.IsFalse(gate.IsClosed);
         gate.Update(true, false, 2800000);
@@ -84,7 +84,7 @@ public class RelayGateTests
 
         // One that has reached the relay goes on through a gap.
         gate.Update(false, false, 4000000);
-        gate.Bridge(4002500, 4300000);
+        gate.NoteGap(4002500, 4300000);
         gate.Update(true, false, 4500000);
         Assert.IsTrue(gate.IsClosed);
     }
@@ -92,7 +92,8 @@ public class RelayGateTests
     private static RelayGate Rested()
     {
         RelayGate gate = new RelayGate();
-        gate.Restart(0, 500000);
+        gate.SetRest(500000);
+        gate.NoteOpening(0);
         return gate;
     }
 

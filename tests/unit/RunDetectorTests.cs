@@ -85,8 +85,8 @@ public class RunDetectorTests
         RunDetector running = Running();
         for (int i = 0; i < 1000; i++)
         {
-            idle.Skip();
-            running.Skip();
+            idle.ResetCount();
+            running.ResetCount();
         }
 
         Assert.IsFalse(idle.IsRunning);
@@ -98,7 +98,7 @@ public class RunDetectorTests
     {
         RunDetector detector = Running();
         Accept(detector, Against, 14);
-        detector.Skip();
+        detector.ResetCount();
         Accept(detector, Against, 14);
         Assert.IsTrue(detector.IsRunning);
         Accept(detector, Against, 1);
@@ -110,7 +110,7 @@ public class RunDetectorTests
     {
         RunDetector detector = New(3);
         Accept(detector, Against, 2);
-        detector.Skip();
+        detector.ResetCount();
         Accept(detector, Against, 2);
         Assert.IsFalse(detector.IsRunning);
     }

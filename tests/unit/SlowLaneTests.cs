@@ -37,7 +37,7 @@ public class SlowLaneTests
     {
         SlowLane lane = new SlowLane();
         Assert.IsFalse(Feed(lane, 50, 80));
-        lane.Void();
+        lane.Reset();
         Assert.IsFalse(Feed(lane, 50, 80));
         Assert.IsTrue(lane.Add(Rest));
     }
@@ -89,7 +89,7 @@ public class SlowLaneTests
     {
         SlowLane lane = new SlowLane();
         Feed(lane, 60, 110);
-        lane.Void();
+        lane.Reset();
         for (int i = 0; i < 80; i++)
         {
             Assert.IsFalse(lane.Add(Rest));

@@ -5,7 +5,7 @@ namespace NanoDustSwitch.UnitTests;
 [TestClass]
 public class StartCounterTests
 {
-    private const long Second = 1000000;
+    private const long Second = Time.Second;
 
     [TestMethod]
     public void AStartCountsForAMinute()

@@ -250,7 +250,7 @@ public class SwingWindowTests
     public void AfterAGapAWholeWindowMustComeAnew()
     {
         SwingWindow window = Filled(1000);
-        window.Void();
+        window.Reset();
         for (int i = 0; i < 7; i++)
         {
             Feed(window, 2000, 5);

@@ -15,11 +15,11 @@ public class ToolFinderTests
     public void OnAQuietLineTheLevelsAreTheSettings()
     {
         ToolFinder finder = New(100).Finder;
-        Assert.AreEqual(StartAt, finder.Start);
-        Assert.AreEqual(StartAt, finder.StartOfTwo);
-        Assert.AreEqual(StartAt, finder.LeastStart);
-        Assert.AreEqual(StopBelow, finder.Stop);
-        Assert.AreEqual(StopBelow, finder.LeastStop);
+        Assert.AreEqual(StartAt, finder.Levels.Start);
+        Assert.AreEqual(StartAt, finder.Levels.StartOfTwo);
+        Assert.AreEqual(StartAt, finder.Levels.LeastStart);
+        Assert.AreEqual(StopBelow, finder.Levels.Stop);
+        Assert.AreEqual(StopBelow, finder.Levels.LeastStop);
         Assert.AreEqual(100, finder.Floor);
     }
 
@@ -28,16 +28,16 @@ public class ToolFinderTests
     public void OnANoisyLineTheyKeepClearOfTheFloor()
     {
         ToolFinder finder = New(2000).Finder;
-        Assert.AreEqual(5000, finder.Start);
-        Assert.AreEqual(3760, finder.StartOfTwo);
-        Assert.AreEqual(StartAt, finder.LeastStart);
-        Assert.AreEqual(2500, finder.Stop);
-        Assert.AreEqual(StopBelow, finder.LeastStop);
+        Assert.AreEqual(5000, finder.Levels.Start);
+        Assert.AreEqual(3760, finder.Levels.StartOfTwo);
+        Assert.AreEqual(StartAt, finder.Levels.LeastStart);
+        Assert.AreEqual(2500, finder.Levels.Stop);
+        Assert.AreEqual(StopBelow, finder.Levels.LeastStop);
 
         FinderBench noisy = new FinderBench();
         noisy.Use(400, 200, 2000);
-        Assert.AreEqual(960, noisy.Finder.LeastStart);
-        Assert.AreEqual(500, noisy.Finder.LeastStop);
+        Assert.AreEqual(960, noisy.Finder.Levels.LeastStart);
+        Assert.AreEqual(500, noisy.Finder.Levels.LeastStop);
     }
 
     // The cap: start-at, or five quarters of the taught noise where that is more.
@@ -64,13 +64,13 @@ public class ToolFinderTests
         ToolFinder finder = New(2000).Finder;
         finder.Use(StartAt, StopBelow, 100, 1, true);
         Assert.AreEqual(2000, finder.Floor);
-        Assert.AreEqual(5000, finder.Start);
+        Assert.AreEqual(5000, finder.Levels.Start);
         finder.Use(400, 200, 100, 1, true);
         Assert.AreEqual(400, finder.Floor);
-        Assert.AreEqual(400 * 188 / 100, finder.LeastStart);
+        Assert.AreEqual(400 * 188 / 100, finder.Levels.LeastStart);
         finder.Use(400, 200, 100, 1, false);
         Assert.AreEqual(100, finder.Floor);
-        Assert.AreEqual(400, finder.LeastStart);
+        Assert.AreEqual(400, finder.Levels.LeastStart);
     }
 
     // The fast lane's floor has fallen by a quarter when the slow lane's second has not ended yet.
@@ -79,10 +79,10 @@ public class ToolFinderTests
     {
         FinderBench bench = New(2000);
         bench.Finder.Use(400, 200, 100, 1, true);
-        Assert.AreEqual(500, bench.Finder.LeastStop);
+        Assert.AreEqual(500, bench.Finder.Levels.LeastStop);
         bench.Quiet(SwingWindow.Length + Bucket.ASecond);
         Assert.AreEqual(300, bench.Finder.Floor);
-        Assert.AreEqual(375, bench.Finder.LeastStop);
+        Assert.AreEqual(375, bench.Finder.Levels.LeastStop);
     }
 
     // A pulse is seen for a window's length; two of them are no twelve looks in a row.
@@ -255,18 +255,18 @@ public class ToolFinderTests
     [TestMethod]
     [DataRow(true, false)]
     [DataRow(false, true)]
-    public void WhatWasOnlySeenInASurgeMustShowItself(bool mustShow, bool isRunning)
+    public void WhatWasOnlySeenInASurgeMustReachTheStartLevel(bool mustReachStart, bool isRunning)
     {
         FinderBench bench = BenchAtRest(2000);
         Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
         bench.GoOn(2000, 14);
-        bench.Finder.Drop();
+        bench.Finder.RejectStart();
         Assert.IsTrue(bench.Finder.IsRunning);
         Assert.IsTrue(bench.Finder.IsUnsure);
-        bench.Finder.MustShow = mustShow;
+        bench.Finder.MustReachStart = mustReachStart;
         bench.GoOn(2000, Slowly);
         Assert.AreEqual(isRunning, bench.Finder.IsRunning);
-        Assert.IsFalse(bench.Finder.MustShow);
+        Assert.IsFalse(bench.Finder.MustReachStart);
         Assert.IsFalse(bench.Finder.IsUnsure);
     }
 
@@ -275,7 +275,7 @@ public class ToolFinderTests
     {
         FinderBench bench = BenchAtRest(100);
         Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
-        bench.Finder.Drop();
+        bench.Finder.RejectStart();
         Assert.IsFalse(bench.Finder.IsRunning);
         Assert.IsFalse(bench.Finder.IsUnsure);
         Assert.IsFalse(bench.Finder.IsSlow);
@@ -291,10 +291,10 @@ public class ToolFinderTests
         bench.Quiet(Bucket.ASecond);
         Assert.AreEqual(before + 1, bench.Learned);
         Assert.AreEqual(1500, bench.Finder.Floor);
-        Assert.AreEqual(1500 * 250 / 100, bench.Finder.Start);
+        Assert.AreEqual(1500 * 250 / 100, bench.Finder.Levels.Start);
         bench.Quiet(Bucket.ASecond);
         Assert.AreEqual(1125, bench.Finder.Floor);
-        Assert.AreEqual(StartAt, bench.Finder.Start);
+        Assert.AreEqual(StartAt, bench.Finder.Levels.Start);
 
         // While a tool runs there is nothing to learn.
         Assert.IsTrue(bench.BucketsToStart(6400, 16) > 0);
@@ -323,7 +323,7 @@ public class ToolFinderTests
         FinderBench bench = BenchAtRest(2000);
         bench.Swing(3660, 100 + Slowly);
         Assert.IsTrue(bench.Finder.IsSlow);
-        bench.Finder.Turn();
+        bench.Finder.ResetLearning();
         int floor = bench.Finder.Floor;
         int learned = bench.Learned;
         bench.GoOn(3660, 3 * Bucket.ASecond);
@@ -338,12 +338,12 @@ public class ToolFinderTests
     {
         FinderBench bench = new FinderBench();
         bench.Use(400, 200, 2000);
-        Assert.AreEqual(960, bench.Finder.LeastStart);
+        Assert.AreEqual(960, bench.Finder.Levels.LeastStart);
         bench.Quiet(4 * Bucket.ASecond);
-        Assert.IsTrue(bench.Finder.LeastStart < 600, bench.Finder.LeastStart.ToString());
+        Assert.IsTrue(bench.Finder.Levels.LeastStart < 600, bench.Finder.Levels.LeastStart.ToString());
         bench.Quiet(8 * Bucket.ASecond);
-        Assert.AreEqual(400, bench.Finder.LeastStart);
-        Assert.AreEqual(200, bench.Finder.LeastStop);
+        Assert.AreEqual(400, bench.Finder.Levels.LeastStart);
+        Assert.AreEqual(200, bench.Finder.Levels.LeastStop);
     }
 
     [TestMethod]
@@ -354,7 +354,7 @@ public class ToolFinderTests
         bench.GoOn(6400, 40);
         bench.Quiet(20);
         Assert.IsTrue(bench.Finder.IsRunning);
-        bench.Finder.Void();
+        bench.Finder.Window.Reset();
         bench.Quiet(SwingWindow.Length + 13);
         Assert.IsTrue(bench.Finder.IsRunning);
         bench.Quiet(1);
@@ -365,9 +365,9 @@ public class ToolFinderTests
     public void OneMissingBucketIsBridgedTwoAreAGap()
     {
         FinderBench bench = BenchAtRest(100);
-        bench.Finder.Bridge();
+        bench.Finder.Window.Add(0, 0);
         Assert.IsTrue(bench.Finder.Window.IsValid);
-        bench.Finder.Bridge();
+        bench.Finder.Window.Add(0, 0);
         Assert.IsFalse(bench.Finder.Window.IsValid);
         Assert.AreEqual(-1, bench.BucketsToStart(6400, SwingWindow.Length - 1));
         bench.GoOn(6400, 1);
@@ -390,8 +390,8 @@ public class ToolFinderTests
     {
         FinderBench bench = BenchAtRest(2000);
         bench.Swing(3660, 150);
-        bench.Finder.Turn();
-        bench.Finder.Turn();
+        bench.Finder.ResetLearning();
+        bench.Finder.ResetLearning();
         for (int i = 0; i < 150; i++)
         {
             bench.GoOn(3660, 1);
@@ -400,7 +400,7 @@ public class ToolFinderTests
 
         FinderBench other = New(2000);
         other.Swing(1900, 300);
-        other.Finder.Turn();
+        other.Finder.ResetLearning();
         other.Quiet(SwingWindow.Length);
         other.Quiet(Bucket.ASecond - SwingWindow.Length - 1);
         Assert.AreEqual(0, other.Learned);
@@ -413,11 +413,11 @@ public class ToolFinderTests
         FinderBench bench = new FinderBench();
         bench.Use(400, 200, 2000);
         bench.Swing(700, 300);
-        Assert.AreEqual(960, bench.Finder.LeastStart);
-        bench.Finder.Turn();
+        Assert.AreEqual(960, bench.Finder.Levels.LeastStart);
+        bench.Finder.ResetLearning();
         bench.Quiet(600);
-        Assert.IsTrue(bench.Finder.LeastStart >= 720, bench.Finder.LeastStart.ToString());
-        Assert.IsTrue(bench.Finder.LeastStart < 760, bench.Finder.LeastStart.ToString());
+        Assert.IsTrue(bench.Finder.Levels.LeastStart >= 720, bench.Finder.Levels.LeastStart.ToString());
+        Assert.IsTrue(bench.Finder.Levels.LeastStart < 760, bench.Finder.Levels.LeastStart.ToString());
     }
 
     // The levels are not on the tape: they are worked out from what is.
@@ -432,10 +432,10 @@ public class ToolFinderTests
         bench.Finder.Exchange(tape);
         tape.Read();
         other.Finder.Exchange(tape);
-        Assert.AreNotEqual(StartAt, other.Finder.Start);
-        Assert.AreEqual(bench.Finder.Start, other.Finder.Start);
+        Assert.AreNotEqual(StartAt, other.Finder.Levels.Start);
+        Assert.AreEqual(bench.Finder.Levels.Start, other.Finder.Levels.Start);
         Assert.AreEqual(bench.Finder.Floor, other.Finder.Floor);
-        Assert.AreEqual(bench.Finder.LeastStart, other.Finder.LeastStart);
+        Assert.AreEqual(bench.Finder.Levels.LeastStart, other.Finder.Levels.LeastStart);
     }
 
     private static FinderBench New(int noise)

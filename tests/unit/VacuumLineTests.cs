@@ -42,10 +42,10 @@ public class VacuumLineTests
     {
         VacuumLine line = new VacuumLine();
         line.Accept(100);
-        line.Void();
+        line.Reset();
         Take(line, 0, 20);
         Assert.AreEqual(0, line.Swing);
-        line.Void();
+        line.Reset();
         Assert.AreEqual(-1, line.Swing);
     }
 

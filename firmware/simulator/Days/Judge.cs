@@ -58,7 +58,7 @@ internal sealed class Judge
         _startDelay = settings[SettingId.StartDelay];
         _restartGap = settings[SettingId.RestartGap] * 1000L;
         _cycle = 1e6 / shop.Mains.Hertz;
-        bool isBelowNoise = settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolFinder.StartPercent;
+        bool isBelowNoise = settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolLevels.StartPercent;
         _patience = isBelowNoise ? SlowLaneTime : 0;
     }
 

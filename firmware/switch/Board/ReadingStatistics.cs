@@ -19,7 +19,7 @@ public sealed class ReadingStatistics
     public int ASecond;
 
     /// <summary>Longest time without a bucket since the board came up, in microseconds.</summary>
-    public int WorstGap;
+    public int WorstGapMicroseconds;
 
     /// <summary>Least reading since <see cref="StartSpread"/>.</summary>
     public int Least;
@@ -62,9 +62,9 @@ public sealed class ReadingStatistics
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        if (now - _second >= 1000000)
+        if (now - _second >= Time.Second)
         {
-            ASecond = (int)(Count * 1000000L / (now - _second));
+            ASecond = (int)(Count * Time.Second / (now - _second));
             _second = now;
             Count = 0;
         }
@@ -74,9 +74,9 @@ public sealed class ReadingStatistics
     /// <param name="gap">Time without a bucket in microseconds.</param>
     public void NoteGap(long gap)
     {
-        if (gap > WorstGap)
+        if (gap > WorstGapMicroseconds)
         {
-            WorstGap = gap > int.MaxValue ? int.MaxValue : (int)gap;
+            WorstGapMicroseconds = gap > int.MaxValue ? int.MaxValue : (int)gap;
         }
     }
 

@@ -45,7 +45,7 @@ public sealed class ReadingTape
     private long _resumedAt;
 
     /// <summary>Makes it empty; the first bucket to be taken is the one after the next.</summary>
-    public void Restart()
+    public void Reset()
     {
         Count = 0;
         Runs = 0;

@@ -6,7 +6,7 @@ namespace NanoDustSwitch.Firmware;
 public abstract class Guide
 {
     /// <summary>Longest wait for an answer, in microseconds.</summary>
-    protected const long AnswerMicroseconds = 120L * 1000000;
+    protected const long AnswerMicroseconds = 2 * Time.Minute;
 
     private long _askedAt;
     private int _slowAnswers;

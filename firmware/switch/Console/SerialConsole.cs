@@ -284,13 +284,13 @@ public sealed class SerialConsole
 
     private void Send(long now)
     {
-        long milliseconds = (now - _lastSend) / 1000;
+        long milliseconds = (now - _lastSend) / Time.Millisecond;
         if (milliseconds <= 0)
         {
             return;
         }
 
-        _lastSend += milliseconds * 1000;
+        _lastSend += milliseconds * Time.Millisecond;
         if (Output.Count == 0)
         {
             return;

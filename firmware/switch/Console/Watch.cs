@@ -11,7 +11,7 @@ public sealed class Watch
     /// </summary>
     public const string Header = "seconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts";
 
-    private const long Period = 100000;
+    private const long PeriodMicroseconds = Time.Second / 10;
 
     // Bytes and not texts: on the device every text that is named in the code is made anew each time.
     private const byte Comma = (byte)',';
@@ -76,7 +76,7 @@ public sealed class Watch
                 }
 
                 // After a stall the missed lines are left out, not made up for.
-                _next = now - _next > Period ? now + Period : _next + Period;
+                _next = now - _next > PeriodMicroseconds ? now + PeriodMicroseconds : _next + PeriodMicroseconds;
                 output.Fixed(now / 10000, 2).Byte(Comma);
                 break;
             case 1:
@@ -99,7 +99,7 @@ public sealed class Watch
                 output.Text(StateText.Name(core.Vacuum.State)).Byte(Comma);
                 break;
             case 6:
-                output.Fixed(core.Vacuum.Remaining(now) / 100000, 1).Byte(Comma);
+                output.Fixed(core.Vacuum.Remaining(now) / (Time.Second / 10), 1).Byte(Comma);
                 break;
             case 7:
                 LookAtFaults(core.Faults);

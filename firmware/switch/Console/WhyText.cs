@@ -24,7 +24,7 @@ public sealed class WhyText
     {
         DetectionCore core = _core;
         VacuumControl vacuum = core.Vacuum;
-        long left = (vacuum.Remaining(now) + 999) / 1000;
+        long left = (vacuum.Remaining(now) + Time.Millisecond - 1) / Time.Millisecond;
         if (core.IsProbing)
         {
             output.Text("off for a moment, to see whether the current goes: it may be the vacuum's own");
@@ -65,7 +65,8 @@ public sealed class WhyText
 
                 break;
             case VacuumState.ByHand:
-                output.Text("on by hand for ").Number((left + 59999) / 60000).Text(" min more, then auto");
+                long minutes = (vacuum.Remaining(now) + Time.Minute - 1) / Time.Minute;
+                output.Text("on by hand for ").Number(minutes).Text(" min more, then auto");
                 break;
             case VacuumState.AwaitingStop:
                 output.Text("off until the tool has stopped: ")

@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
@@ -7,7 +9,7 @@ namespace NanoDustSwitch.Firmware;
 public sealed class Heartbeat
 {
     /// <summary>Longest gap that the driver is sure to bridge, in microseconds.</summary>
-    public const long LongestGap = 150000;
+    public const long LongestGapMicroseconds = 150 * Time.Millisecond;
 
     private readonly IBoard _board;
     private bool _level;
@@ -44,10 +46,10 @@ public sealed class Heartbeat
             return 0;
         }
 
-        if (IsBeating && now - _lastBeat > LongestGap)
+        if (IsBeating && now - _lastBeat > LongestGapMicroseconds)
         {
             // The driver may have let go. Closing again is a start like any other, after the relay's rest.
-            long gap = (now - _lastBeat) / 1000;
+            long gap = (now - _lastBeat) / Time.Millisecond;
             Stop();
             return gap > int.MaxValue ? int.MaxValue : (int)gap;
         }

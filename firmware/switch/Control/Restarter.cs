@@ -6,7 +6,7 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Restarts the board, keeps what the next boot must know, and brings that back when the board has come up.</summary>
 public sealed class Restarter
 {
-    private const long HealthyAfter = 60L * 1000000;
+    private const long HealthyAfterMicroseconds = Time.Minute;
 
     private readonly IBoard _board;
     private readonly SafeBoard _safe;
@@ -63,7 +63,7 @@ public sealed class Restarter
     /// <param name="now">Time in microseconds.</param>
     public void ForgiveRestarts(long now)
     {
-        if (now <= HealthyAfter)
+        if (now <= HealthyAfterMicroseconds)
         {
             return;
         }

@@ -6,10 +6,9 @@ namespace NanoDustSwitch.Firmware;
 public sealed class Tester : Guide
 {
     private const int Column = 18;
-    private const long Second = 1000000;
-    private const long MeasureTime = 3 * Second;
-    private const long ButtonTime = 10 * Second;
-    private const long RelayTime = 2 * Second;
+    private const long MeasureMicroseconds = 3 * Time.Second;
+    private const long ButtonMicroseconds = 10 * Time.Second;
+    private const long RelayMicroseconds = 2 * Time.Second;
 
     private readonly Word _word;
     private readonly Controls _controls;
@@ -63,7 +62,7 @@ public sealed class Tester : Guide
     public void Start()
     {
         Row("test sheet").Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(_boot.Number)
-            .Text(", up ").Clock(Console.Now / Second).End();
+            .Text(", up ").Clock(Console.Now / Time.Second).End();
         Row("lamp, sounder").Text("three flashes and beeps now: look and listen").End();
         _sounder.Play(Sounder.StopTool, Console.Now);
         Enter(TestStage.Lamp);
@@ -117,7 +116,7 @@ public sealed class Tester : Guide
                 Measure(now);
                 break;
             case TestStage.Relay:
-                if (now - _since > RelayTime)
+                if (now - _since > RelayMicroseconds)
                 {
                     bool wasClosed = Core.IsRelayClosed;
                     _controls.Handle(VacuumEvent.HandOff, Console.Now);
@@ -132,7 +131,7 @@ public sealed class Tester : Guide
     private void WaitForButton(long now)
     {
         bool isDown = _safe.IsButtonDown();
-        if (!isDown && now - _since < ButtonTime)
+        if (!isDown && now - _since < ButtonMicroseconds)
         {
             return;
         }
@@ -146,7 +145,7 @@ public sealed class Tester : Guide
     // A row each time there is room for one; the first when the measuring is over.
     private void Measure(long now)
     {
-        if (now - _since < MeasureTime)
+        if (now - _since < MeasureMicroseconds)
         {
             return;
         }
@@ -155,7 +154,7 @@ public sealed class Tester : Guide
         ReadingStatistics readings = _readings;
         readings.EndSpread();
         int noise = core.Scale.FromSwing(Meter.Greatest);
-        Row("readings").Number(readings.ASecond).Text(" a second, worst gap ").Fixed((readings.WorstGap + 50) / 100, 1).Text(" ms").End();
+        Row("readings").Number(readings.ASecond).Text(" a second, worst gap ").Fixed((readings.WorstGapMicroseconds + 50) / 100, 1).Text(" ms").End();
         Row("noise").Amperes(noise).Text(" at most in 3 s, ").Amperes(core.Milliamperes).Text(" rms").End();
         Row("resting point").Fixed(core.MeanMillivolts, 3).Text(" V").End();
         Row("converter steps").Number(readings.Least).Text(" to ").Number(readings.Greatest).Text(", ")

@@ -1,13 +1,15 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Tells short presses from long ones, and both from bounce.</summary>
 public sealed class Button
 {
     /// <summary>Shortest press that counts, in microseconds.</summary>
-    public const long Shortest = 30000;
+    public const long ShortestMicroseconds = 30 * Time.Millisecond;
 
     /// <summary>Press from which on it counts as long, in microseconds.</summary>
-    public const long LongestShort = 1500000;
+    public const long LongestShortMicroseconds = 1500 * Time.Millisecond;
 
     private bool _wasDown;
     private bool _hasActed;
@@ -32,7 +34,7 @@ public sealed class Button
             _upSince = now;
 
             // A long press acts while it is still held, so that a person feels when it has been long enough.
-            if (!_hasActed && now - _downSince >= LongestShort)
+            if (!_hasActed && now - _downSince >= LongestShortMicroseconds)
             {
                 _hasActed = true;
                 return ButtonPress.LongPress;
@@ -42,10 +44,10 @@ public sealed class Button
         }
 
         // Open for less than the bounce time is still the same press.
-        if (_wasDown && now - _upSince >= Shortest)
+        if (_wasDown && now - _upSince >= ShortestMicroseconds)
         {
             _wasDown = false;
-            if (!_hasActed && _upSince - _downSince >= Shortest)
+            if (!_hasActed && _upSince - _downSince >= ShortestMicroseconds)
             {
                 return ButtonPress.ShortPress;
             }
@@ -59,12 +61,12 @@ public sealed class Button
     /// <returns>True when a press has just ended so.</returns>
     public bool Lose(long now)
     {
-        if (!_wasDown || now - _upSince < Shortest)
+        if (!_wasDown || now - _upSince < ShortestMicroseconds)
         {
             return false;
         }
 
         _wasDown = false;
-        return !_hasActed && _upSince - _downSince >= Shortest;
+        return !_hasActed && _upSince - _downSince >= ShortestMicroseconds;
     }
 }

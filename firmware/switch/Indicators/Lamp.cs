@@ -1,10 +1,12 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Shows a pattern with the lamp. A pattern is thirty places of a tenth of a second.</summary>
 public sealed class Lamp
 {
     private const int Places = 30;
-    private const long PlaceMicroseconds = 100000;
+    private const long PlaceMicroseconds = Time.Second / 10;
 
     private readonly SafeBoard _board;
     private readonly string[] _patterns = new string[7];

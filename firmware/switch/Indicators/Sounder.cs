@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Plays a row of beeps once. A place is a tenth of a second, '#' sounds.</summary>
@@ -18,7 +20,7 @@ public sealed class Sounder
     /// <summary>Five short beeps: it did not work, or a fault came up.</summary>
     public const string Trouble = "#.#.#.#.#.";
 
-    private const long PlaceMicroseconds = 100000;
+    private const long PlaceMicroseconds = Time.Second / 10;
 
     private readonly SafeBoard _board;
     private string _pattern;

@@ -30,7 +30,7 @@ public sealed class Journal
     {
         LogEntry entry = _log.Add();
         entry.Boot = _boot.Number;
-        entry.Seconds = (int)(now / 1000000);
+        entry.Seconds = (int)(now / Time.Second);
         entry.Kind = kind;
         entry.First = first;
         entry.Second = second;

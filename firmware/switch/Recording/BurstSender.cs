@@ -1,10 +1,12 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Takes the readings themselves now and then while a recording goes on, and sends them in small pieces between the buckets.</summary>
 public sealed class BurstSender
 {
     // Two cycles every five seconds show the shape of the current, and leave the line to the buckets.
-    private const long Period = 5000000;
+    private const long PeriodMicroseconds = 5 * Time.Second;
 
     // A piece is about as much work as a bucket.
     private const int APiece = 8;
@@ -53,8 +55,8 @@ public sealed class BurstSender
         {
             if (now >= _next)
             {
-                _next = now + Period;
-                _tape.Restart();
+                _next = now + PeriodMicroseconds;
+                _tape.Reset();
                 _reader.Tape = _tape;
             }
         }

@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Run time and starts of the vacuum, kept in flash with few writes.</summary>
@@ -107,10 +109,10 @@ public sealed class RunHours
         {
             _counted += now - _since;
             _since = now;
-            if (_counted >= 1000000)
+            if (_counted >= Time.Second)
             {
-                int whole = (int)(_counted / 1000000);
-                _counted -= whole * 1000000L;
+                int whole = (int)(_counted / Time.Second);
+                _counted -= whole * Time.Second;
                 Seconds += whole;
                 FilterSeconds += whole;
             }

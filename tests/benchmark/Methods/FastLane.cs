@@ -8,7 +8,7 @@ namespace NanoDustSwitch.Benchmarks.Methods;
 internal sealed class FastLane : Method
 {
     // Where the line's noise sets the levels, that of two cycles is so much lower. One answer serves both when it is raised by as much.
-    private const double TwoOverOne = (double)ToolFinder.StartPercent / ToolFinder.StartOfTwoPercent;
+    private const double TwoOverOne = (double)ToolLevels.StartPercent / ToolLevels.StartOfTwoPercent;
 
     // Any swing: its power makes a swing of another.
     private const int Unit = 1000;

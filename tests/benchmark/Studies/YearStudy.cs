@@ -75,7 +75,7 @@ internal sealed class YearStudy
 
         // The core tells the lowest of its levels, and the fast lane's floor.
         DetectionCore core = decider.Core;
-        int fast = Math.Max(taught.StartAt, core.NoiseMilliamperes * ToolFinder.StartPercent / 100);
+        int fast = Math.Max(taught.StartAt, core.NoiseMilliamperes * ToolLevels.StartPercent / 100);
         return (quiet / 1000.0, fast / 1000.0, core.StartMilliamperes / 1000.0);
     }
 

@@ -48,7 +48,7 @@ public class HeartbeatDriverTests
     public void AGapThatTheFirmwareBridgesIsBridged(string changes)
     {
         // The gap begins at the last change, up to half a beat before the line is seen to stand.
-        double resume = Stop + (Heartbeat.LongestGap * 1e-6);
+        double resume = Stop + (Heartbeat.LongestGapMicroseconds * 1e-6);
         Circuit circuit = Circuit.Run("heartbeat", $"resume={resume} {changes}");
         Assert.IsGreaterThan(PulledIn, circuit["least"]);
     }

@@ -130,7 +130,7 @@ internal sealed class SwitchPlay
 
         // By the switch's own time: a stall within the readings that were taken ahead is noticed a step later, after one beat.
         long passed = _switch.Now - before;
-        if (_isFed && passed > Heartbeat.LongestGap + (2 * Bucket.Microseconds))
+        if (_isFed && passed > Heartbeat.LongestGapMicroseconds + (2 * Bucket.Microseconds))
         {
             // The driver may have let go: the relay is taken for dropped, and rests.
             RelaysLost++;
@@ -177,7 +177,7 @@ internal sealed class SwitchPlay
             LogEntry entry = _switch.Log.At(i);
             if (entry.Kind == LogKind.RelayLost && entry.Seconds == (int)(_switch.Now / Second))
             {
-                return entry.Figure * 1000L > Heartbeat.LongestGap;
+                return entry.Figure * 1000L > Heartbeat.LongestGapMicroseconds;
             }
         }
 

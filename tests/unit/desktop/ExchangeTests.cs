@@ -15,18 +15,16 @@ public class ExchangeTests
     // Settings and what is worked out from them, and first guesses at a root that any other gives as well.
     private static readonly string[] s_notState =
     {
-        "NoiseFloor._cap", "NoiseFloor._looksASecond", "RunDetector.StartLooks", "RelayGate._rest", "SwingWindow._swing", "SwingWindow._fundamental",
-        "ToolFinder._startAt", "ToolFinder._stopBelow", "ToolFinder._startPower", "ToolFinder._startPowerOfTwo", "ToolFinder._stopPower",
-        "ToolFinder._startPeak", "ToolFinder._lookPower", "ToolFinder._slowStart", "ToolFinder._slowStop", "ToolFinder._isNoiseLimited",
-        "ToolFinder.Start", "ToolFinder.StartOfTwo", "ToolFinder.Stop", "ToolFinder.LeastStart", "ToolFinder.LeastStop",
+        "NoiseFloor._cap", "NoiseFloor._looksASecond", "RunDetector.StartLooks", "RelayGate._restMicroseconds",
+        "SwingWindow._swing", "SwingWindow._fundamental",
         "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook",
         "FeedbackWatch._noRoom", "DetectionCore.IsRelayClosed",
     };
 
-    // The tape holds no notices: the board takes them in the same step.
+    // The levels follow from settings and floors. The tape holds no notices: the board takes them in the same step.
     private static readonly Type[] s_notParts =
     {
-        typeof(CoreSettings), typeof(SensorScale), typeof(ConverterScale), typeof(NoticeQueue), typeof(VacuumTable),
+        typeof(CoreSettings), typeof(SensorScale), typeof(ConverterScale), typeof(ToolLevels), typeof(NoticeQueue), typeof(VacuumTable),
     };
 
     [TestMethod]

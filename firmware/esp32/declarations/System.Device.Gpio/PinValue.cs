@@ -1,7 +1,7 @@
 // nanoFramework.System.Device.Gpio 1.1.62
 namespace System.Device.Gpio;
 
-// Without its 'readonly', which would embed an attribute here and shows in nothing that refers to it.
+// The real one is a readonly struct. Here that would embed an attribute into the assembly, and no code that uses it can tell.
 public struct PinValue
 {
     public static PinValue Low

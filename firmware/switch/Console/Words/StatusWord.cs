@@ -85,7 +85,7 @@ public sealed class StatusWord : Word
                 return true;
             case 4:
                 output.Column("readings", Column).Number(_readings.ASecond).Text(" a second, worst gap ")
-                    .Fixed((_readings.WorstGap + 50) / 100, 1).Text(" ms").End();
+                    .Fixed((_readings.WorstGapMicroseconds + 50) / 100, 1).Text(" ms").End();
                 return true;
             case 5:
                 output.Column("settings", Column);
@@ -97,7 +97,7 @@ public sealed class StatusWord : Word
                     .Text(" starts, ").Fixed(_hours.FilterSeconds / 360, 1).Text(" h since the filter").End();
                 return true;
             case 7:
-                output.Column("up", Column).Clock(console.Now / 1000000).Text(", boot ").Number(_boot.Number)
+                output.Column("up", Column).Clock(console.Now / Time.Second).Text(", boot ").Number(_boot.Number)
                     .Text(", ").Text(EventText.Reason(_boot.Reason)).End();
                 return true;
             case 8:
@@ -135,7 +135,7 @@ public sealed class StatusWord : Word
         {
             FaultState state = faults[(Fault)at];
             output.Column("fault", Column).Text(FaultText.Name((Fault)at))
-                .Text(" since ").Clock(state.Since / 1000000).Text(": ");
+                .Text(" since ").Clock(state.Since / Time.Second).Text(": ");
             FaultText.Seen(output, (Fault)at, state.Figure).End();
             return true;
         }

@@ -10,9 +10,8 @@ namespace NanoDustSwitch.UnitTests.Sequences;
 /// </summary>
 internal sealed class SequencedVacuum
 {
-    private const long Moment = 100000;
-    private const long Pause = 70L * 1000000;
-    private const long Minute = 60L * 1000000;
+    private const long Moment = Time.Second / 10;
+    private const long Pause = 70 * Time.Second;
 
     // Far from nought, beyond what 32 bits of milliseconds hold: no time may be special.
     private const long Beginning = 1L << 50;
@@ -28,7 +27,8 @@ internal sealed class SequencedVacuum
         Control = new VacuumControl(settings, _notices);
         Now = Beginning;
         OpenedAt = Now;
-        Gate.Restart(Now, settings.RestartGapMilliseconds * 1000L);
+        Gate.SetRest(settings.RestartGapMilliseconds * Time.Millisecond);
+        Gate.NoteOpening(Now);
     }
 
     public VacuumControl Control { get; }
@@ -55,7 +55,7 @@ internal sealed class SequencedVacuum
     public IReadOnlyList<(VacuumState From, VacuumState To)> Told => _told;
 
     /// <summary>Automatic starts of the last minute, by what was told.</summary>
-    public int StartsInLastMinute => _starts.Count(time => Now - time < Minute);
+    public int StartsInLastMinute => _starts.Count(time => Now - time < Time.Minute);
 
     /// <summary>All that decides what can follow. Two with the same key are the same switch.</summary>
     public string Key
@@ -63,8 +63,8 @@ internal sealed class SequencedVacuum
         get
         {
             long looksIn = Control.NextLook == long.MaxValue ? -1 : Control.NextLook - Now;
-            long rests = System.Math.Min(Now - OpenedAt, _settings.RestartGapMilliseconds * 1000L);
-            string starts = string.Join(",", _starts.Where(time => Now - time < Minute).Select(time => Now - time));
+            long rests = System.Math.Min(Now - OpenedAt, _settings.RestartGapMilliseconds * Time.Millisecond);
+            string starts = string.Join(",", _starts.Where(time => Now - time < Time.Minute).Select(time => Now - time));
             return $"{Control.State} {Control.Remaining(Now)} {looksIn} {Control.IsToolRunning} {Control.IsHeldOff} {Control.IsStretched} "
                 + $"{Control.RanTooLong} {Gate.IsClosed} {rests} {IsHeld} {IsSwitchedOff} {starts}";
         }
@@ -131,7 +131,7 @@ internal sealed class SequencedVacuum
                 IsHeld = true;
                 break;
             case SequenceEvent.RelayLost:
-                Gate.Lose(Now);
+                Gate.NoteOpening(Now);
                 OpenedAt = Now;
                 break;
             default:

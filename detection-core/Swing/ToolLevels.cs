@@ -1,0 +1,131 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>The levels of both lanes: what the settings ask for, or more where the noise of the line asks for it.</summary>
+/// <remarks>
+/// A floor is about the greatest swing of a second without a tool. A level must be so far above it that noise starts no vacuum
+/// within a year. How far that is for one cycle, for two and in the slow lane was found with the benchmark;
+/// detection-core/README.md has the tables.
+/// </remarks>
+public sealed class ToolLevels
+{
+    /// <summary>Least start level of one cycle, in percent of the floor.</summary>
+    public const int StartPercent = 250;
+
+    /// <summary>Least start level of two cycles together, in percent of the floor.</summary>
+    public const int StartOfTwoPercent = 188;
+
+    // Of the slow lane's own floor.
+    private const int SlowStartPercent = 240;
+
+    // A stop level only has to stay clear of the floor; common practice, no source.
+    private const int StopPercent = 125;
+
+    // Single bucket means are noisier than the power of a cycle. They are looked at only where start-at is so far above the
+    // floor.
+    private const int PeakPercent = 500;
+
+    // Narrow pulses show up to 1.63 times as large in single bucket means as in the power of a cycle. Whatever starts there
+    // must be above the stop level when it is measured by its power, or it would stop at once.
+    private const int PeakOverStopPercent = 165;
+
+    // How much the last cycle must show before anything else is looked at. If two cycles together reach their level and the
+    // last one shows less than half of it, then the cycle before it had reached the level by itself. Single means need a
+    // quarter.
+    private const int LookOfTwoShift = 1;
+    private const int PeakLookShift = 2;
+
+    private int _startAt;
+    private int _stopBelow;
+
+    /// <summary>Swing at which one cycle makes a start, in sixteenths of a count.</summary>
+    public int Start;
+
+    /// <summary>
+    /// Swing at which two cycles make a start, in sixteenths of a count; the least that the fast lane takes for a tool.
+    /// </summary>
+    public int StartOfTwo;
+
+    /// <summary>Swing below which a cycle shows no tool any more, in sixteenths of a count.</summary>
+    public int Stop;
+
+    /// <summary>Swing at which the more sensitive of the two lanes makes a start, in sixteenths of a count.</summary>
+    public int LeastStart;
+
+    /// <summary>Swing below which a tool has stopped for the more sensitive of the two lanes, in sixteenths of a count.</summary>
+    public int LeastStop;
+
+    /// <summary>Swing at which the slow lane makes a start, in sixteenths of a count.</summary>
+    public int SlowStart;
+
+    /// <summary>Swing below which the slow lane sees no tool any more, in sixteenths of a count.</summary>
+    public int SlowStop;
+
+    /// <summary><see cref="Start"/> as a power, as <see cref="SwingWindow.PowerOf"/> gives it.</summary>
+    public int StartPower;
+
+    /// <summary><see cref="StartOfTwo"/> as a power.</summary>
+    public int StartPowerOfTwo;
+
+    /// <summary><see cref="Stop"/> as a power.</summary>
+    public int StopPower;
+
+    /// <summary>Peak-to-peak of single bucket means that makes a start, in sixteenths of a count.</summary>
+    public int StartPeak;
+
+    /// <summary>Power of the last cycle from which on it is worth looking for a start at all.</summary>
+    public int LookPower;
+
+    /// <summary>
+    /// Whether the floor lifts the start level of a cycle above start-at: the fast lane may lose tools that still run.
+    /// </summary>
+    public bool IsNoiseLimited;
+
+    /// <summary>Takes what the settings ask for; the levels are new after the next <see cref="Update"/>.</summary>
+    /// <param name="startAt">Swing at which a tool counts as running, in sixteenths of a count.</param>
+    /// <param name="stopBelow">Swing below which it counts as stopped; under <paramref name="startAt"/>.</param>
+    public void Use(int startAt, int stopBelow)
+    {
+        _startAt = startAt;
+        _stopBelow = stopBelow;
+    }
+
+    /// <summary>Tells a level: the one that was set, or a percentage of the floor where that is more.</summary>
+    /// <param name="floor">The floor.</param>
+    /// <param name="percent">Least level in percent of the floor.</param>
+    /// <param name="set">The level that was set.</param>
+    /// <returns>The level, in the unit of the others.</returns>
+    public static int Above(int floor, int percent, int set)
+    {
+        int overFloor = floor * percent / 100;
+        return set > overFloor ? set : overFloor;
+    }
+
+    /// <summary>Works out the levels.</summary>
+    /// <param name="floor">The fast lane's floor in sixteenths of a count.</param>
+    /// <param name="slowFloor">The slow lane's floor in sixteenths of a count.</param>
+    public void Update(int floor, int slowFloor)
+    {
+        Start = Above(floor, StartPercent, _startAt);
+        Stop = Above(floor, StopPercent, _stopBelow);
+        StartOfTwo = Above(floor, StartOfTwoPercent, _startAt);
+        SlowStart = Above(slowFloor, SlowStartPercent, _startAt);
+        SlowStop = Above(slowFloor, StopPercent, _stopBelow);
+        LeastStart = StartOfTwo < SlowStart ? StartOfTwo : SlowStart;
+        LeastStop = Stop < SlowStop ? Stop : SlowStop;
+        IsNoiseLimited = Start > _startAt;
+        StartPower = SwingWindow.PowerOf(Start);
+        StartPowerOfTwo = SwingWindow.PowerOf(StartOfTwo);
+        StopPower = SwingWindow.PowerOf(Stop);
+        LookPower = SwingWindow.PowerOf(StartOfTwo >> LookOfTwoShift);
+
+        // Single means show 0.90 to 0.97 of a sine's swing, so their level is a thirty-second lower.
+        int peak = Above(Stop, PeakOverStopPercent, Start);
+        bool isPeakClear = _startAt >= (long)floor * PeakPercent / 100;
+        StartPeak = isPeakClear ? peak - (peak >> 5) : int.MaxValue;
+        int peakLook = SwingWindow.PowerOf(peak >> PeakLookShift);
+        if (isPeakClear && peakLook < LookPower)
+        {
+            LookPower = peakLook;
+        }
+    }
+}
