@@ -33,7 +33,7 @@ public sealed class Switch
         Log.Load();
         Hours = new RunHours(Safe);
         Hours.Load();
-        Desk = new SettingsDesk(this, Safe);
+        Desk = new SettingsDesk(this, Safe, new SettingsGate(board.FullScale, board.MicrovoltsACount));
         Settings = Desk.InUse;
         SavedSettings = Desk.Saved;
         _reader = new BucketReader(board, Readings);

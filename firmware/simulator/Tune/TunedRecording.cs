@@ -30,5 +30,5 @@ internal sealed class TunedRecording(ReplaySource source, bool isQuiet, int show
 
     /// <summary>Lets the core decide with settings.</summary>
     /// <param name="settings">The settings.</param>
-    public void Try(TunedSettings settings) => Check = new ReplayRun(source, settings.In(source.Settings)).Run(_ => { });
+    public void Try(TunedSettings settings) => Check = new ReplayRun(source, settings.In(source)).Run(_ => { });
 }

@@ -137,8 +137,7 @@ public sealed class Tester : Guide
         Row("converter steps").Number(readings.Least).Text(" to ").Number(readings.Greatest).Text(", ")
             .Number(readings.MovingBits).Text(" bits move").End();
 
-        // What teaching asks of a tool: three times the quiet line.
-        Row("smallest tool").Amperes(3 * noise).Text(" could be taught now, ").Amperes(core.StartMilliamperes).Text(" is set").End();
+        Row("smallest tool").Amperes(TaughtLevels.ToolOverQuiet * noise).Text(" could be taught now, ").Amperes(core.StartMilliamperes).Text(" is set").End();
         _stage = TestStage.AskRelay;
         Ask(_word, "Feed the relay for 2 s? The vacuum starts if it is plugged in.");
     }

@@ -82,7 +82,6 @@ public sealed class FlashKeeper
 
     private void SaveSettings()
     {
-        _switch.Desk.IsSaveWaiting = false;
-        _switch.Console.Interject(_switch.Desk.Save() ? "Saved." : "The flash failed; nothing was saved.");
+        _switch.Console.Interject(_switch.Desk.RequestSave() == SettingsSave.Done ? "Saved." : "The flash failed; nothing was saved.");
     }
 }

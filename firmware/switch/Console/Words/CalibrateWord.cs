@@ -56,8 +56,6 @@ public sealed class CalibrateWord : Word
             return;
         }
 
-        console.Say(console.Switch.Desk.Change(SettingId.SensorGain, _gain) == SettingChange.Done
-            ? "Set (not saved yet)."
-            : "Not set: start-at would be more than the sensor can show.");
+        SetWord.Report(console, console.Switch.Desk.Change(SettingId.SensorGain, _gain), "Set (not saved yet).");
     }
 }

@@ -33,7 +33,6 @@ public sealed class DefaultsWord : Word
             return;
         }
 
-        console.Switch.Desk.UseDefaults(_for230Volts);
-        console.Say("All settings are at their defaults (not saved yet).");
+        SetWord.Report(console, console.Switch.Desk.UseDefaults(_for230Volts), "All settings are at their defaults (not saved yet).");
     }
 }

@@ -21,6 +21,22 @@ public sealed class SetWord : Word
         ValueText.Range(output, row).Text("): ").Text(row.Help).End();
     }
 
+    /// <summary>Says what came of a change, or why nothing was changed.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="change">What came of it.</param>
+    /// <param name="done">What to say when it was done.</param>
+    public static void Report(SerialConsole console, SettingChange change, string done)
+    {
+        if (change == SettingChange.Done)
+        {
+            console.Say(done);
+            return;
+        }
+
+        SettingsDesk desk = console.Switch.Desk;
+        desk.Gate.Explain(console.Output, change, new SettingsDraft(desk.InUse)).Text("; nothing was changed.").End();
+    }
+
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
@@ -51,33 +67,16 @@ public sealed class SetWord : Word
         Setting row = SettingsTable.Row(id);
         TextOutput output = console.Output;
         int value;
-        if (!ValueParser.TryParse(row, text, out value))
+        if (!SettingsGate.TryRead(row, text, out value, output))
         {
-            output.Text("'").Text(text).Text("' is no value for ").Text(row.Name).Text("; allowed is ");
-            ValueText.Range(output, row).Text(".").End();
-            return;
-        }
-
-        if (!row.Allows(value))
-        {
-            output.Text(row.Name).Text(" cannot be ").Text(text).Text("; allowed is ");
-            ValueText.Range(output, row).Text(".").End();
+            output.End();
             return;
         }
 
         SettingChange change = console.Switch.Desk.Change(id, value);
-        if (change == SettingChange.BeyondSensor)
+        if (change != SettingChange.Done)
         {
-            output.Text("start-at would be more than the sensor can show with its gain and turns: ").Amperes(console.Switch.Desk.LargestStartAt())
-                .Text(" at most now; nothing was changed.").End();
-            return;
-        }
-
-        if (change == SettingChange.LevelsWouldCross)
-        {
-            output.Text("start-at must stay above stop-below (now ");
-            ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), console.Switch.Settings[SettingId.StartAt]).Text(" and ");
-            ValueText.Value(output, SettingsTable.Row(SettingId.StopBelow), console.Switch.Settings[SettingId.StopBelow]).Text("); nothing was changed.").End();
+            Report(console, change, null);
             return;
         }
 
