@@ -33,7 +33,9 @@ internal static class SettingsOnPc
             : throw new UserException($"{source}{FirmwareText.Of(output => gate.Explain(output, change, draft))}{consequence}.");
     }
 
-    /// <summary>Gives an order in which a board takes one setting after the other, so that every step leaves settings that keep all rules.</summary>
+    /// <summary>
+    /// Gives an order in which a board takes one setting after the other, so that every step leaves settings that keep all rules.
+    /// </summary>
     /// <param name="from">What the board has.</param>
     /// <param name="wanted">What it shall have.</param>
     /// <param name="gate">The rules.</param>

@@ -3,7 +3,9 @@ using NanoDustSwitch.Simulator.Replay;
 
 namespace NanoDustSwitch.Simulator.Tune;
 
-/// <summary>What a recording shows of a tool, measured as <c>teach</c> does it: the least tenth of a second after the start surge.</summary>
+/// <summary>
+/// What a recording shows of a tool, measured as <c>teach</c> does it: the least tenth of a second after the start surge.
+/// </summary>
 internal sealed class ToolMeasure
 {
     private readonly int _quiet;

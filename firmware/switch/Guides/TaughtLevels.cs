@@ -2,13 +2,15 @@ namespace NanoDustSwitch.Firmware;
 
 /// <summary>The levels for a tool, from what was measured of the tool and of the line without it.</summary>
 /// <remarks>
-/// Start-at becomes half the tool's current. Where a lower one is set already it stays, because another tool may need it. Both levels keep
-/// about the distance from the noise that the core itself keeps from its noise floors. How often noise starts the vacuum at such levels is
-/// measured by the benchmark, and that tools do start it by the tests with random shops.
+/// Start-at becomes half the tool's current. Where a lower one is set already it stays, because another tool may need it. Both
+/// levels keep about the distance from the noise that the core itself keeps from its noise floors. How often noise starts the
+/// vacuum at such levels is measured by the benchmark, and that tools do start it by the tests with random shops.
 /// </remarks>
 public sealed class TaughtLevels
 {
-    /// <summary>A tool must show at least so many times what the line shows without it. The sentence for it in Teacher says it in words.</summary>
+    /// <summary>
+    /// A tool must show at least so many times what the line shows without it. The sentence for it in Teacher says it in words.
+    /// </summary>
     public const int ToolOverQuiet = 3;
 
     private const int StartOverNoisePercent = 200;
@@ -26,7 +28,8 @@ public sealed class TaughtLevels
 
     /// <summary>Initializes a new instance of the <see cref="TaughtLevels"/> class.</summary>
     /// <param name="quiet">What the line shows at most without the tool, in mA.</param>
-    /// <param name="slowQuiet">What the slow lane says of it at most, in mA. Levels that are set already may lie that low.</param>
+    /// <param name="slowQuiet">What the slow lane says of it at most, in mA. Levels that are set already may lie that
+    /// low.</param>
     /// <param name="tool">What the line shows at least with the tool, in mA.</param>
     /// <param name="startAt">What start-at is now, in mA.</param>
     /// <param name="stopBelow">What stop-below is now, in mA.</param>
@@ -66,8 +69,8 @@ public sealed class TaughtLevels
         draft[SettingId.Noise] = noise;
     }
 
-    // A level must be above the noise of a single cycle. One that is set already may stay below that, as long as it is clear of the slow
-    // lane's noise: it may have been taught for a tool that only the slow lane finds.
+    // A level must be above the noise of a single cycle. One that is set already may stay below that, as long as it is clear of
+    // the slow lane's noise: it may have been taught for a tool that only the slow lane finds.
     private static int Least(int quiet, int slowQuiet, int percent, int set)
     {
         int least = quiet * percent / 100;

@@ -3,8 +3,9 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Teaches the switch a tool. It measures the quiet line, the tool and, if the person wants that, what the vacuum alone puts on the tool's
-/// line. Then it says what it would set, and sets and saves that after a yes. The vacuum is held off all the time, except in its own step.
+/// Teaches the switch a tool. It measures the quiet line, the tool and, if the person wants that, what the vacuum alone puts on
+/// the tool's line. Then it says what it would set, and sets and saves that after a yes. The vacuum is held off all the time,
+/// except in its own step.
 /// </summary>
 public sealed class Teacher : Guide
 {
@@ -25,8 +26,8 @@ public sealed class Teacher : Guide
     private const long StopTime = 30 * Second;
     private const long VacuumTime = 5 * Second;
 
-    // The slow lane answers ten times a second and looks back over half a second. After five answers above the quiet line, everything that it
-    // looks back on is of the tool.
+    // The slow lane answers ten times a second and looks back over half a second. After five answers above the quiet line,
+    // everything that it looks back on is of the tool.
     private const int SlowLooks = 5;
 
     private readonly Word _word;
@@ -235,7 +236,8 @@ public sealed class Teacher : Guide
             _vacuum = Meter.Greatest;
             _slowVacuum = SlowGreatest();
             Switch.Core.Handle(VacuumEvent.Hold, now);
-            Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum)).Text(" on the tool's line.").End();
+            Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum))
+                .Text(" on the tool's line.").End();
             Propose();
         }
     }
@@ -245,18 +247,11 @@ public sealed class Teacher : Guide
         TaughtLevels levels = Levels();
         if (!levels.IsPossible)
         {
-            Console.Output.Text("The tool shows ").Amperes(Milliamperes(_isSlow ? _slowTool : _tool)).Text(", the line without it up to ")
+            Console.Output.Text("The tool shows ").Amperes(Milliamperes(_isSlow ? _slowTool : _tool))
+                .Text(", the line without it up to ")
                 .Amperes(Milliamperes(_isSlow ? Greater(_slowIdle, _slowVacuum) : Greater(_idle, _vacuum)))
                 .Text("; three times that is needed.").End();
             Abort("Too close to be told apart");
-            return;
-        }
-
-        SettingChange refusal = Switch.Desk.Gate.Check(Draft(levels));
-        if (refusal != SettingChange.Done)
-        {
-            SetWord.Report(Console, refusal, null);
-            Release(Sounder.Trouble);
             return;
         }
 
@@ -269,7 +264,16 @@ public sealed class Teacher : Guide
     private void Store()
     {
         TaughtLevels levels = Levels();
-        Switch.Desk.Change(Draft(levels));
+        SettingsDraft draft = new SettingsDraft(Switch.Settings);
+        levels.PutInto(draft, Noise());
+        SettingChange change = Switch.Desk.Change(draft);
+        if (change != SettingChange.Done)
+        {
+            SetWord.Report(Console, change, null);
+            Release(Sounder.Trouble);
+            return;
+        }
+
         Switch.Note(LogKind.Taught, 0, 0, levels.StartAt);
         SettingsSave save = Switch.Desk.RequestSave();
         Console.Say(save == SettingsSave.Done ? "Set and saved."
@@ -314,8 +318,8 @@ public sealed class Teacher : Guide
             Switch.Settings[SettingId.StopBelow]);
     }
 
-    // The slow lane answers only while the fast lane sees no tool. Where the line alone was taken for a tool, there is no answer, and the
-    // swing itself has to do.
+    // The slow lane answers only while the fast lane sees no tool. Where the line alone was taken for a tool, there is no answer,
+    // and the swing itself has to do.
     private int SlowGreatest()
     {
         return Slow.Greatest > 0 ? Slow.Greatest : Meter.Greatest;
@@ -324,13 +328,6 @@ public sealed class Teacher : Guide
     private int Noise()
     {
         return TaughtLevels.NoiseFor(Milliamperes(Greater(_idle, _vacuum)));
-    }
-
-    private SettingsDraft Draft(TaughtLevels levels)
-    {
-        SettingsDraft draft = new SettingsDraft(Switch.Settings);
-        levels.PutInto(draft, Noise());
-        return draft;
     }
 
     private static int Greater(int one, int other)

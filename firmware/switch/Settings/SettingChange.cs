@@ -1,6 +1,8 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What came of the wish to change settings: done, or the rule that stands against it. Then nothing at all is changed.</summary>
+/// <summary>
+/// What came of the wish to change settings: done, or the rule that stands against it. Then nothing at all is changed.
+/// </summary>
 public enum SettingChange
 {
     /// <summary>The values keep every rule.</summary>

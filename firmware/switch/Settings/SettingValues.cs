@@ -2,7 +2,9 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>A value for every setting. Anybody may read them; the only way to change them is through <see cref="SettingsGate"/>.</summary>
+/// <summary>
+/// A value for every setting. Anybody may read them; the only way to change them is through <see cref="SettingsGate"/>.
+/// </summary>
 public sealed class SettingValues
 {
     private readonly int[] _values = new int[SettingsTable.Count];

@@ -89,8 +89,9 @@ public sealed class SettingsDesk
     }
 
     /// <summary>
-    /// Keeps the settings over a power cut: writes them to flash at once while tool and vacuum are off, and otherwise as soon as they are.
-    /// A write stalls the readings for up to some hundred milliseconds, so it has to wait for a moment in which that does no harm.
+    /// Keeps the settings over a power cut: writes them to flash at once while tool and vacuum are off, and otherwise as soon as
+    /// they are. A write stalls the readings for up to some hundred milliseconds, so it has to wait for a moment in which that
+    /// does no harm.
     /// </summary>
     /// <returns>Whether they are saved, or wait for it.</returns>
     public SettingsSave RequestSave()

@@ -1,11 +1,15 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Values that somebody would like the settings to have. Nothing uses them until <see cref="SettingsGate"/> has let them through.</summary>
+/// <summary>
+/// Values that somebody would like the settings to have. Nothing uses them until <see cref="SettingsGate"/> has let them through.
+/// </summary>
 public sealed class SettingsDraft
 {
     private readonly int[] _values = new int[SettingsTable.Count];
 
-    /// <summary>Initializes a new instance of the <see cref="SettingsDraft"/> class with the values of existing settings.</summary>
+    /// <summary>
+    /// Initializes a new instance of the <see cref="SettingsDraft"/> class with the values of existing settings.
+    /// </summary>
     /// <param name="from">The existing settings.</param>
     public SettingsDraft(SettingValues from)
     {

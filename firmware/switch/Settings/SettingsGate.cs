@@ -3,8 +3,9 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// All rules that settings must keep, with the sentences for those that break them. <see cref="SettingValues"/> takes new values through here
-/// and in no other way, whether a person types them, a guide measures them, or flash, a file or a recording holds them.
+/// All rules that settings must keep, with the sentences for those that break them. <see cref="SettingValues"/> takes new values
+/// through here and in no other way, whether a person types them, a guide measures them, or flash, a file or a recording holds
+/// them.
 /// </summary>
 public sealed class SettingsGate
 {
@@ -59,8 +60,9 @@ public sealed class SettingsGate
     }
 
     /// <summary>
-    /// Puts back to their defaults the values that break a rule, so that one bad value costs no other: a value out of its range alone; the two
-    /// levels together; and sensor-gain and turns only where even the default levels are more than the sensor can show with them.
+    /// Puts back to their defaults the values that break a rule, so that one bad value costs no other: a value out of its range
+    /// alone; the two levels together; and sensor-gain and turns only where even the default levels are more than the sensor can
+    /// show with them.
     /// </summary>
     /// <param name="draft">The values; they keep every rule afterwards.</param>
     /// <returns>How many values were put back.</returns>
@@ -92,10 +94,13 @@ public sealed class SettingsGate
         return count;
     }
 
-    /// <summary>Writes which rule was broken, without the full stop, so that the caller can add what has become of the change.</summary>
+    /// <summary>
+    /// Writes which rule was broken, without the full stop, so that the caller can add what has become of the change.
+    /// </summary>
     /// <param name="output">Where to.</param>
     /// <param name="refusal">The rule.</param>
-    /// <param name="shown">Whose figures are shown: those in use where one setting was to be changed, the draft itself where many were.</param>
+    /// <param name="shown">Whose figures are shown: those in use where one setting was to be changed, the draft itself where many
+    /// were.</param>
     /// <returns>The output.</returns>
     public TextOutput Explain(TextOutput output, SettingChange refusal, SettingsDraft shown)
     {
@@ -106,8 +111,8 @@ public sealed class SettingsGate
                 ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), shown[SettingId.StartAt]).Text(" and ");
                 return ValueText.Value(output, SettingsTable.Row(SettingId.StopBelow), shown[SettingId.StopBelow]).Text(")");
             case SettingChange.BeyondSensor:
-                return output.Text("start-at would be more than the sensor can show with its gain and turns: ").Amperes(LargestStartAt(shown))
-                    .Text(" at most now");
+                return output.Text("start-at would be more than the sensor can show with its gain and turns: ")
+                    .Amperes(LargestStartAt(shown)).Text(" at most now");
             default:
                 return output.Text("a value is out of its range");
         }
@@ -131,8 +136,8 @@ public sealed class SettingsGate
         draft[id] = SettingsTable.Row(id).Default;
     }
 
-    // In mA. Half of full scale from peak to peak: that much of an ESP32's converter is straight enough, with room for the tolerance of the
-    // sensor's resting voltage.
+    // In mA. Half of full scale from peak to peak: that much of an ESP32's converter is straight enough, with room for the
+    // tolerance of the sensor's resting voltage.
     private int LargestStartAt(SettingsDraft draft)
     {
         SensorScale scale = new SensorScale(draft[SettingId.SensorGain], draft[SettingId.Turns], _microvoltsACount);

@@ -2,13 +2,17 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Writes to flash when it may: with tool and vacuum off, since a write stalls the readings; one write a step.</summary>
+/// <summary>
+/// Writes to flash when that does no harm. A write stalls the readings, so it waits until tool and vacuum are off, and a step
+/// does one write.
+/// </summary>
 public sealed class FlashKeeper
 {
-    // A log entry is worth at most a write in ten minutes.
+    // The event log is written at most once in ten minutes, to spare the flash.
     private const long LogPeriod = 600L * 1000000;
 
-    // A write as the vacuum goes off is over before the relay may close again, so that no tool's start has to wait for it.
+    // How long after the vacuum has gone off a write may still begin. It is over before the relay may close again, so that no
+    // tool's start has to wait for it.
     private const long JustOff = 100000;
 
     private readonly Switch _switch;
@@ -41,7 +45,8 @@ public sealed class FlashKeeper
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        // A hold must outlive a power cut also while the tool runs; a write with the relay open stalls nothing that matters.
+        // That the vacuum is held off must outlive a power cut also when a tool runs now. With the relay open, a write stalls
+        // nothing that matters.
         if (_isBootWaiting && _switch.IsRelayResting)
         {
             _isBootWaiting = false;
@@ -49,10 +54,12 @@ public sealed class FlashKeeper
             return;
         }
 
-        // What nobody has asked for is written then, or when nobody has worked for as long as a log entry may wait.
+        // Run hours and log, which nobody has asked to be saved, are written just after the vacuum has gone off, or once nobody
+        // has worked for as long as a log entry may wait.
         long off = now - _switch.Core.Vacuum.Since;
         bool isGoodTime = off <= JustOff || off >= LogPeriod;
-        bool isLogWaiting = isGoodTime && _switch.Log.IsDirty && now >= _nextLog && !_switch.Core.Faults[Fault.RestartLoop].IsActive;
+        bool isLogWaiting = isGoodTime && _switch.Log.IsDirty && now >= _nextLog
+            && !_switch.Core.Faults[Fault.RestartLoop].IsActive;
         bool areHoursWaiting = _areHoursWaiting || (isGoodTime && _switch.Hours.IsWorthWriting);
         if ((!_switch.Desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_switch.IsQuiet)
         {
@@ -61,7 +68,8 @@ public sealed class FlashKeeper
 
         if (_switch.Desk.IsSaveWaiting)
         {
-            SaveSettings();
+            bool isSaved = _switch.Desk.RequestSave() == SettingsSave.Done;
+            _switch.Console.Interject(isSaved ? "Saved." : "The flash failed; nothing was saved.");
         }
         else if (areHoursWaiting)
         {
@@ -78,10 +86,5 @@ public sealed class FlashKeeper
             _nextLog = now + LogPeriod;
             _switch.Log.Save();
         }
-    }
-
-    private void SaveSettings()
-    {
-        _switch.Console.Interject(_switch.Desk.RequestSave() == SettingsSave.Done ? "Saved." : "The flash failed; nothing was saved.");
     }
 }

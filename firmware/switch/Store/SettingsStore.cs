@@ -1,8 +1,8 @@
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Keeps the settings in flash as pairs of a setting's number and its value, so that a firmware with more settings can read what one with fewer
-/// has written, and the other way round.
+/// Keeps the settings in flash as pairs of a setting's number and its value, so that a firmware with more settings can read what
+/// one with fewer has written, and the other way round.
 /// </summary>
 public sealed class SettingsStore
 {
