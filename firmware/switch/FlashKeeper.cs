@@ -2,13 +2,17 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Writes to flash when it may: with tool and vacuum off, since a write stalls the readings; one write a step.</summary>
+/// <summary>
+/// Writes to flash when that does no harm. A write stalls the readings, so it waits until tool and vacuum are off, and a step
+/// does one write.
+/// </summary>
 public sealed class FlashKeeper
 {
-    // A log entry is worth at most a write in ten minutes.
+    // The event log is written at most once in ten minutes, to spare the flash.
     private const long LogPeriodMicroseconds = 10 * Time.Minute;
 
-    // A write as the vacuum goes off is over before the relay may close again, so that no tool's start has to wait for it.
+    // How long after the vacuum has gone off a write may still begin. It is over before the relay may close again, so that no
+    // tool's start has to wait for it.
     private const long JustOffMicroseconds = 100 * Time.Millisecond;
 
     private readonly DetectionCore _core;
@@ -44,7 +48,8 @@ public sealed class FlashKeeper
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        // A hold must outlive a power cut also while the tool runs; a write with the relay open stalls nothing that matters.
+        // That the vacuum is held off must outlive a power cut also when a tool runs now. With the relay open, a write stalls
+        // nothing that matters.
         if (_boot.IsWriteWaiting && _core.IsRelayResting)
         {
             _boot.IsWriteWaiting = false;
@@ -52,10 +57,12 @@ public sealed class FlashKeeper
             return;
         }
 
-        // What nobody has asked for is written then, or when nobody has worked for as long as a log entry may wait.
+        // Run hours and log, which nobody has asked to be saved, are written just after the vacuum has gone off, or once nobody
+        // has worked for as long as a log entry may wait.
         long off = now - _core.Vacuum.Since;
         bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
-        bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog && !_core.Faults[Fault.RestartLoop].IsActive;
+        bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog
+            && !_core.Faults[Fault.RestartLoop].IsActive;
         bool areHoursWaiting = _hours.IsWriteWaiting || (isGoodTime && _hours.IsWorthWriting);
         if ((!_desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_core.IsQuiet)
         {
@@ -79,8 +86,8 @@ public sealed class FlashKeeper
 
     private void SaveSettings(long now)
     {
-        _desk.IsSaveWaiting = false;
-        _console.Interject(_desk.Save(now) ? "Saved." : "The flash failed; nothing was saved.");
+        bool isSaved = _desk.RequestSave(now) == SettingsSave.Done;
+        _console.Interject(isSaved ? "Saved." : "The flash failed; nothing was saved.");
     }
 
     private void SaveHours(long now)

@@ -30,16 +30,17 @@ public sealed class Switch
         Log.Load();
         Hours = new RunHours(Safe);
         Hours.Load();
-        SettingsStore store = new SettingsStore(Safe);
+        SettingsGate gate = new SettingsGate(board.FullScale, board.MicrovoltsACount);
+        SettingsStore store = new SettingsStore(Safe, gate);
         store.Load(SavedSettings);
-        Settings.CopyFrom(SavedSettings);
+        Settings.Take(new SettingsDraft(SavedSettings), gate);
         _reader = new BucketReader(board, Readings);
         _bucket = _reader.Bucket;
         Now = _reader.Now;
         _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
         _journal = new Journal(Log, Boot, Core);
-        Desk = new SettingsDesk(store, SavedSettings, Settings, board, _reader, Core, _journal);
+        Desk = new SettingsDesk(gate, store, SavedSettings, Settings, _reader, Core, _journal);
 
         TextOutput output = new TextOutput();
         Sounder sounder = new Sounder(Safe);

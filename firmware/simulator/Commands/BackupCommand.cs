@@ -39,7 +39,7 @@ internal static class BackupCommand
     /// <summary>Puts settings into a board, saves them, and says what has changed.</summary>
     /// <param name="console">The board's console.</param>
     /// <param name="wanted">All settings as they shall be.</param>
-    public static void Put(BoardConsole console, SettingValues wanted)
+    public static void Put(BoardConsole console, SettingsDraft wanted)
     {
         IReadOnlyList<string> changes = new BoardSettings(console).Change(wanted);
         foreach (string change in changes)
@@ -55,7 +55,7 @@ internal static class BackupCommand
     private static int Backup(string port, string path)
     {
         using BoardConsole console = BoardConsole.Connect(port);
-        (SettingValues values, int unsaved) = new BoardSettings(console).Read();
+        (SettingsDraft values, int unsaved) = new BoardSettings(console).Read();
         SettingsFile.Write(path, values, port);
         Console.WriteLine($"{path}: {SettingsTable.Count} settings{(unsaved > 0 ? $", {unsaved} of them in use but not saved on the board" : "")}.");
         return ExitCode.Good;
@@ -63,7 +63,7 @@ internal static class BackupCommand
 
     private static int Restore(string port, string path)
     {
-        SettingValues wanted = SettingsFile.Read(path);
+        SettingsDraft wanted = SettingsFile.Read(path);
         using BoardConsole console = BoardConsole.Connect(port);
         Put(console, wanted);
         return ExitCode.Good;

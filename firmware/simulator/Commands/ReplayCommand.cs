@@ -30,7 +30,7 @@ internal static class ReplayCommand
         command.SetAction(parsed =>
         {
             ReplaySource source = SourceFile.Open(parsed.GetRequiredValue(file), table.Of(parsed));
-            IReadOnlyList<SettingChoice> choices = SettingChoice.Of(source.Settings, source.HasSettings ? "as recorded" : "defaults", parsed.GetRequiredValue(set));
+            IReadOnlyList<SettingChoice> choices = SettingChoice.Of(source, parsed.GetRequiredValue(set));
             List<ReplayRun> runs = Run(source, choices);
             ReplayReport.Print(choices, runs);
             if (parsed.GetValue(chart) is { } png)

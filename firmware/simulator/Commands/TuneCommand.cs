@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Port;
 using NanoDustSwitch.Simulator.Replay;
 using NanoDustSwitch.Simulator.Report;
@@ -56,7 +57,9 @@ internal static class TuneCommand
         Console.Write($"Set and save these at {port}? (yes or no) ");
         if (Console.ReadLine()?.Trim().Equals("yes", StringComparison.OrdinalIgnoreCase) == true)
         {
-            BackupCommand.Put(console, settings.In(new BoardSettings(console).Read().Values));
+            SettingsDraft wanted = new BoardSettings(console).Read().Values;
+            settings.PutInto(wanted);
+            BackupCommand.Put(console, wanted);
         }
         else
         {

@@ -46,7 +46,7 @@ internal sealed class DayRun
         if (day.Settings.Count > 0)
         {
             // The day's settings are those of a box in use: they outlive its power.
-            Rig.Switch.Desk.Save(Rig.Switch.Now);
+            Rig.Switch.Desk.RequestSave(Rig.Switch.Now);
         }
 
         Rig.RunUntil(_begin);

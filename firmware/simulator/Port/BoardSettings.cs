@@ -1,4 +1,5 @@
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Commands;
 
 namespace NanoDustSwitch.Simulator.Port;
@@ -11,9 +12,9 @@ internal sealed class BoardSettings(BoardConsole console)
 
     /// <summary>Reads the settings in use.</summary>
     /// <returns>The settings, and how many of them are not saved.</returns>
-    public (SettingValues Values, int Unsaved) Read()
+    public (SettingsDraft Values, int Unsaved) Read()
     {
-        SettingValues values = new();
+        SettingsDraft values = new(new SettingValues());
         HashSet<int> seen = [];
         int unsaved = 0;
         foreach (string line in console.Ask("settings"))
@@ -36,13 +37,14 @@ internal sealed class BoardSettings(BoardConsole console)
     /// Changes settings and saves them, while the vacuum is held off. What the board has in the end is read back; if that is not what was
     /// wanted, the saved settings are used again.
     /// </summary>
-    /// <param name="wanted">All settings, each of them allowed by the table.</param>
+    /// <param name="draft">All settings as they shall be.</param>
     /// <returns>What was changed, a line each.</returns>
-    public IReadOnlyList<string> Change(SettingValues wanted)
+    public IReadOnlyList<string> Change(SettingsDraft draft)
     {
-        (SettingValues now, int unsaved) = Read();
-        Check(wanted);
-        List<SettingId> steps = Order(now, wanted);
+        (SettingsDraft now, int unsaved) = Read();
+        SettingsGate gate = Gate();
+        SettingValues wanted = SettingsOnPc.Checked(draft, gate, consequence: "; nothing was sent");
+        IReadOnlyList<SettingId> steps = SettingsOnPc.Order(now, wanted, gate, Differences(now, wanted));
         string why = Why();
         bool isHeld = why.StartsWith("held off", StringComparison.Ordinal);
         if (!isHeld && !why.StartsWith("off:", StringComparison.Ordinal))
@@ -62,10 +64,10 @@ internal sealed class BoardSettings(BoardConsole console)
             }
         }
 
-        return [.. steps.Select(id => $"{SettingsTable.Row(id).Name}: {SettingsFile.Value(id, now[id])} -> {SettingsFile.Value(id, wanted[id])}")];
+        return [.. steps.Select(id => $"{SettingsTable.Row(id).Name}: {FirmwareText.Of(id, now[id])} -> {FirmwareText.Of(id, wanted[id])}")];
     }
 
-    private void Send(List<SettingId> steps, SettingValues wanted, bool isHeld)
+    private void Send(IReadOnlyList<SettingId> steps, SettingValues wanted, bool isHeld)
     {
         if (!isHeld)
         {
@@ -74,7 +76,7 @@ internal sealed class BoardSettings(BoardConsole console)
 
         foreach (SettingId id in steps)
         {
-            string line = $"{SettingsTable.Row(id).Name} {SettingsFile.Value(id, wanted[id])}";
+            string line = FirmwareText.Line(id, wanted[id]);
             string answer = Send(line);
             if (!answer.StartsWith(line, StringComparison.Ordinal))
             {
@@ -82,7 +84,7 @@ internal sealed class BoardSettings(BoardConsole console)
             }
         }
 
-        if (Read().Values.Differences(wanted) > 0)
+        if (Differences(Read().Values, wanted).Any())
         {
             throw Undone("what it shows is not what was sent.");
         }
@@ -98,45 +100,16 @@ internal sealed class BoardSettings(BoardConsole console)
         }
     }
 
-    // Each step must leave settings that the board allows: the sensor's range grows first, and the levels never cross.
-    private static List<SettingId> Order(SettingValues now, SettingValues wanted)
-    {
-        List<SettingId> order = [];
-        order.AddRange(SensorScale().Where(id => wanted[id] < now[id]));
-        order.AddRange(wanted[SettingId.StartAt] > now[SettingId.StopBelow] ? [SettingId.StartAt, SettingId.StopBelow] : [SettingId.StopBelow, SettingId.StartAt]);
-        order.AddRange(SensorScale().Where(id => wanted[id] > now[id]));
-        order.AddRange(Enum.GetValues<SettingId>().Except(order));
-        order.RemoveAll(id => wanted[id] == now[id]);
-        return order;
+    private static IEnumerable<SettingId> Differences(SettingsDraft now, SettingValues wanted) =>
+        Enum.GetValues<SettingId>().Where(id => now[id] != wanted[id]);
 
-        static SettingId[] SensorScale() => [SettingId.SensorGain, SettingId.Turns];
-    }
-
-    private void Check(SettingValues wanted)
-    {
-        string start = SettingsFile.Value(SettingId.StartAt, wanted[SettingId.StartAt]);
-        if (wanted[SettingId.StopBelow] >= wanted[SettingId.StartAt])
-        {
-            throw new UserException(
-                $"stop-below {SettingsFile.Value(SettingId.StopBelow, wanted[SettingId.StopBelow])} must be less than start-at {start}; nothing was sent.");
-        }
-
-        (int fullScale, int microvolts) = Converter();
-        int largest = SettingsDesk.LargestStartAt(wanted, fullScale, microvolts);
-        if (largest < wanted[SettingId.StartAt])
-        {
-            throw new UserException(
-                $"start-at {start} is more than the sensor can show with this sensor-gain and turns, {largest / 1000.0:0.00} A; nothing was sent.");
-        }
-    }
-
-    private (int FullScale, int Microvolts) Converter()
+    private SettingsGate Gate()
     {
         // "converter   0 to 4095, 806 uV a count"
         string[] words = [.. console.Ask("details").Where(line => line.StartsWith("converter ", StringComparison.Ordinal))
             .SelectMany(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries))];
         return words.Length > 4 && int.TryParse(words[3].TrimEnd(','), out int fullScale) && int.TryParse(words[4], out int microvolts)
-            ? (fullScale, microvolts)
+            ? new SettingsGate(fullScale, microvolts)
             : throw new UserException($"The board at {console.Name} does not say what its converter is; nothing was sent.");
     }
 

@@ -1,5 +1,6 @@
 using System.Text;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Commands;
 
 namespace NanoDustSwitch.Simulator.Port;
@@ -11,23 +12,17 @@ internal static class SettingsFile
     private const long Largest = 100_000;
     private const int NameWidth = 18;
 
-    /// <summary>Gives a value as it is shown and typed.</summary>
-    /// <param name="id">The setting.</param>
-    /// <param name="value">Its value.</param>
-    /// <returns>The text.</returns>
-    public static string Value(SettingId id, int value) => BoardText.Of(output => ValueText.Value(output, SettingsTable.Row(id), value));
-
     /// <summary>Writes a file.</summary>
     /// <param name="path">Where.</param>
     /// <param name="settings">The settings.</param>
     /// <param name="port">Where they come from.</param>
-    public static void Write(string path, SettingValues settings, string port)
+    public static void Write(string path, SettingsDraft settings, string port)
     {
         StringBuilder text = new();
         text.Append($"{Head}\n# from {port}, firmware {Firmware.Switch.Version}, {DateTime.Now:yyyy-MM-dd HH:mm}\n");
-        for (int i = 0; i < SettingsTable.Count; i++)
+        foreach (SettingId id in Enum.GetValues<SettingId>())
         {
-            text.Append($"{SettingsTable.Row((SettingId)i).Name.PadRight(NameWidth)}{Value((SettingId)i, settings[(SettingId)i])}\n");
+            text.Append($"{SettingsTable.Row(id).Name.PadRight(NameWidth)}{FirmwareText.Of(id, settings[id])}\n");
         }
 
         try
@@ -42,8 +37,8 @@ internal static class SettingsFile
 
     /// <summary>Reads a file and checks every line.</summary>
     /// <param name="path">Where.</param>
-    /// <returns>The settings, each of them allowed.</returns>
-    public static SettingValues Read(string path)
+    /// <returns>The settings, each within its range. What they demand of each other depends on the board's converter and is not checked yet.</returns>
+    public static SettingsDraft Read(string path)
     {
         string[] lines = Lines(path);
         if (lines.Length == 0 || lines[0].Trim() != Head)
@@ -51,7 +46,7 @@ internal static class SettingsFile
             throw new UserException($"{path} is no backup of settings that this program reads; its first line must be '{Head}'.");
         }
 
-        SettingValues settings = new();
+        SettingsDraft settings = new(new SettingValues());
         HashSet<int> seen = [];
         for (int i = 1; i < lines.Length; i++)
         {
@@ -78,7 +73,7 @@ internal static class SettingsFile
     /// <param name="line">The line, trimmed.</param>
     /// <param name="settings">Where the value goes.</param>
     /// <param name="seen">Numbers of the settings that have been read.</param>
-    public static void TakeLine(string source, string line, SettingValues settings, HashSet<int> seen)
+    public static void TakeLine(string source, string line, SettingsDraft settings, HashSet<int> seen)
     {
         string name = line.Split(' ', '\t')[0].ToLowerInvariant();
         string text = line[name.Length..].Trim();
@@ -88,18 +83,12 @@ internal static class SettingsFile
             throw new UserException($"{source}: there is no setting '{name}'.");
         }
 
-        Setting setting = SettingsTable.Row((SettingId)row);
         if (!seen.Add(row))
         {
             throw new UserException($"{source}: {name} stands there a second time.");
         }
 
-        if (!ValueParser.TryParse(setting, text.ToLowerInvariant(), out int value) || !setting.Allows(value))
-        {
-            throw new UserException($"{source}: {name} cannot be '{text}'; allowed is {BoardText.Of(output => ValueText.Range(output, setting))}.");
-        }
-
-        settings[(SettingId)row] = value;
+        settings[(SettingId)row] = SettingsOnPc.Read((SettingId)row, text, $"{source}: ");
     }
 
     private static string[] Lines(string path)

@@ -1,6 +1,7 @@
 using System.Globalization;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 
 namespace NanoDustSwitch.Simulator.Port;
 
@@ -100,7 +101,7 @@ internal sealed record WatchLine(
         }
 
         string others = Faults.Count > 1 ? $"; also: {string.Join(", ", Faults.Skip(1).Select(FaultText.Name))}" : "";
-        string seen = BoardText.Of(output => FaultText.Seen(output, Faults[0], Figure));
+        string seen = FirmwareText.Of(output => FaultText.Seen(output, Faults[0], Figure));
         return $"{FaultText.Name(Faults[0])}: {seen}{others}. Do: {FaultText.ToDo(Faults[0])}";
     }
 

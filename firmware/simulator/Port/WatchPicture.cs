@@ -1,3 +1,4 @@
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Live.Picture;
 using Spectre.Console;
 using Spectre.Console.Rendering;
@@ -63,7 +64,7 @@ internal sealed class WatchPicture(string name, Glyphs glyphs)
 
     private IEnumerable<IRenderable> Board(WatchLine line, int width, string? trouble)
     {
-        yield return Looks.Heading($"the board at {name}, up {BoardText.Of(output => output.Clock((long)line.Seconds))}");
+        yield return Looks.Heading($"the board at {name}, up {FirmwareText.Of(output => output.Clock((long)line.Seconds))}");
         yield return trouble is null
             ? Line("state", StateLooks.Words(line.State), StateLooks.Look(line.State))
             : Line("state", "no board: this is how it stood at last", Looks.Wrong);

@@ -1,5 +1,6 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Commands;
 using NanoDustSwitch.Simulator.Spectrum;
 
@@ -14,6 +15,7 @@ internal sealed class BoardRecording : ReplaySource
     private readonly StateTape _tape = new();
     private readonly List<string> _data = [];
     private readonly string _name;
+    private readonly SettingsDraft _settings = new(new SettingValues());
     private readonly List<Burst> _bursts = [];
     private string _firmware = "";
     private int _version;
@@ -42,7 +44,10 @@ internal sealed class BoardRecording : ReplaySource
             : $"; this is firmware {Switch.Version}, so the core begins as after a boot.");
 
     /// <inheritdoc/>
-    public override SettingValues Settings { get; } = new();
+    public override SettingValues Settings => field ??= SettingsOnPc.Checked(_settings, Gate, $"{_name}: ");
+
+    /// <inheritdoc/>
+    public override SettingsGate Gate => field ??= new SettingsGate(_fullScale, _microvoltsACount);
 
     /// <inheritdoc/>
     public override bool HasSettings => true;
@@ -279,7 +284,7 @@ internal sealed class BoardRecording : ReplaySource
                     return false;
                 }
 
-                Settings[(SettingId)row] = value;
+                _settings[(SettingId)row] = value;
                 return SettingsTable.Row((SettingId)row).Allows(value);
             case "state":
                 return words.Skip(1).All(TryNumber);

@@ -16,6 +16,9 @@ internal abstract class ReplaySource
     /// <summary>Gets the settings it was made with; the defaults where it knows of none.</summary>
     public abstract SettingValues Settings { get; }
 
+    /// <summary>Gets the rules that settings for it must keep.</summary>
+    public abstract SettingsGate Gate { get; }
+
     /// <summary>Gets a value indicating whether it knows the settings that it was made with.</summary>
     public abstract bool HasSettings { get; }
 

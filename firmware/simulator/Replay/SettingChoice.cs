@@ -11,58 +11,28 @@ internal sealed record SettingChoice(string Title, SettingValues Values)
 {
     private const int Most = 8;
 
-    // As the switch does where it finds the levels itself.
-    private const int StopOfStartPercent = 60;
-
     /// <summary>Reads what was typed.</summary>
-    /// <param name="made">The settings that the recording was made with.</param>
-    /// <param name="title">What these are called.</param>
+    /// <param name="source">The recording.</param>
     /// <param name="typed">Pieces of the form <c>start-at=300mA</c>.</param>
     /// <returns>The settings as they were, then one set for each combination.</returns>
-    public static IReadOnlyList<SettingChoice> Of(SettingValues made, string title, IReadOnlyList<string> typed)
+    public static IReadOnlyList<SettingChoice> Of(ReplaySource source, IReadOnlyList<string> typed)
     {
-        List<(SettingId Id, List<int> Values)> changes = [];
-        foreach (string piece in typed)
-        {
-            (SettingId id, int value) = Parse(piece);
-            int known = changes.FindIndex(change => change.Id == id);
-            if (known < 0)
-            {
-                changes.Add((id, [value]));
-            }
-            else
-            {
-                changes[known].Values.Add(value);
-            }
-        }
-
-        int count = changes.Aggregate(1, (product, change) => product * change.Values.Count);
+        IGrouping<SettingId, int>[] changes = [.. typed.Select(Parse).GroupBy(change => change.Id, change => change.Value)];
+        int count = changes.Aggregate(1, (product, change) => product * change.Count());
         if (count > Most)
         {
             throw new UserException($"--set gives {count} combinations; {Most} fit side by side.");
         }
 
-        SettingChoice asMade = new(title, made);
-        IEnumerable<SettingChoice> all = [new SettingChoice("", made)];
-        foreach ((SettingId id, List<int> values) in changes)
+        IEnumerable<(SettingId Id, int Value)[]> all = [[]];
+        foreach (IGrouping<SettingId, int> change in changes)
         {
-            all = [.. all.SelectMany(choice => values.Select(value => choice.With(id, value)))];
+            all = [.. all.SelectMany(steps => change.Select(value => ((SettingId, int)[])[.. steps, (change.Key, value)]))];
         }
 
-        return changes.Count == 0 ? [asMade] : [asMade, .. all.Select(choice => choice.Checked(changes.Exists(change => change.Id == SettingId.StopBelow)))];
+        SettingChoice asMade = new(source.HasSettings ? "as recorded" : "defaults", source.Settings);
+        return changes.Length == 0 ? [asMade] : [asMade, .. all.Select(steps => With(source, steps))];
     }
-
-    /// <summary>Writes a setting's name and value as they can be typed at the console.</summary>
-    /// <param name="id">The setting.</param>
-    /// <param name="value">Its value.</param>
-    /// <returns>The text.</returns>
-    public static string Text(SettingId id, int value) => SettingsTable.Row(id).Name + " " + ValueOf(id, value);
-
-    /// <summary>Writes a setting's value with its unit.</summary>
-    /// <param name="id">The setting.</param>
-    /// <param name="value">Its value.</param>
-    /// <returns>The text.</returns>
-    public static string ValueOf(SettingId id, int value) => Written(output => ValueText.Value(output, SettingsTable.Row(id), value));
 
     private static (SettingId Id, int Value) Parse(string piece)
     {
@@ -73,57 +43,32 @@ internal sealed record SettingChoice(string Title, SettingValues Values)
         }
 
         string name = piece[..sign].Trim().ToLowerInvariant();
-        string text = piece[(sign + 1)..].Trim().ToLowerInvariant();
         int index = SettingsTable.Find(name);
         if (index < 0)
         {
-            string names = string.Join(", ", Enumerable.Range(0, SettingsTable.Count).Select(i => SettingsTable.Row((SettingId)i).Name));
+            string names = string.Join(", ", Enum.GetValues<SettingId>().Select(id => SettingsTable.Row(id).Name));
             throw new UserException($"There is no setting '{name}'; there are {names}.");
         }
 
-        Setting row = SettingsTable.Row((SettingId)index);
-        return ValueParser.TryParse(row, text, out int value) && row.Allows(value)
-            ? ((SettingId)index, value)
-            : throw new UserException($"'{text}' is no value for {name}; allowed is {Written(output => ValueText.Range(output, row))}.");
-    }
-
-    private static string Written(Func<TextOutput, TextOutput> write)
-    {
-        byte[] bytes = new byte[TextOutput.Size];
-        TextOutput output = write(new TextOutput());
-        return SentText.Of(bytes[..output.Take(bytes, bytes.Length)]);
-    }
-
-    private SettingChoice With(SettingId id, int value)
-    {
-        SettingValues values = Copy();
-        values[id] = value;
-        string title = Text(id, value);
-        return new SettingChoice(Title.Length > 0 ? $"{Title}, {title}" : title, values);
+        return ((SettingId)index, SettingsOnPc.Read((SettingId)index, piece[(sign + 1)..].Trim()));
     }
 
     // A lower start-at takes stop-below along where that was not named.
-    private SettingChoice Checked(bool isStopNamed)
+    private static SettingChoice With(ReplaySource source, IReadOnlyList<(SettingId Id, int Value)> steps)
     {
-        int start = Values[SettingId.StartAt];
-        int stop = Values[SettingId.StopBelow];
-        if (stop < start)
+        SettingsDraft draft = new(source.Settings);
+        foreach ((SettingId id, int value) in steps)
         {
-            return this;
+            draft[id] = value;
         }
 
-        if (isStopNamed)
+        string title = string.Join(", ", steps.Select(step => FirmwareText.Line(step.Id, step.Value)));
+        if (draft[SettingId.StopBelow] >= draft[SettingId.StartAt] && steps.All(step => step.Id != SettingId.StopBelow))
         {
-            throw new UserException($"start-at must stay above stop-below: {ValueOf(SettingId.StartAt, start)} and {ValueOf(SettingId.StopBelow, stop)} do not go together.");
+            draft[SettingId.StopBelow] = TaughtLevels.StopFor(draft[SettingId.StartAt]);
+            title += ", " + FirmwareText.Line(SettingId.StopBelow, draft[SettingId.StopBelow]);
         }
 
-        return With(SettingId.StopBelow, start * StopOfStartPercent / 100);
-    }
-
-    private SettingValues Copy()
-    {
-        SettingValues values = new();
-        values.CopyFrom(Values);
-        return values;
+        return new SettingChoice(title, SettingsOnPc.Checked(draft, source.Gate));
     }
 }

@@ -24,6 +24,9 @@ internal sealed class TableSource(string name, TableReadings readings, double le
     public override SettingValues Settings { get; } = new();
 
     /// <inheritdoc/>
+    public override SettingsGate Gate { get; } = GateFor(new Converter(new ShopRandom(seed, 2)));
+
+    /// <inheritdoc/>
     public override bool HasSettings => false;
 
     /// <inheritdoc/>
@@ -53,8 +56,7 @@ internal sealed class TableSource(string name, TableReadings readings, double le
         RecordingLine line = new(readings.Values, readings.IsCounts, leadReadings, seed);
         line.Fit(settings[SettingId.SensorGain] / 1000.0, settings[SettingId.Turns]);
         Rig rig = new(new PcBoard(line, ReadingClock.Ideal(readings.Rate), FlashImage.Blank()));
-        rig.Switch.Settings.CopyFrom(settings);
-        rig.Switch.Desk.Use();
+        rig.Switch.Desk.Change(new SettingsDraft(settings));
         while (true)
         {
             rig.Step();
@@ -67,4 +69,6 @@ internal sealed class TableSource(string name, TableReadings readings, double le
             look(now, rig.Switch.Core);
         }
     }
+
+    private static SettingsGate GateFor(Converter converter) => new(converter.FullScale, (int)converter.MicrovoltsPerCount);
 }

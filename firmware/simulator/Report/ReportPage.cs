@@ -1,6 +1,7 @@
 using System.Net;
 using System.Text;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Charts;
 using NanoDustSwitch.Simulator.Replay;
 using NanoDustSwitch.Simulator.Spectrum;
@@ -109,7 +110,7 @@ internal sealed class ReportPage
         SettingId[] ids = [.. Enumerable.Range(0, SettingsTable.Count).Select(i => (SettingId)i)];
         AddTable(
             ["", .. choices.Select(choice => choice.Title)],
-            ids.Select(id => (IReadOnlyList<string>)[SettingsTable.Row(id).Name, .. choices.Select(choice => SettingChoice.ValueOf(id, choice.Values[id]))]));
+            ids.Select(id => (IReadOnlyList<string>)[SettingsTable.Row(id).Name, .. choices.Select(choice => FirmwareText.Of(id, choice.Values[id]))]));
     }
 
     /// <inheritdoc/>

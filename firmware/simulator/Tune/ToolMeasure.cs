@@ -1,17 +1,13 @@
-using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Replay;
 
 namespace NanoDustSwitch.Simulator.Tune;
 
-/// <summary>What a recording shows of a tool, measured as <c>teach</c> does it: the least tenth of a second after the start surge.</summary>
+/// <summary>
+/// What a recording shows of a tool, measured as <c>teach</c> does it: the least tenth of a second after the start surge.
+/// </summary>
 internal sealed class ToolMeasure
 {
-    // As Teacher has them.
-    private const double SurgeSeconds = 1.5;
-    private const int SeenBuckets = Bucket.ASecond / 4;
-    private const int StoppedBuckets = Bucket.ASecond / 10;
-
     private readonly int _quiet;
     private readonly SwingMeter _afterSurge = new();
     private readonly SwingMeter _whole = new();
@@ -21,7 +17,7 @@ internal sealed class ToolMeasure
     private ToolMeasure(int quiet)
     {
         _quiet = quiet;
-        _whole.High = quiet + (quiet / 4);
+        _whole.ExpectToolAbove(quiet);
         Wait();
     }
 
@@ -53,7 +49,7 @@ internal sealed class ToolMeasure
         _whole.Accept(swing);
         if (!_isRunning)
         {
-            if (_whole.Above < SeenBuckets)
+            if (!_whole.ShowsTool)
             {
                 return;
             }
@@ -65,14 +61,13 @@ internal sealed class ToolMeasure
             return;
         }
 
-        if (now - _since > SurgeSeconds)
+        if (now - _since > Teacher.SurgeMilliseconds / 1000.0)
         {
             _afterSurge.Accept(swing);
         }
 
-        // A quarter of the way from the quiet line to the tool.
-        _whole.Low = ((3 * _quiet) + (_afterSurge.Greatest > 0 ? _afterSurge.Greatest : _quiet)) / 4;
-        if (_whole.Below >= StoppedBuckets)
+        _whole.Low = SwingMeter.StopLevel(_quiet, _afterSurge.Greatest > 0 ? _afterSurge.Greatest : _quiet);
+        if (_whole.ShowsStop)
         {
             Stop();
         }

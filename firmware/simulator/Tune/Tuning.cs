@@ -1,4 +1,5 @@
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Commands;
 using NanoDustSwitch.Simulator.Replay;
 
@@ -93,8 +94,8 @@ internal sealed class Tuning
             {
                 string name = SettingsTable.Row(id).Name;
                 throw new UserException(
-                    $"{sources[0].Name} and {other.Name} are of different sensors: {name} is {SettingChoice.ValueOf(id, sources[0].Settings[id])} in one and "
-                    + $"{SettingChoice.ValueOf(id, other.Settings[id])} in the other.");
+                    $"{sources[0].Name} and {other.Name} are of different sensors: {name} is {FirmwareText.Of(id, sources[0].Settings[id])} in one and "
+                    + $"{FirmwareText.Of(id, other.Settings[id])} in the other.");
             }
         }
     }

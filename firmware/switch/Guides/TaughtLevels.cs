@@ -1,18 +1,23 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The levels that follow from what was measured.</summary>
+/// <summary>The levels for a tool, from what was measured of the tool and of the line without it.</summary>
 /// <remarks>
-/// Half the tool's current, or what is set already where that is lower: another tool may need it. Never within the noise, by about
-/// the distances that the core keeps from its noise floors. The benchmark says how often noise starts the vacuum at such levels; the random shops that tools do.
+/// Start-at becomes half the tool's current. Where a lower one is set already it stays, because another tool may need it. Both
+/// levels keep about the distance from the noise that the core itself keeps from its noise floors. How often noise starts the
+/// vacuum at such levels is measured by the benchmark, and that tools do start it by the tests with random shops.
 /// </remarks>
 public sealed class TaughtLevels
 {
+    /// <summary>
+    /// A tool must show at least so many times what the line shows without it. The sentence for it in Teacher says it in words.
+    /// </summary>
+    public const int ToolOverQuiet = 3;
+
     private const int StartOverNoisePercent = 200;
     private const int StopOverNoisePercent = 130;
     private const int StopOfStartPercent = 60;
-    private const int ToolOverNoisePercent = 300;
 
-    /// <summary>Whether tool and quiet line can be told apart: the tool shows three times the line.</summary>
+    /// <summary>Whether tool and quiet line can be told apart, and levels between them can be set.</summary>
     public readonly bool IsPossible;
 
     /// <summary>Value for start-at in mA.</summary>
@@ -23,21 +28,49 @@ public sealed class TaughtLevels
 
     /// <summary>Initializes a new instance of the <see cref="TaughtLevels"/> class.</summary>
     /// <param name="quiet">What the line shows at most without the tool, in mA.</param>
-    /// <param name="slowQuiet">What the slow lane says of it at most, in mA: levels that are set already may lie so low.</param>
-    /// <param name="tool">What it shows at least with the tool, in mA.</param>
+    /// <param name="slowQuiet">What the slow lane says of it at most, in mA. Levels that are set already may lie that
+    /// low.</param>
+    /// <param name="tool">What the line shows at least with the tool, in mA.</param>
     /// <param name="startAt">What start-at is now, in mA.</param>
     /// <param name="stopBelow">What stop-below is now, in mA.</param>
     public TaughtLevels(int quiet, int slowQuiet, int tool, int startAt, int stopBelow)
     {
         int start = startAt < tool / 2 ? startAt : tool / 2;
-        int stop = stopBelow < start * StopOfStartPercent / 100 ? stopBelow : start * StopOfStartPercent / 100;
+        int stop = stopBelow < StopFor(start) ? stopBelow : StopFor(start);
         int leastStart = Least(quiet, slowQuiet, StartOverNoisePercent, startAt);
         StartAt = Within(SettingId.StartAt, start, leastStart);
         StopBelow = Within(SettingId.StopBelow, stop, Least(quiet, slowQuiet, StopOverNoisePercent, stopBelow));
-        IsPossible = tool >= quiet * ToolOverNoisePercent / 100 && StartAt < tool && StopBelow < StartAt && StartAt >= leastStart;
+        IsPossible = tool >= quiet * ToolOverQuiet && StartAt < tool && StopBelow < StartAt && StartAt >= leastStart;
     }
 
-    // Above the noise of a cycle; or what is set already, as long as the slow lane can have found a tool by it.
+    /// <summary>Gives the highest stop-below that goes well with a start-at.</summary>
+    /// <param name="startAt">Start-at in mA.</param>
+    /// <returns>Stop-below in mA.</returns>
+    public static int StopFor(int startAt)
+    {
+        return startAt * StopOfStartPercent / 100;
+    }
+
+    /// <summary>Gives the value for noise: what the line shows at most without the tool, as far as the setting goes.</summary>
+    /// <param name="quiet">What the line shows, in mA.</param>
+    /// <returns>Noise in mA.</returns>
+    public static int NoiseFor(int quiet)
+    {
+        return Within(SettingId.Noise, quiet, 0);
+    }
+
+    /// <summary>Puts levels and noise into a draft of settings.</summary>
+    /// <param name="draft">The draft.</param>
+    /// <param name="noise">Noise in mA.</param>
+    public void PutInto(SettingsDraft draft, int noise)
+    {
+        draft[SettingId.StartAt] = StartAt;
+        draft[SettingId.StopBelow] = StopBelow;
+        draft[SettingId.Noise] = noise;
+    }
+
+    // A level must be above the noise of a single cycle. One that is set already may stay below that, as long as it is clear of
+    // the slow lane's noise: it may have been taught for a tool that only the slow lane finds.
     private static int Least(int quiet, int slowQuiet, int percent, int set)
     {
         int least = quiet * percent / 100;

@@ -3,21 +3,31 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Teaches the switch a tool: measures the quiet line, the tool and, if wanted, what the vacuum alone puts on the tool's line;
-/// says what it would set, and sets and saves it after a yes. The vacuum is held off all the while but in its own step.
+/// Teaches the switch a tool. It measures the quiet line, the tool and, if the person wants that, what the vacuum alone puts on
+/// the tool's line. Then it says what it would set, and sets and saves that after a yes. The vacuum is held off all the time,
+/// except in its own step.
 /// </summary>
 public sealed class Teacher : Guide
 {
+    /// <summary>How long the quiet line is measured, in seconds.</summary>
+    public const int IdleSeconds = 5;
+
+    /// <summary>How long it waits for the tool to start, in seconds.</summary>
+    public const int StartSeconds = 30;
+
+    /// <summary>How long the tool should run, in seconds; three beeps then ask the person to stop it.</summary>
+    public const int ToolSeconds = 5;
+
+    /// <summary>The tool's first current, which is its start surge and is not measured, in milliseconds.</summary>
+    public const int SurgeMilliseconds = 1500;
+
     private const long Second = 1000000;
-    private const long IdleTime = 5 * Second;
-    private const long StartTime = 30 * Second;
-    private const long ToolTime = 5 * Second;
     private const long LeastToolTime = 2 * Second;
     private const long StopTime = 30 * Second;
     private const long VacuumTime = 5 * Second;
-    private const long Surge = 1500000;
 
-    // Half a second, after which all that the slow lane looks back on is of one kind.
+    // The slow lane answers ten times a second and looks back over half a second. After five answers above the quiet line,
+    // everything that it looks back on is of the tool.
     private const int SlowLooks = 5;
 
     private readonly Word _word;
@@ -153,14 +163,14 @@ public sealed class Teacher : Guide
 
     private void MeasureIdle(long now)
     {
-        if (now - _since < IdleTime)
+        if (now - _since < IdleSeconds * Second)
         {
             return;
         }
 
         _idle = Meter.Greatest;
         _slowIdle = SlowGreatest();
-        Meter.High = _idle + (_idle / 4);
+        Meter.ExpectToolAbove(_idle);
         Slow.High = 2 * _slowIdle;
         Console.Output.Text("   The quiet line shows up to ").Amperes(Milliamperes(_idle)).Text(".").End();
         Console.Say("2. Two beeps: you have 30 s. Start the tool, run it for 5 s, stop it.");
@@ -169,15 +179,15 @@ public sealed class Teacher : Guide
 
     private void WaitForTool(long now)
     {
-        // A quarter of a second well above the quiet line; a lone spike is not. A tool within the noise of a cycle is the slow lane's.
+        // A small tool whose current is lost in the noise of a single cycle is found by the slow lane only.
         _isSlow = Slow.Above >= SlowLooks;
-        if (_isSlow || Meter.Above >= Bucket.ASecond / 4)
+        if (_isSlow || Meter.ShowsTool)
         {
             Console.Say("   There it is ...");
             Enter(TeachStage.Tool, null);
             _hasBeeped = false;
         }
-        else if (now - _since > StartTime)
+        else if (now - _since > StartSeconds * Second)
         {
             Console.Output.Text("Nothing above the quiet line's ").Amperes(Milliamperes(_idle)).Text(" was seen in 30 s.").End();
             Abort("The tool cannot be told from the quiet line");
@@ -187,29 +197,28 @@ public sealed class Teacher : Guide
     private void MeasureTool(long now)
     {
         long ran = now - _since;
-        if (ran < Surge)
+        if (ran < SurgeMilliseconds * 1000L)
         {
             Meter.Restart();
             Slow.Restart();
             return;
         }
 
-        // A quarter of the way from the quiet line to the tool: a tool whose load comes and goes is not taken as stopped.
-        Meter.Low = ((3 * _idle) + Meter.Greatest) / 4;
+        Meter.Low = SwingMeter.StopLevel(_idle, Meter.Greatest);
         bool hasStopped = _isSlow
-            ? Slow.Latest > 0 && Slow.Latest < ((3 * _slowIdle) + Slow.Greatest) / 4
-            : Meter.Below >= Bucket.ASecond / 10;
+            ? Slow.Latest > 0 && Slow.Latest < SwingMeter.StopLevel(_slowIdle, Slow.Greatest)
+            : Meter.ShowsStop;
         if (hasStopped)
         {
             ToolStopped(ran);
         }
-        else if (ran > ToolTime && !_hasBeeped)
+        else if (ran > ToolSeconds * Second && !_hasBeeped)
         {
             _hasBeeped = true;
             Console.Say("   Three beeps: stop the tool.");
             _sounder.Play(Sounder.StopTool, now);
         }
-        else if (ran > ToolTime + StopTime)
+        else if (ran > (ToolSeconds * Second) + StopTime)
         {
             Abort("The tool was not stopped");
         }
@@ -232,7 +241,7 @@ public sealed class Teacher : Guide
 
     private void MeasureVacuum(long now)
     {
-        // The first second is the vacuum's own start.
+        // In its first second the vacuum itself is starting up.
         if (now - _since < Second)
         {
             Meter.Restart();
@@ -243,7 +252,8 @@ public sealed class Teacher : Guide
             _vacuum = Meter.Greatest;
             _slowVacuum = SlowGreatest();
             Core.Handle(VacuumEvent.Hold, now);
-            Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum)).Text(" on the tool's line.").End();
+            Console.Output.Text("   The vacuum alone shows up to ").Amperes(Milliamperes(_vacuum))
+                .Text(" on the tool's line.").End();
             Propose();
         }
     }
@@ -253,7 +263,8 @@ public sealed class Teacher : Guide
         TaughtLevels levels = Levels();
         if (!levels.IsPossible)
         {
-            Console.Output.Text("The tool shows ").Amperes(Milliamperes(_isSlow ? _slowTool : _tool)).Text(", the line without it up to ")
+            Console.Output.Text("The tool shows ").Amperes(Milliamperes(_isSlow ? _slowTool : _tool))
+                .Text(", the line without it up to ")
                 .Amperes(Milliamperes(_isSlow ? Greater(_slowIdle, _slowVacuum) : Greater(_idle, _vacuum)))
                 .Text("; three times that is needed.").End();
             Abort("Too close to be told apart");
@@ -269,20 +280,21 @@ public sealed class Teacher : Guide
     private void Store()
     {
         TaughtLevels levels = Levels();
-        SettingValues settings = _desk.InUse;
-        settings[SettingId.StartAt] = levels.StartAt;
-        settings[SettingId.StopBelow] = levels.StopBelow;
-        settings[SettingId.Noise] = Noise();
-        _desk.Use();
-        _journal.Note(LogKind.Taught, 0, 0, levels.StartAt, Console.Now);
-        bool isQuiet = Core.IsQuiet;
-        Console.Say(!isQuiet ? "Set; will be saved as soon as tool and vacuum are off."
-            : _desk.Save(Console.Now) ? "Set and saved." : "Set, but the flash failed: not saved.");
-        if (!isQuiet)
+        SettingsDraft draft = new SettingsDraft(_desk.InUse);
+        levels.PutInto(draft, Noise());
+        SettingChange change = _desk.Change(draft);
+        if (change != SettingChange.Done)
         {
-            _desk.IsSaveWaiting = true;
+            _desk.Report(Console.Output, change, null);
+            Release(Sounder.Trouble);
+            return;
         }
 
+        _journal.Note(LogKind.Taught, 0, 0, levels.StartAt, Console.Now);
+        SettingsSave save = _desk.RequestSave(Console.Now);
+        Console.Say(save == SettingsSave.Done ? "Set and saved."
+            : save == SettingsSave.Failed ? "Set, but the flash failed: not saved."
+            : "Set; will be saved as soon as tool and vacuum are off.");
         Release(Sounder.Done);
     }
 
@@ -290,7 +302,7 @@ public sealed class Teacher : Guide
     {
         if (_stage != TeachStage.Ready && !_wasHeld)
         {
-            // A tool that still runs is not followed until it has stopped: nobody expects the vacuum now.
+            // A tool that still runs must stop before the next start counts: nobody expects the vacuum to come on now.
             Core.Handle(VacuumEvent.Hold, Console.Now);
             Core.Handle(VacuumEvent.Auto, Console.Now);
             Core.Handle(VacuumEvent.HandOff, Console.Now);
@@ -304,7 +316,7 @@ public sealed class Teacher : Guide
         Console.EndGuide();
     }
 
-    // By what a cycle shows, or where that is too little by what the slow lane does.
+    // From the swing of single cycles, or, where the tool cannot be told from the noise in these, from the slow lane's answers.
     private TaughtLevels Levels()
     {
         int slowQuiet = Greater(_slowIdle, _slowVacuum);
@@ -322,7 +334,8 @@ public sealed class Teacher : Guide
             _desk.InUse[SettingId.StopBelow]);
     }
 
-    // Where the fast lane has taken the line for a tool, the slow lane has said nothing of it.
+    // The slow lane answers only while the fast lane sees no tool. Where the line alone was taken for a tool, there is no answer,
+    // and the swing itself has to do.
     private int SlowGreatest()
     {
         return Slow.Greatest > 0 ? Slow.Greatest : Meter.Greatest;
@@ -330,9 +343,7 @@ public sealed class Teacher : Guide
 
     private int Noise()
     {
-        int noise = Milliamperes(Greater(_idle, _vacuum));
-        int most = SettingsTable.Row(SettingId.Noise).Greatest;
-        return noise < most ? noise : most;
+        return TaughtLevels.NoiseFor(Milliamperes(Greater(_idle, _vacuum)));
     }
 
     private static int Greater(int one, int other)

@@ -154,14 +154,15 @@ public sealed class Tester : Guide
         ReadingStatistics readings = _readings;
         readings.EndSpread();
         int noise = core.Scale.FromSwing(Meter.Greatest);
-        Row("readings").Number(readings.ASecond).Text(" a second, worst gap ").Fixed((readings.WorstGapMicroseconds + 50) / 100, 1).Text(" ms").End();
+        Row("readings").Number(readings.ASecond).Text(" a second, worst gap ")
+            .Fixed((readings.WorstGapMicroseconds + 50) / 100, 1).Text(" ms").End();
         Row("noise").Amperes(noise).Text(" at most in 3 s, ").Amperes(core.Milliamperes).Text(" rms").End();
         Row("resting point").Fixed(core.MeanMillivolts, 3).Text(" V").End();
         Row("converter steps").Number(readings.Least).Text(" to ").Number(readings.Greatest).Text(", ")
             .Number(readings.MovingBits).Text(" bits move").End();
 
-        // What teaching asks of a tool: three times the quiet line.
-        Row("smallest tool").Amperes(3 * noise).Text(" could be taught now, ").Amperes(core.StartMilliamperes).Text(" is set").End();
+        Row("smallest tool").Amperes(TaughtLevels.ToolOverQuiet * noise).Text(" could be taught now, ")
+            .Amperes(core.StartMilliamperes).Text(" is set").End();
         _stage = TestStage.AskRelay;
         Ask(_word, "Feed the relay for 2 s? The vacuum starts if it is plugged in.");
     }

@@ -2,12 +2,16 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What the swing did over a while: its greatest, its least tenth of a second, and how long it has stood above or below something.</summary>
+/// <summary>
+/// Measures the swing over a while: its greatest, the least mean of a tenth of a second, and whether a tool has started or
+/// stopped meanwhile.
+/// </summary>
 public sealed class SwingMeter
 {
     private const int MeanBuckets = Bucket.ASecond / 10;
 
-    // The last two tenths may already belong to the tool's stop, and are kept out of the least until more have come.
+    // The tool may already be stopping in the last two tenths of a second, so they do not count for the least mean until more
+    // have come.
     private int _last;
     private int _beforeLast;
     private int _sum;
@@ -33,6 +37,38 @@ public sealed class SwingMeter
 
     /// <summary>Whether at least three tenths have come.</summary>
     public bool HasLeastMean;
+
+    /// <summary>
+    /// Gets a value indicating whether the swing has stood above <see cref="High"/> for a quarter of a second, which no lone
+    /// spike does.
+    /// </summary>
+    public bool ShowsTool
+    {
+        get { return Above >= Bucket.ASecond / 4; }
+    }
+
+    /// <summary>Gets a value indicating whether the swing has stood below <see cref="Low"/> for a tenth of a second.</summary>
+    public bool ShowsStop
+    {
+        get { return Below >= Bucket.ASecond / 10; }
+    }
+
+    /// <summary>Gives the level below which a tool counts as stopped while it is measured.</summary>
+    /// <param name="quiet">Greatest swing of the line without the tool.</param>
+    /// <param name="tool">Greatest swing with it.</param>
+    /// <returns>A quarter of the way from the one to the other, so low that a tool whose load comes and goes does not seem to
+    /// stop.</returns>
+    public static int StopLevel(int quiet, int tool)
+    {
+        return ((3 * quiet) + tool) / 4;
+    }
+
+    /// <summary>Sets <see cref="High"/> well above the quiet line.</summary>
+    /// <param name="quiet">Greatest swing of the quiet line.</param>
+    public void ExpectToolAbove(int quiet)
+    {
+        High = quiet + (quiet / 4);
+    }
 
     /// <summary>Begins anew.</summary>
     public void Restart()

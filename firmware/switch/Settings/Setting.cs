@@ -18,19 +18,19 @@ public sealed class Setting
     /// <summary>Default, in the unit.</summary>
     public readonly int Default;
 
-    /// <summary>Default for 230 V mains, in the unit; the same currents do half the work there.</summary>
+    /// <summary>Default for 230 V mains, in the unit. There, a tool of the same power draws half the current.</summary>
     public readonly int Default230;
 
     /// <summary>One line of help.</summary>
     public readonly string Help;
 
-    /// <summary>A word that stands for <see cref="SpecialValue"/>, or null.</summary>
+    /// <summary>A word that can be typed for <see cref="SpecialValue"/>, or null.</summary>
     public string SpecialWord;
 
-    /// <summary>Value of <see cref="SpecialWord"/>; allowed though it may be outside the range.</summary>
+    /// <summary>Value of <see cref="SpecialWord"/>. It is allowed even where it is outside the range.</summary>
     public int SpecialValue;
 
-    /// <summary>For times: milliseconds in the unit that a bare number is taken in.</summary>
+    /// <summary>For times: the milliseconds that a typed 1 without a unit stands for.</summary>
     public int BareMilliseconds = 1000;
 
     /// <summary>Initializes a new instance of the <see cref="Setting"/> class.</summary>

@@ -1,14 +1,19 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What came of a wish to change a setting.</summary>
+/// <summary>
+/// What came of the wish to change settings: done, or the rule that stands against it. Then nothing at all is changed.
+/// </summary>
 public enum SettingChange
 {
-    /// <summary>It was changed.</summary>
+    /// <summary>The values keep every rule.</summary>
     Done = 0,
 
-    /// <summary>Nothing was changed: start-at would not stay above stop-below.</summary>
+    /// <summary>Start-at would not stay above stop-below.</summary>
     LevelsWouldCross = 1,
 
-    /// <summary>Nothing was changed: start-at would be more than the sensor can show.</summary>
+    /// <summary>Start-at would be more than the sensor can show.</summary>
     BeyondSensor = 2,
+
+    /// <summary>A value is outside the range that the table allows for it.</summary>
+    OutOfRange = 3,
 }

@@ -2,29 +2,16 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>A value for every setting.</summary>
+/// <summary>
+/// A value for every setting. Anybody may read them; the only way to change them is through <see cref="SettingsGate"/>.
+/// </summary>
 public sealed class SettingValues
 {
     private readonly int[] _values = new int[SettingsTable.Count];
 
     /// <summary>Initializes a new instance of the <see cref="SettingValues"/> class with the defaults.</summary>
-    public SettingValues()
-    {
-        Reset(false);
-    }
-
-    /// <summary>Gets or sets a value, in the setting's unit.</summary>
-    /// <param name="id">The setting.</param>
-    /// <returns>The value.</returns>
-    public int this[SettingId id]
-    {
-        get { return _values[(int)id]; }
-        set { _values[(int)id] = value; }
-    }
-
-    /// <summary>Puts every setting to its default.</summary>
     /// <param name="for230Volts">Whether to take the defaults for 230 V mains.</param>
-    public void Reset(bool for230Volts)
+    public SettingValues(bool for230Volts = false)
     {
         for (int i = 0; i < SettingsTable.Count; i++)
         {
@@ -33,17 +20,30 @@ public sealed class SettingValues
         }
     }
 
-    /// <summary>Takes all values of another set.</summary>
-    /// <param name="other">The other set.</param>
-    public void CopyFrom(SettingValues other)
+    /// <summary>Gets a value, in the setting's unit.</summary>
+    /// <param name="id">The setting.</param>
+    /// <returns>The value.</returns>
+    public int this[SettingId id]
     {
-        for (int i = 0; i < SettingsTable.Count; i++)
-        {
-            _values[i] = other._values[i];
-        }
+        get { return _values[(int)id]; }
     }
 
-    /// <summary>Compares with another set.</summary>
+    /// <summary>Takes new values, all of them or none.</summary>
+    /// <param name="draft">The new values.</param>
+    /// <param name="gate">What checks them.</param>
+    /// <returns><see cref="SettingChange.Done"/>, or the rule that stands against it.</returns>
+    public SettingChange Take(SettingsDraft draft, SettingsGate gate)
+    {
+        SettingChange result = gate.Check(draft);
+        for (int i = 0; result == SettingChange.Done && i < SettingsTable.Count; i++)
+        {
+            _values[i] = draft[(SettingId)i];
+        }
+
+        return result;
+    }
+
+    /// <summary>Counts the settings that differ from another set.</summary>
     /// <param name="other">The other set.</param>
     /// <returns>Number of settings that differ.</returns>
     public int Differences(SettingValues other)
@@ -60,8 +60,8 @@ public sealed class SettingValues
         return count;
     }
 
-    /// <summary>Gives the core its part.</summary>
-    /// <returns>Settings for the core.</returns>
+    /// <summary>Gives the core the values that it works with.</summary>
+    /// <returns>The core's settings.</returns>
     public CoreSettings ToCore()
     {
         return new CoreSettings

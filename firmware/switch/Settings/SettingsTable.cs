@@ -2,8 +2,8 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The one table of settings, used by the console, the store, the documents and the tests.</summary>
-/// <remarks>Defaults are common practice, no source, unless said otherwise.</remarks>
+/// <summary>The one table of settings. Console, store, documents and tests all go by it.</summary>
+/// <remarks>The defaults are common practice without a source, unless said otherwise.</remarks>
 public static class SettingsTable
 {
     /// <summary>Number of settings.</summary>
@@ -45,32 +45,50 @@ public static class SettingsTable
         const SettingUnit Time = SettingUnit.Milliseconds;
         const SettingUnit Number = SettingUnit.Count;
         Setting[] rows = new Setting[Count];
-        rows[(int)SettingId.StartAt] = new Setting("start-at", Current, 50, 30000, 600, 400, "tool current at which the vacuum starts");
-        rows[(int)SettingId.StopBelow] = new Setting("stop-below", Current, 20, 29000, 350, 250, "tool current below which the tool counts as stopped");
-        rows[(int)SettingId.Confirm] = new Setting("confirm", Number, 1, 40, 1, 1, "looks in a row, 2.5 ms apart, that make a start");
-        rows[(int)SettingId.StartDelay] = new Setting("start-delay", Time, 0, 10 * Second, CoreSettings.AfterSurge, CoreSettings.AfterSurge, "'surge': after the tool's start surge, 2 s at most; a fixed time also follows short bursts")
+        rows[(int)SettingId.StartAt] = new Setting(
+            "start-at", Current, 50, 30000, 600, 400, "tool current at which the vacuum starts");
+        rows[(int)SettingId.StopBelow] = new Setting(
+            "stop-below", Current, 20, 29000, 350, 250, "tool current below which the tool counts as stopped");
+        rows[(int)SettingId.Confirm] = new Setting(
+            "confirm", Number, 1, 40, 1, 1, "looks in a row, 2.5 ms apart, that make a start");
+        rows[(int)SettingId.StartDelay] = new Setting(
+            "start-delay", Time, 0, 10 * Second, CoreSettings.AfterSurge, CoreSettings.AfterSurge,
+            "'surge': after the tool's start surge, 2 s at most; a fixed time also follows short bursts")
         {
             SpecialWord = "surge",
             SpecialValue = CoreSettings.AfterSurge,
         };
-        rows[(int)SettingId.RunOn] = new Setting("run-on", Time, 0, 180 * Second, 5 * Second, 5 * Second, "vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake");
-        rows[(int)SettingId.RestartGap] = new Setting("restart-gap", Time, 100, 10 * Second, 500, 500, "rest of the relay between off and on");
-        rows[(int)SettingId.StartsAMinute] = new Setting("starts-a-minute", Number, 1, StartCounter.Most, 6, 6, "at so many starts in a minute the run-on is stretched to 60 s");
-        rows[(int)SettingId.LongestRun] = new Setting("longest-run", Time, 20 * Minute, 24 * Hour, 4 * Hour, 4 * Hour, "longest tool run that the vacuum follows, or 'off'")
+        rows[(int)SettingId.RunOn] = new Setting(
+            "run-on", Time, 0, 180 * Second, 5 * Second, 5 * Second,
+            "vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake");
+        rows[(int)SettingId.RestartGap] = new Setting(
+            "restart-gap", Time, 100, 10 * Second, 500, 500, "rest of the relay between off and on");
+        rows[(int)SettingId.StartsAMinute] = new Setting(
+            "starts-a-minute", Number, 1, StartCounter.Most, 6, 6,
+            "at so many starts in a minute the run-on is stretched to 60 s");
+        rows[(int)SettingId.LongestRun] = new Setting(
+            "longest-run", Time, 20 * Minute, 24 * Hour, 4 * Hour, 4 * Hour, "longest tool run that the vacuum follows, or 'off'")
         {
             SpecialWord = "off",
             BareMilliseconds = Hour,
         };
-        rows[(int)SettingId.ByHand] = new Setting("by-hand", Time, Minute, 8 * Hour, 30 * Minute, 30 * Minute, "longest time on by hand, then back to auto") { BareMilliseconds = Minute };
-        rows[(int)SettingId.FilterReminder] = new Setting("filter-reminder", Time, Hour, 500 * Hour, 10 * Hour, 10 * Hour, "run time between two looks at the filter, or 'off'")
+        rows[(int)SettingId.ByHand] = new Setting(
+            "by-hand", Time, Minute, 8 * Hour, 30 * Minute, 30 * Minute,
+            "longest time on by hand, then back to auto") { BareMilliseconds = Minute };
+        rows[(int)SettingId.FilterReminder] = new Setting(
+            "filter-reminder", Time, Hour, 500 * Hour, 10 * Hour, 10 * Hour, "run time between two looks at the filter, or 'off'")
         {
             SpecialWord = "off",
             BareMilliseconds = Hour,
         };
-        rows[(int)SettingId.SensorGain] = new Setting("sensor-gain", SettingUnit.MicrovoltsAnAmpere, 1000, 1000000, 23500, 23500, "sensor's output per ampere, from its data sheet or a known load");
+        rows[(int)SettingId.SensorGain] = new Setting(
+            "sensor-gain", SettingUnit.MicrovoltsAnAmpere, 1000, 1000000, 23500, 23500,
+            "sensor's output per ampere, from its data sheet or a known load");
         rows[(int)SettingId.Turns] = new Setting("turns", Number, 1, 10, 1, 1, "turns of the tool's wire through the sensor");
-        rows[(int)SettingId.Noise] = new Setting("noise", Current, 0, 5000, 100, 100, "swing of the quiet line from which the noise floor starts");
-        rows[(int)SettingId.VacuumTurns] = new Setting("vacuum-turns", Number, 1, 10, 0, 0, "turns of the vacuum's wire through a second sensor like the tool's, or 'none'")
+        rows[(int)SettingId.Noise] = new Setting(
+            "noise", Current, 0, 5000, 100, 100, "swing of the quiet line from which the noise floor starts");
+        rows[(int)SettingId.VacuumTurns] = new Setting(
+            "vacuum-turns", Number, 1, 10, 0, 0, "turns of the vacuum's wire through a second sensor like the tool's, or 'none'")
         {
             SpecialWord = "none",
         };

@@ -66,7 +66,8 @@ public static class ValueParser
                 digits++;
                 if (scale == 0)
                 {
-                    // More digits would not fit, and no setting is so large; the largest has ten in milliseconds.
+                    // The number of millionths would not fit into 64 bits much longer, and no setting is that large: the largest
+                    // needs ten digits.
                     if (digits > 12)
                     {
                         return false;
@@ -92,7 +93,7 @@ public static class ValueParser
         return digits > 0;
     }
 
-    // How many of the setting's units one typed unit is; 0 when the unit does not fit.
+    // How many of the setting's own units the typed unit stands for; 0 when it is no unit for this setting.
     private static long UnitOf(Setting row, string unit)
     {
         switch (row.Unit)

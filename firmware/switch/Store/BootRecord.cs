@@ -1,9 +1,13 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What must survive a restart: boot number, why the board restarted itself and how often in a row, and what stood.</summary>
+/// <summary>
+/// What must survive a restart: boot number, why the board restarted itself and how often in a row, and what stood.
+/// </summary>
 public sealed class BootRecord
 {
-    /// <summary>Restarts of the board's own making, in a row, that keep the vacuum off until cleared.</summary>
+    /// <summary>
+    /// After so many restarts of the board's own making in a row the vacuum stays off until the fault is cleared.
+    /// </summary>
     public const int MostRestarts = 3;
 
     private const int Version = 1;
@@ -42,7 +46,10 @@ public sealed class BootRecord
         _slots = new SlotPair(board, Slots.Boot);
     }
 
-    /// <summary>Reads the record, counts this boot and writes it back, before the relay can be on; restarts in a row stay as they are.</summary>
+    /// <summary>
+    /// Reads the record, counts this boot and writes the record back, before the relay can be on. The restarts in a row are not
+    /// changed.
+    /// </summary>
     public void Begin()
     {
         if (_slots.Read(Version) && _slots.Length >= Length)
@@ -58,7 +65,8 @@ public sealed class BootRecord
         Number++;
         if (Reason == BootReason.PowerOn)
         {
-            // Plugging in is a fresh start, for the counter and for the lockouts.
+            // Somebody has plugged it in, which is a fresh start: neither the restarts nor the lockouts from before count any
+            // more.
             Restarts = 0;
             Lockouts = 0;
         }

@@ -2,10 +2,10 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Run time and starts of the vacuum, kept in flash with few writes.</summary>
+/// <summary>Counts run time and starts of the vacuum and keeps them in flash.</summary>
 /// <remarks>
-/// Written with the vacuum off, when a quarter of an hour of run time has come together: a power cut loses less than that,
-/// and a thousand hours of vacuuming cost four thousand writes.
+/// They are written with the vacuum off, each time another quarter of an hour of run time has added up. So a power cut loses less
+/// than that, and a thousand hours of vacuuming take four thousand writes.
 /// </remarks>
 public sealed class RunHours
 {
@@ -42,7 +42,7 @@ public sealed class RunHours
         _slots = new SlotPair(board, Slots.Hours);
     }
 
-    /// <summary>Gets a value indicating whether enough has come together to be written.</summary>
+    /// <summary>Gets a value indicating whether enough run time has added up since the last write.</summary>
     public bool IsWorthWriting
     {
         get { return Seconds - _writtenSeconds >= WorthWriting; }
@@ -84,12 +84,12 @@ public sealed class RunHours
         LittleEndian.Write(_slots.Buffer, SlotPair.Head + 4, FilterSeconds);
         LittleEndian.Write(_slots.Buffer, SlotPair.Head + 8, Starts);
 
-        // Also when it failed: the next try comes with the next quarter of an hour, not with the next bucket.
+        // Also when the write fails: the next try comes after another quarter of an hour, and not at the next bucket.
         _writtenSeconds = Seconds;
         return _slots.Write(Version, Length);
     }
 
-    /// <summary>Counts.</summary>
+    /// <summary>Counts on to now.</summary>
     /// <param name="isOn">Whether the vacuum is on.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Update(bool isOn, long now)

@@ -1,11 +1,12 @@
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Two slots written in turn, each with a sequence number and a check value: a write that is cut leaves the other whole.
+/// Two slots of flash that are written in turn, each with a sequence number and a check value. When the power fails during a
+/// write, the other slot is still whole.
 /// </summary>
 /// <remarks>
-/// A slot holds a mark, the layout's version, the sequence number, the length of the content, the content, and the CRC-32
-/// of all that. The pair keeps one buffer; its content is good until the next call.
+/// A slot holds a mark, the layout's version, the length of the content, the sequence number, the content, and the CRC-32 of all
+/// that. The pair has one buffer, and what is read into it stays there until the next call.
 /// </remarks>
 public sealed class SlotPair
 {
@@ -27,7 +28,7 @@ public sealed class SlotPair
     /// <summary>Length of the content in bytes.</summary>
     public int Length;
 
-    /// <summary>Whether a slot held something that is not whole or of another layout, or could not be read.</summary>
+    /// <summary>Whether a slot held something that is not whole or has another layout, or could not be read.</summary>
     public bool HasTornSlot;
 
     /// <summary>Initializes a new instance of the <see cref="SlotPair"/> class.</summary>
@@ -62,11 +63,11 @@ public sealed class SlotPair
             return false;
         }
 
-        // The difference, not the order: the number may wrap.
+        // The sign of the difference tells the newer one even after the number has wrapped around.
         bool takesFirst = hasFirst && (!hasSecond || firstSequence - secondSequence > 0);
         if (takesFirst && !ReadOne(0, version))
         {
-            // It was whole a moment ago; then the flash is failing. The other one is still better than nothing.
+            // It was whole a moment ago, so the flash is failing. The older content is still better than none.
             if (!hasSecond || !ReadOne(1, version))
             {
                 _current = -1;
@@ -83,7 +84,9 @@ public sealed class SlotPair
         return true;
     }
 
-    /// <summary>Writes the content that was put into <see cref="Buffer"/> to the older slot; to both if neither was good.</summary>
+    /// <summary>
+    /// Writes the content that was put into <see cref="Buffer"/> to the older slot; to both if neither was good.
+    /// </summary>
     /// <param name="version">Version of its layout, 0 to 65535.</param>
     /// <param name="length">Its length in bytes.</param>
     /// <returns>False when the flash failed; the other slot still holds the old content.</returns>
@@ -94,7 +97,8 @@ public sealed class SlotPair
             return WriteOne(1 - _current, version, length);
         }
 
-        // What could not be read has a number that nobody knows. It must not come back one day as the newer one.
+        // The sequence number of a slot that could not be read is unknown. Both slots are written, so that it cannot turn up one
+        // day as the newer one.
         return WriteOne(0, version, length) && WriteOne(1, version, length);
     }
 
@@ -120,7 +124,7 @@ public sealed class SlotPair
         bool isGood = IsGood(count, version);
         if (!isGood && count != 0)
         {
-            // A flash that fails once costs no settings.
+            // Reading once more keeps the settings when the flash fails only once.
             count = _board.ReadSlot(_firstSlot + which, _buffer);
             isGood = IsGood(count, version);
         }

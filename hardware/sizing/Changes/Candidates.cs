@@ -1,3 +1,4 @@
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Tables;
@@ -9,8 +10,6 @@ namespace NanoDustSwitch.Sizing.Changes;
 /// <summary>The changes that are worth a try for an order; whether one helps is for the judgement to say.</summary>
 internal static class Candidates
 {
-    private const int MostTurns = 10;
-
     private static readonly string[] s_boxes = ["240x160x90mm", "300x200x120mm", "400x300x150mm"];
 
     /// <summary>Gives them, the cheap and the likely first.</summary>
@@ -116,7 +115,7 @@ internal static class Candidates
         $"--sensor {model.Name}{(order.Turns > 1 ? " --turns 1" : "")}",
         changed => changed with { Sensor = model, Turns = 1 }));
 
-    private static IEnumerable<Change> Turns(Order order) => order.Sensor.Kind == SensorKind.Hall ? [] : Enumerable.Range(1, MostTurns)
+    private static IEnumerable<Change> Turns(Order order) => order.Sensor.Kind == SensorKind.Hall ? [] : Enumerable.Range(1, SettingsTable.Row(SettingId.Turns).Greatest)
         .Where(turns => turns != order.Turns).OrderBy(turns => Math.Abs(turns - order.Turns)).Select(turns => new Change(
             "sensor",
             $"{turns} {(turns == 1 ? "turn" : "turns")} of the tool's wire through the transformer",

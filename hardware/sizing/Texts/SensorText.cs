@@ -1,3 +1,5 @@
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Commands;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
@@ -8,8 +10,6 @@ namespace NanoDustSwitch.Sizing.Texts;
 /// <summary>Reads the sensor and its turns.</summary>
 internal static class SensorText
 {
-    private const int MostTurns = 10;
-
     /// <summary>Reads the sensor.</summary>
     /// <param name="name">What was typed.</param>
     /// <returns>The sensor.</returns>
@@ -22,7 +22,8 @@ internal static class SensorText
     /// <param name="sensor">The sensor.</param>
     /// <returns>The turns.</returns>
     public static int Turns(string text, SensorModel sensor) =>
-        !int.TryParse(text, out int turns) || turns is < 1 or > MostTurns ? throw new UserException($"--turns {text} is not allowed: 1 to {MostTurns}.")
+        !int.TryParse(text, out int turns) || !SettingsTable.Row(SettingId.Turns).Allows(turns)
+            ? throw new UserException($"--turns {text} is not allowed: {FirmwareText.Of(output => ValueText.Range(output, SettingsTable.Row(SettingId.Turns)))}.")
         : turns > 1 && sensor.Kind == SensorKind.Hall ? throw new UserException("--turns is for a transformer: the tool's wire goes through a Hall sensor once.")
         : turns;
 }

@@ -1,15 +1,19 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Trials;
 
-/// <summary>What <c>teach</c> makes of the tool in the virtual shop, running without work, and the lines that give the same settings.</summary>
+/// <summary>
+/// What <c>teach</c> makes of the tool in the virtual shop, running without work, and the lines that give the same settings.
+/// </summary>
 internal sealed class Teaching
 {
-    private const double ToolSeconds = 7.5;
     private const double Milli = 0.001;
+
+    private static readonly SettingId[] s_printed = [SettingId.SensorGain, SettingId.Turns, SettingId.Noise, SettingId.StopBelow, SettingId.StartAt];
 
     /// <summary>Teaches.</summary>
     /// <param name="order">The order.</param>
@@ -22,16 +26,15 @@ internal sealed class Teaching
         int startBefore = shop.Settings[SettingId.StartAt];
         int stopBefore = shop.Settings[SettingId.StopBelow];
 
-        string said = shop.Type("teach", "yes") + shop.Run(6);
+        string said = shop.Type("teach", "yes") + shop.Run(Teacher.IdleSeconds + 1);
         shop.Tool.Load = ToolKinds.IdlePart;
         shop.Tool.Start(shop.Now);
-        said += shop.Run(ToolSeconds);
+        said += shop.Run(Teacher.ToolSeconds + 2.5);
         shop.Tool.Stop(shop.Now);
         said += shop.Run(1.5);
         if (!said.Contains("Run the vacuum alone", StringComparison.Ordinal))
         {
-            // Longer than it waits for a tool.
-            said += shop.Run(31);
+            said += shop.Run(Teacher.StartSeconds + 1);
         }
         else
         {
@@ -42,14 +45,12 @@ internal sealed class Teaching
 
         QuietMilliamperes = Measured(said, "The quiet line shows up to ");
         Refusal = Worked ? "" : RefusalIn(said);
-        int settingNoise = Worked ? shop.Settings[SettingId.Noise] : QuietMilliamperes;
-        SmallestMilliamperes = Smallest(settingNoise / ToolFinder.SlowShareOfNoise, startBefore, stopBefore);
-        Lines =
-        [
-            .. SensorLines(order),
-            $"noise {Amperes(settingNoise)}",
-            .. Levels(shop.Settings),
-        ];
+        int noise = Worked ? shop.Settings[SettingId.Noise] : TaughtLevels.NoiseFor(QuietMilliamperes);
+        SmallestMilliamperes = Smallest(noise / ToolFinder.SlowShareOfNoise, startBefore, stopBefore);
+        SettingsDraft draft = new(shop.Settings);
+        draft[SettingId.Noise] = noise;
+        SettingValues wanted = SettingsOnPc.Checked(draft, shop.Gate);
+        Lines = [.. SettingsOnPc.Order(new SettingsDraft(new SettingValues()), wanted, shop.Gate, s_printed).Select(id => Line(id, wanted[id]))];
         StartAtMilliamperes = shop.Settings[SettingId.StartAt];
         StopBelowMilliamperes = shop.Settings[SettingId.StopBelow];
     }
@@ -63,7 +64,10 @@ internal sealed class Teaching
     /// <summary>Gets what the quiet line shows at most, mA.</summary>
     public int QuietMilliamperes { get; }
 
-    /// <summary>Gets the smallest current of a tool that could be taught, mA, by the firmware's own rule and what its slow lane makes of white noise.</summary>
+    /// <summary>
+    /// Gets the smallest current of a tool that could be taught, mA, by the firmware's own rule and what its slow lane makes of
+    /// white noise.
+    /// </summary>
     public int SmallestMilliamperes { get; }
 
     /// <summary>Gets start-at, mA.</summary>
@@ -76,17 +80,14 @@ internal sealed class Teaching
     public IReadOnlyList<string> Lines { get; }
 
     private static IEnumerable<string> SensorLines(Order order) =>
-        [$"sensor-gain {order.Sensor.MillivoltsPerAmpere:0.###}mV/A", $"turns {order.Turns}"];
+        [Line(SettingId.SensorGain, (int)Math.Round(order.Sensor.MillivoltsPerAmpere / Milli)), Line(SettingId.Turns, order.Turns)];
 
-    // The levels may not cross on the way from those that are set as delivered.
-    private static IEnumerable<string> Levels(SettingValues settings)
+    private static string Line(SettingId id, int value) => SettingsTable.Row(id).Name + id switch
     {
-        string start = $"start-at {Amperes(settings[SettingId.StartAt])}";
-        string stop = $"stop-below {Amperes(settings[SettingId.StopBelow])}";
-        return settings[SettingId.StopBelow] < SettingsTable.Row(SettingId.StartAt).Default ? [stop, start] : [start, stop];
-    }
-
-    private static string Amperes(int milliamperes) => $"{milliamperes * Milli:0.###}A";
+        SettingId.Turns => $" {value}",
+        SettingId.SensorGain => $" {value * Milli:0.###}mV/A",
+        _ => $" {value * Milli:0.###}A",
+    };
 
     private static int Smallest(int quiet, int startAt, int stopBelow)
     {

@@ -66,6 +66,9 @@ internal sealed class TrialShop
     /// <summary>Gets the firmware's settings.</summary>
     public SettingValues Settings => _rig.Switch.Settings;
 
+    /// <summary>Gets the rules that settings for this board must keep.</summary>
+    public SettingsGate Gate => _rig.Switch.Desk.Gate;
+
     /// <summary>Gets the time, µs.</summary>
     public long Now => _rig.Board.ShopTime;
 

@@ -17,19 +17,19 @@ internal sealed class CoreDecider : IDecider
     /// <param name="noise">Value for noise, mA; as delivered where it is negative.</param>
     public CoreDecider(int startAt, int stopBelow, int noise = -1)
     {
-        SettingValues values = new();
-        values[SettingId.StartAt] = startAt;
-        values[SettingId.StopBelow] = stopBelow;
-        values[SettingId.StartDelay] = 0;
-        values[SettingId.RunOn] = 0;
-        values[SettingId.StartsAMinute] = StartCounter.Most;
-        values[SettingId.RestartGap] = SettingsTable.Row(SettingId.RestartGap).Least;
+        CoreSettings settings = new SettingValues().ToCore();
+        settings.StartAtMilliamperes = startAt;
+        settings.StopBelowMilliamperes = stopBelow;
+        settings.StartDelayMilliseconds = 0;
+        settings.RunOnMilliseconds = 0;
+        settings.StartsAMinute = StartCounter.Most;
+        settings.RestartGapMilliseconds = SettingsTable.Row(SettingId.RestartGap).Least;
         if (noise >= 0)
         {
-            values[SettingId.Noise] = noise;
+            settings.NoiseMilliamperes = noise;
         }
 
-        Core = new DetectionCore(new ConverterScale(Line.FullScale, Line.MicrovoltsACount, 850, 1750), values.ToCore(), 0);
+        Core = new DetectionCore(new ConverterScale(Line.FullScale, Line.MicrovoltsACount, 850, 1750), settings, 0);
     }
 
     /// <summary>Gets the core.</summary>

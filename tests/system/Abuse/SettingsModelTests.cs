@@ -83,6 +83,16 @@ public sealed class SettingsModelTests
             printModel: model => string.Join(", ", SettingRule.All.Select(rule => $"{rule.Name} {model.InUse[rule.Name]}/{model.Saved[rule.Name]}")));
     }
 
+    [TestMethod]
+    public void The_rules_of_every_setting_are_written_out()
+    {
+        foreach (SettingId id in Enum.GetValues<SettingId>())
+        {
+            string name = SettingsTable.Row(id).Name;
+            Assert.AreEqual(name, SettingRule.All.ElementAtOrDefault((int)id)?.Name, $"SettingRule.All has no rule for {name} at its number, {(int)id}.");
+        }
+    }
+
     private static bool AreAlike(SettingsConsole console, SettingsModel model)
     {
         for (int i = 0; i < SettingRule.All.Count; i++)

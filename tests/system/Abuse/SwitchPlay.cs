@@ -36,7 +36,7 @@ internal sealed class SwitchPlay
             Assert.AreEqual(SettingChange.Done, _switch.Desk.Change(id, value));
         }
 
-        Assert.IsTrue(_switch.Desk.Save(_switch.Now));
+        Assert.AreEqual(SettingsSave.Done, _switch.Desk.RequestSave(_switch.Now));
         _board.OnRise = () => _broken ??= WhatFeedingBreaks();
     }
 

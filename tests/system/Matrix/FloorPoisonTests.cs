@@ -116,7 +116,7 @@ public sealed class FloorPoisonTests
         MatrixBench bench = new(day, 1);
 
         // Saved, so that a boot finds the sensor's gain.
-        bench.Rig.Switch.Desk.Save(bench.Rig.Switch.Now);
+        bench.Rig.Switch.Desk.RequestSave(bench.Rig.Switch.Now);
         bench.Run(30);
         return bench;
     }

@@ -40,15 +40,32 @@ public sealed class SettingsBackupTests
     }
 
     [TestMethod]
-    [DataRow("run-on ", "run-on 999", "line 7: run-on cannot be '999'; allowed is 0 s to 3 min.")]
-    [DataRow("run-on ", "run-on 5 A", "line 7: run-on cannot be '5 A'; allowed is 0 s to 3 min.")]
-    [DataRow("run-on ", "run-on", "line 7: run-on cannot be ''; allowed is 0 s to 3 min.")]
+    public void Every_setting_goes_into_the_file_and_comes_back()
+    {
+        SettingsDraft draft = new(new SettingValues());
+        foreach (SettingId id in Enum.GetValues<SettingId>())
+        {
+            draft[id] = SettingsTable.Row(id).Greatest - 1;
+        }
+
+        SettingsFile.Write(_path, draft, "a test");
+        SettingsDraft read = SettingsFile.Read(_path);
+        foreach (SettingId id in Enum.GetValues<SettingId>())
+        {
+            Assert.AreEqual(draft[id], read[id], $"A backup does not bring back {SettingsTable.Row(id).Name}.");
+        }
+    }
+
+    [TestMethod]
+    [DataRow("run-on ", "run-on 999", "line 7: run-on cannot be 999; allowed is 0 s to 3 min.")]
+    [DataRow("run-on ", "run-on 5 A", "line 7: '5 a' is no value for run-on; allowed is 0 s to 3 min.")]
+    [DataRow("run-on ", "run-on", "line 7: '' is no value for run-on; allowed is 0 s to 3 min.")]
     [DataRow("run-on ", "run-off 5", "line 7: there is no setting 'run-off'.")]
     [DataRow("run-on ", "turns 2", "line 14: turns stands there a second time.")]
     [DataRow("run-on ", "# run-on 8", "has no line for run-on; all 14 settings must be there.")]
     [DataRow("nanoDust", "settings", "is no backup of settings that this program reads; its first line must be 'nanoDustSwitch settings 1'.")]
-    [DataRow("stop-below ", "stop-below 0.7", "stop-below 0.70 A must be less than start-at 0.60 A; nothing was sent.")]
-    [DataRow("start-at ", "start-at 30", "start-at 30.00 A is more than the sensor can show with this sensor-gain and turns, 2")]
+    [DataRow("stop-below ", "stop-below 0.7", "start-at must stay above stop-below (now 0.60 A and 0.70 A); nothing was sent.")]
+    [DataRow("start-at ", "start-at 30", "start-at would be more than the sensor can show with its gain and turns: 25.49 A at most now; nothing was sent.")]
     public void A_file_with_a_mistake_changes_nothing(string line, string instead, string expected)
     {
         using PortBoard board = new();
@@ -94,7 +111,7 @@ public sealed class SettingsBackupTests
 
     private IReadOnlyList<string> Restore(PortBoard board)
     {
-        SettingValues wanted = SettingsFile.Read(_path);
+        SettingsDraft wanted = SettingsFile.Read(_path);
         using BoardConsole console = BoardConsole.Connect(board.Name);
         return new BoardSettings(console).Change(wanted);
     }

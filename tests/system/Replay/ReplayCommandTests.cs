@@ -63,10 +63,12 @@ public sealed class ReplayCommandTests
     }
 
     [TestMethod]
-    [DataRow("replay|saw.csv|--set|start-at=40A", "'40a' is no value for start-at; allowed is 0.05 A to 30.00 A.")]
+    [DataRow("replay|saw.csv|--set|start-at=40A", "start-at cannot be 40a; allowed is 0.05 A to 30.00 A.")]
+    [DataRow("replay|saw.csv|--set|start-at=much", "'much' is no value for start-at; allowed is 0.05 A to 30.00 A.")]
+    [DataRow("replay|saw.csv|--set|start-at=29A", "start-at would be more than the sensor can show with its gain and turns: 25.")]
     [DataRow("replay|saw.csv|--set|startat=1", "There is no setting 'startat'; there are start-at, ")]
     [DataRow("replay|saw.csv|--set|start-at", "--set start-at is not understood; it is NAME=VALUE, for example start-at=300mA.")]
-    [DataRow("replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below: 0.50 A and 0.60 A do not go together.")]
+    [DataRow("replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below (now 0.50 A and 0.60 A).")]
     [DataRow("replay|nothing.csv", "There is no file ")]
     [DataRow("replay|saw.csv|--rate|20", "--rate 20 is not allowed: 400 to 20,000 readings a second")]
     [DataRow("replay|saw.csv|--report|.", "is a folder; name an HTML file in it.")]
@@ -107,7 +109,7 @@ public sealed class ReplayCommandTests
     {
         (int code, string output, _) = Cli.Run("tune", "--idle", Of("quiet.csv"), Of("saw.csv"), Of("small.csv"));
         Assert.AreEqual(1, code, output);
-        StringAssert.Contains(output, "Too close to be told apart: small.csv.");
+        StringAssert.Contains(Cli.Unfolded(output), "Too close to be told apart: small.csv. A tool must show 3 times what the line shows");
         Assert.DoesNotContain("save", output);
     }
 

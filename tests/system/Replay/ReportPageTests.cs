@@ -28,7 +28,7 @@ public sealed class ReportPageTests
         }
 
         BoardRecording recording = BoardRecording.Parse(ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 6)).Split('\n'), "a rather long name of a <recording> & more.csv");
-        IReadOnlyList<SettingChoice> choices = SettingChoice.Of(recording.Settings, "as recorded", ["start-at=300mA"]);
+        IReadOnlyList<SettingChoice> choices = SettingChoice.Of(recording, ["start-at=300mA"]);
         ReplayRun[] runs = [.. choices.Select(choice => new ReplayRun(recording, choice.Values).Run(_ => { }))];
         ReportPage page = new(recording.Name);
         page.AddVerdict(Verdict.Of(runs[^1]), runs[^1].IsGood);

@@ -43,9 +43,8 @@ internal static class ShopRecorder
         VirtualShop shop = ShopBuilder.Build(day, 5);
         Rig rig = new(new PcBoard(new ShopLine(shop, new Person(day, 5, shop, [])), day.Pace.Clock(5), FlashImage.Blank()));
         rig.RunUntil(2_000_000);
-        rig.Switch.Settings[SettingId.StartAt] = startAt;
-        rig.Switch.Settings[SettingId.StopBelow] = stopBelow;
-        rig.Switch.Desk.Use();
+        SettingsDraft levels = new(rig.Switch.Settings) { [SettingId.StartAt] = startAt, [SettingId.StopBelow] = stopBelow };
+        Assert.AreEqual(SettingChange.Done, rig.Switch.Desk.Change(levels));
         foreach (string line in lines)
         {
             rig.Ask(line);

@@ -97,7 +97,7 @@ internal sealed class SlotKeeper
         switch (_first)
         {
             case Slots.Settings:
-                SettingsStore settings = new SettingsStore(board);
+                SettingsStore settings = new SettingsStore(board, Drafts.Gate());
                 settings.Load(new SettingValues());
                 return settings.Save(Values(generation));
             case Slots.Hours:
@@ -131,7 +131,7 @@ internal sealed class SlotKeeper
         {
             case Slots.Settings:
                 SettingValues values = new SettingValues();
-                bool isFound = new SettingsStore(board).Load(values);
+                bool isFound = new SettingsStore(board, Drafts.Gate()).Load(values);
                 int generation = isFound ? (values[SettingId.RunOn] / 1000) - 10 : 0;
                 return values.Differences(isFound ? Values(generation) : new SettingValues()) == 0 ? generation : -2;
             case Slots.Hours:
@@ -187,7 +187,7 @@ internal sealed class SlotKeeper
     // Every setting differs from generation to generation, but for those that have no room for it.
     private static SettingValues Values(int generation)
     {
-        SettingValues values = new SettingValues();
+        SettingsDraft values = Drafts.New();
         for (int i = 0; i < SettingsTable.Count; i++)
         {
             Setting row = SettingsTable.Row((SettingId)i);
@@ -198,7 +198,7 @@ internal sealed class SlotKeeper
         values[SettingId.RunOn] = (generation + 10) * 1000;
         values[SettingId.StartAt] = 1000 + generation;
         values[SettingId.StopBelow] = 500 + generation;
-        return values;
+        return Drafts.Checked(values);
     }
 
     private void Spoil(int slot, int state)

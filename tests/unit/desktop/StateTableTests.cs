@@ -51,7 +51,7 @@ public class StateTableTests
     }
 
     // The output lies below the repository's root.
-    private static string Root()
+    internal static string Root()
     {
         DirectoryInfo folder = new DirectoryInfo(AppContext.BaseDirectory);
         while (!File.Exists(Path.Combine(folder.FullName, Page)))

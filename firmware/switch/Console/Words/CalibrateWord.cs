@@ -63,8 +63,6 @@ public sealed class CalibrateWord : Word
             return;
         }
 
-        console.Say(_desk.Change(SettingId.SensorGain, _gain) == SettingChange.Done
-            ? "Set (not saved yet)."
-            : "Not set: start-at would be more than the sensor can show.");
+        _desk.Report(console.Output, _desk.Change(SettingId.SensorGain, _gain), "Set (not saved yet).");
     }
 }

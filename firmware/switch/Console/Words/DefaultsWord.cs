@@ -36,7 +36,7 @@ public sealed class DefaultsWord : Word
             return;
         }
 
-        _desk.UseDefaults(_for230Volts);
-        console.Say("All settings are at their defaults (not saved yet).");
+        _desk.Report(
+            console.Output, _desk.UseDefaults(_for230Volts), "All settings are at their defaults (not saved yet).");
     }
 }

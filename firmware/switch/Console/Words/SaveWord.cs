@@ -21,14 +21,9 @@ public sealed class SaveWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        if (_core.IsQuiet)
-        {
-            console.Say(_desk.Save(console.Now) ? "Saved." : "The flash failed; the settings are in use but not kept. Try again.");
-            return;
-        }
-
-        // A write to flash stalls the readings for up to some hundred milliseconds; with the vacuum on that is no time for it.
-        _desk.IsSaveWaiting = true;
-        console.Say("Will be saved as soon as tool and vacuum are off.");
+        SettingsSave save = _desk.RequestSave(console.Now);
+        console.Say(save == SettingsSave.Done ? "Saved."
+            : save == SettingsSave.Failed ? "The flash failed; the settings are in use but not kept. Try again."
+            : "Will be saved as soon as tool and vacuum are off.");
     }
 }

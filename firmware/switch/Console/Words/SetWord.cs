@@ -55,33 +55,16 @@ public sealed class SetWord : Word
         Setting row = SettingsTable.Row(id);
         TextOutput output = console.Output;
         int value;
-        if (!ValueParser.TryParse(row, text, out value))
+        if (!SettingsGate.TryRead(row, text, out value, output))
         {
-            output.Text("'").Text(text).Text("' is no value for ").Text(row.Name).Text("; allowed is ");
-            ValueText.Range(output, row).Text(".").End();
-            return;
-        }
-
-        if (!row.Allows(value))
-        {
-            output.Text(row.Name).Text(" cannot be ").Text(text).Text("; allowed is ");
-            ValueText.Range(output, row).Text(".").End();
+            output.End();
             return;
         }
 
         SettingChange change = _desk.Change(id, value);
-        if (change == SettingChange.BeyondSensor)
+        if (change != SettingChange.Done)
         {
-            output.Text("start-at would be more than the sensor can show with its gain and turns: ").Amperes(_desk.LargestStartAt())
-                .Text(" at most now; nothing was changed.").End();
-            return;
-        }
-
-        if (change == SettingChange.LevelsWouldCross)
-        {
-            output.Text("start-at must stay above stop-below (now ");
-            ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), _desk.InUse[SettingId.StartAt]).Text(" and ");
-            ValueText.Value(output, SettingsTable.Row(SettingId.StopBelow), _desk.InUse[SettingId.StopBelow]).Text("); nothing was changed.").End();
+            _desk.Report(output, change, null);
             return;
         }
 

@@ -1,28 +1,34 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Keeps the settings in flash: pairs of a setting's number and its value, so that tables old and new read each other.</summary>
+/// <summary>
+/// Keeps the settings in flash as pairs of a setting's number and its value, so that a firmware with more settings can read what
+/// one with fewer has written, and the other way round.
+/// </summary>
 public sealed class SettingsStore
 {
     private const int Version = 1;
     private const int PairSize = 6;
 
     private readonly SlotPair _slots;
+    private readonly SettingsGate _gate;
 
-    /// <summary>Settings that were out of range in flash and fell back to their defaults.</summary>
+    /// <summary>Number of settings that broke a rule when they were last read and fell back to their defaults.</summary>
     public int FellBack;
 
-    /// <summary>Whether something was there once and nothing whole is left.</summary>
+    /// <summary>Whether settings had been saved, and no whole copy of them is left.</summary>
     public bool IsLost;
 
     /// <summary>Initializes a new instance of the <see cref="SettingsStore"/> class.</summary>
     /// <param name="board">The board.</param>
-    public SettingsStore(SafeBoard board)
+    /// <param name="gate">The rules that settings must keep.</param>
+    public SettingsStore(SafeBoard board, SettingsGate gate)
     {
+        _gate = gate;
         _slots = new SlotPair(board, Slots.Settings);
     }
 
     /// <summary>Reads the settings.</summary>
-    /// <param name="values">Where they go; what is not in flash, or not allowed, keeps its value.</param>
+    /// <param name="values">Where they go. What is not in flash keeps its value; what breaks a rule gets its default.</param>
     /// <returns>False when nothing whole was found.</returns>
     public bool Load(SettingValues values)
     {
@@ -35,33 +41,18 @@ public sealed class SettingsStore
 
         IsLost = false;
         byte[] bytes = _slots.Buffer;
+        SettingsDraft draft = new SettingsDraft(values);
         for (int at = SlotPair.Head; at + PairSize <= SlotPair.Head + _slots.Length; at += PairSize)
         {
             int id = bytes[at] | (bytes[at + 1] << 8);
-            int value = LittleEndian.Read(bytes, at + 2);
-            if (id >= SettingsTable.Count)
+            if (id < SettingsTable.Count)
             {
-                continue;
-            }
-
-            if (SettingsTable.Row((SettingId)id).Allows(value))
-            {
-                values[(SettingId)id] = value;
-            }
-            else
-            {
-                FellBack++;
+                draft[(SettingId)id] = LittleEndian.Read(bytes, at + 2);
             }
         }
 
-        // Each may be allowed by itself and not beside the other.
-        if (values[SettingId.StopBelow] >= values[SettingId.StartAt])
-        {
-            values[SettingId.StartAt] = SettingsTable.Row(SettingId.StartAt).Default;
-            values[SettingId.StopBelow] = SettingsTable.Row(SettingId.StopBelow).Default;
-            FellBack += 2;
-        }
-
+        FellBack = _gate.Mend(draft);
+        values.Take(draft, _gate);
         return true;
     }
 

@@ -1,0 +1,146 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.Firmware;
+
+/// <summary>
+/// All rules that settings must keep, with the sentences for those that break them. <see cref="SettingValues"/> takes new values
+/// through here and in no other way, whether a person types them, a guide measures them, or flash, a file or a recording holds
+/// them.
+/// </summary>
+public sealed class SettingsGate
+{
+    private readonly int _fullScale;
+    private readonly int _microvoltsACount;
+
+    /// <summary>Initializes a new instance of the <see cref="SettingsGate"/> class for a board's converter.</summary>
+    /// <param name="fullScale">Greatest count of the converter.</param>
+    /// <param name="microvoltsACount">Size of a count in µV.</param>
+    public SettingsGate(int fullScale, int microvoltsACount)
+    {
+        _fullScale = fullScale;
+        _microvoltsACount = microvoltsACount;
+    }
+
+    /// <summary>Reads a typed value and checks that it is within the setting's own range.</summary>
+    /// <param name="row">The setting.</param>
+    /// <param name="text">What was typed, in small letters, trimmed.</param>
+    /// <param name="value">The value in the setting's unit.</param>
+    /// <param name="complaint">Gets the sentence that says what is wrong and what is allowed; no line end.</param>
+    /// <returns>False when the value cannot be used.</returns>
+    public static bool TryRead(Setting row, string text, out int value, TextOutput complaint)
+    {
+        bool isValue = ValueParser.TryParse(row, text, out value);
+        if (isValue && row.Allows(value))
+        {
+            return true;
+        }
+
+        if (isValue)
+        {
+            complaint.Text(row.Name).Text(" cannot be ").Text(text);
+        }
+        else
+        {
+            complaint.Text("'").Text(text).Text("' is no value for ").Text(row.Name);
+        }
+
+        ValueText.Range(complaint.Text("; allowed is "), row).Text(".");
+        return false;
+    }
+
+    /// <summary>Checks all rules: the range of each setting, and what settings demand of each other.</summary>
+    /// <param name="draft">The values.</param>
+    /// <returns><see cref="SettingChange.Done"/> when they keep every rule, or the first rule that they break.</returns>
+    public SettingChange Check(SettingsDraft draft)
+    {
+        return FirstOutOfRange(draft) >= 0 ? SettingChange.OutOfRange
+            : draft[SettingId.StopBelow] >= draft[SettingId.StartAt] ? SettingChange.LevelsWouldCross
+            : draft[SettingId.StartAt] > LargestStartAt(draft) ? SettingChange.BeyondSensor
+            : SettingChange.Done;
+    }
+
+    /// <summary>
+    /// Puts back to their defaults the values that break a rule, so that one bad value costs no other: a value out of its range
+    /// alone; the two levels together; and sensor-gain and turns only where even the default levels are more than the sensor can
+    /// show with them.
+    /// </summary>
+    /// <param name="draft">The values; they keep every rule afterwards.</param>
+    /// <returns>How many values were put back.</returns>
+    public int Mend(SettingsDraft draft)
+    {
+        int count = 0;
+        int wrong = FirstOutOfRange(draft);
+        while (wrong >= 0)
+        {
+            PutBack(draft, (SettingId)wrong);
+            count++;
+            wrong = FirstOutOfRange(draft);
+        }
+
+        if (Check(draft) != SettingChange.Done)
+        {
+            PutBack(draft, SettingId.StartAt);
+            PutBack(draft, SettingId.StopBelow);
+            count += 2;
+        }
+
+        if (Check(draft) != SettingChange.Done)
+        {
+            PutBack(draft, SettingId.SensorGain);
+            PutBack(draft, SettingId.Turns);
+            count += 2;
+        }
+
+        return count;
+    }
+
+    /// <summary>
+    /// Writes which rule was broken, without the full stop, so that the caller can add what has become of the change.
+    /// </summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="refusal">The rule.</param>
+    /// <param name="shown">Whose figures are shown: those in use where one setting was to be changed, the draft itself where many
+    /// were.</param>
+    /// <returns>The output.</returns>
+    public TextOutput Explain(TextOutput output, SettingChange refusal, SettingsDraft shown)
+    {
+        switch (refusal)
+        {
+            case SettingChange.LevelsWouldCross:
+                output.Text("start-at must stay above stop-below (now ");
+                ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), shown[SettingId.StartAt]).Text(" and ");
+                return ValueText.Value(output, SettingsTable.Row(SettingId.StopBelow), shown[SettingId.StopBelow]).Text(")");
+            case SettingChange.BeyondSensor:
+                return output.Text("start-at would be more than the sensor can show with its gain and turns: ")
+                    .Amperes(LargestStartAt(shown)).Text(" at most now");
+            default:
+                return output.Text("a value is out of its range");
+        }
+    }
+
+    private static int FirstOutOfRange(SettingsDraft draft)
+    {
+        for (int i = 0; i < SettingsTable.Count; i++)
+        {
+            if (!SettingsTable.Row((SettingId)i).Allows(draft[(SettingId)i]))
+            {
+                return i;
+            }
+        }
+
+        return -1;
+    }
+
+    private static void PutBack(SettingsDraft draft, SettingId id)
+    {
+        draft[id] = SettingsTable.Row(id).Default;
+    }
+
+    // In mA. Half of full scale from peak to peak: that much of an ESP32's converter is straight enough, with room for the
+    // tolerance of the sensor's resting voltage.
+    private int LargestStartAt(SettingsDraft draft)
+    {
+        SensorScale scale = new SensorScale(draft[SettingId.SensorGain], draft[SettingId.Turns], _microvoltsACount);
+        return scale.FromSwing(_fullScale / 2 * SensorScale.PartsACount);
+    }
+}
