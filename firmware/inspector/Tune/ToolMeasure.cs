@@ -1,0 +1,100 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Inspector.Replay;
+
+namespace NanoDustSwitch.Inspector.Tune;
+
+/// <summary>What a recording shows of a tool, measured as <c>teach</c> does it: the least tenth of a second after the start surge.</summary>
+internal sealed class ToolMeasure
+{
+    // As Teacher has them.
+    private const double SurgeSeconds = 1.5;
+    private const int SeenBuckets = Bucket.ASecond / 4;
+    private const int StoppedBuckets = Bucket.ASecond / 10;
+
+    private readonly int _quiet;
+    private readonly SwingMeter _afterSurge = new();
+    private readonly SwingMeter _whole = new();
+    private bool _isRunning;
+    private double _since;
+
+    private ToolMeasure(int quiet)
+    {
+        _quiet = quiet;
+        _whole.High = quiet + (quiet / 4);
+        Wait();
+    }
+
+    /// <summary>Gets what the tool shows at least, in mA; 0 where none was seen.</summary>
+    public int Milliamperes { get; private set; }
+
+    /// <summary>Measures a tool.</summary>
+    /// <param name="source">Its recording.</param>
+    /// <param name="quiet">What the line shows at most without it, in mA.</param>
+    /// <returns>The measure.</returns>
+    public static ToolMeasure Of(ReplaySource source, int quiet)
+    {
+        ToolMeasure measure = new(quiet);
+        source.Run(
+            source.Settings,
+            (now, core) =>
+            {
+                if (core.IsWindowValid && now > 0 && now <= source.Seconds)
+                {
+                    measure.Accept(now, core.SwingMilliamperes);
+                }
+            });
+        measure.Stop();
+        return measure;
+    }
+
+    private void Accept(double now, int swing)
+    {
+        _whole.Accept(swing);
+        if (!_isRunning)
+        {
+            if (_whole.Above < SeenBuckets)
+            {
+                return;
+            }
+
+            _isRunning = true;
+            _since = now;
+            _whole.Restart();
+            _afterSurge.Restart();
+            return;
+        }
+
+        if (now - _since > SurgeSeconds)
+        {
+            _afterSurge.Accept(swing);
+        }
+
+        // A quarter of the way from the quiet line to the tool.
+        _whole.Low = ((3 * _quiet) + (_afterSurge.Greatest > 0 ? _afterSurge.Greatest : _quiet)) / 4;
+        if (_whole.Below >= StoppedBuckets)
+        {
+            Stop();
+        }
+    }
+
+    private void Stop()
+    {
+        if (_isRunning)
+        {
+            // A recording too short to have anything after the surge is taken whole.
+            SwingMeter meter = _afterSurge.HasLeastMean ? _afterSurge : _whole;
+            int shown = meter.LeastMean == int.MaxValue ? 0 : meter.LeastMean;
+            Milliamperes = Milliamperes == 0 || (shown > 0 && shown < Milliamperes) ? shown : Milliamperes;
+        }
+
+        Wait();
+    }
+
+    private void Wait()
+    {
+        _isRunning = false;
+        _whole.Restart();
+        _afterSurge.Restart();
+    }
+}
