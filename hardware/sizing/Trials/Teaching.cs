@@ -1,7 +1,6 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Sizing.Orders;
-using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Trials;
 

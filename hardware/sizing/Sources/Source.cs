@@ -1,4 +1,4 @@
-namespace NanoDustSwitch.Sizing.Judging;
+namespace NanoDustSwitch.Sizing.Sources;
 
 /// <summary>Where a figure comes from.</summary>
 /// <param name="Name">The table or clause; empty for practice and for what is computed or tried.</param>

@@ -1,6 +1,6 @@
 using NanoDustSwitch.Simulator.Shop;
 
-namespace NanoDustSwitch.Sizing.Tables;
+namespace NanoDustSwitch.Sizing.Orders;
 
 /// <summary>The kinds of motor that can be named for a tool; their starts are the virtual shop's.</summary>
 internal static class ToolKinds

@@ -1,7 +1,6 @@
-using NanoDustSwitch.Sizing.Orders;
 using UnitsNet;
 
-namespace NanoDustSwitch.Sizing.Tables;
+namespace NanoDustSwitch.Sizing.Orders;
 
 /// <summary>A row of the table of single-phase motors.</summary>
 /// <param name="Horsepower">Rated horsepower.</param>

@@ -1,4 +1,4 @@
-namespace NanoDustSwitch.Sizing.Judging;
+namespace NanoDustSwitch.Sizing.Sources;
 
 /// <summary>How a figure is known.</summary>
 internal enum Known
