@@ -5,49 +5,45 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace NanoDustSwitch.ConformanceTests.Rooms;
 
 /// <summary>
-/// Finds which folder uses which. From the sources and not from the compiled assemblies, in which the name of a constant is its value.
+/// Finds which folder uses which. In the sources and not in the compiled assemblies, where nothing but its value is left of a constant.
 /// </summary>
 internal static class FolderUses
 {
-    /// <summary>Finds them.</summary>
-    /// <param name="room">The room whose sources are looked at.</param>
+    /// <summary>Finds every use of another folder, in this room or in another.</summary>
+    /// <param name="room">The room.</param>
     /// <param name="compilation">Its sources.</param>
-    /// <param name="rooms">All rooms.</param>
-    /// <returns>Every use of another folder, in this room or another.</returns>
-    public static IEnumerable<FolderUse> Of(Room room, CSharpCompilation compilation, IReadOnlyList<Room> rooms)
+    /// <param name="tree">The source that is looked at.</param>
+    public static IEnumerable<FolderUse> Of(Room room, CSharpCompilation compilation, SyntaxTree tree)
     {
-        foreach (var tree in compilation.SyntaxTrees)
+        var model = compilation.GetSemanticModel(tree);
+        foreach (var node in tree.GetRoot().DescendantNodes().Where(node => node is SimpleNameSyntax or ImplicitObjectCreationExpressionSyntax))
         {
-            var model = compilation.GetSemanticModel(tree);
-            foreach (var node in tree.GetRoot().DescendantNodes().Where(node => node is SimpleNameSyntax or ImplicitObjectCreationExpressionSyntax))
+            foreach (var path in FilesOf(model.GetSymbolInfo(node).Symbol))
             {
-                foreach (var path in Declarations(model.GetSymbolInfo(node)))
+                var used = RoomTable.All.Single(one => path.StartsWith(one.Folder + "/", StringComparison.Ordinal));
+                var (from, to) = (FolderOf(room, tree.FilePath), FolderOf(used, path));
+                if (used.Folder != room.Folder || from != to)
                 {
-                    var used = rooms.Single(one => path.StartsWith(one.Folder + "/", StringComparison.Ordinal));
-                    var (from, to) = (FolderOf(tree.FilePath, room), FolderOf(path, used));
-                    if (used != room || from != to)
-                    {
-                        yield return new FolderUse(
-                            tree.FilePath,
-                            tree.GetLineSpan(node.Span).StartLinePosition.Line + 1,
-                            node is SimpleNameSyntax name ? name.Identifier.Text : "new",
-                            used,
-                            from,
-                            to);
-                    }
+                    var line = tree.GetLineSpan(node.Span).StartLinePosition.Line + 1;
+                    yield return new FolderUse(tree.FilePath, line, node is SimpleNameSyntax name ? name.Identifier.Text : "new", from, used, to);
                 }
             }
         }
     }
 
-    private static IEnumerable<string> Declarations(SymbolInfo info)
+    // A namespace is at home in many folders, and a name of it alone uses none of them.
+    private static IEnumerable<string> FilesOf(ISymbol? symbol)
     {
-        var symbol = info.Symbol is IMethodSymbol { ReducedFrom: { } extension } ? extension : info.Symbol;
-        return symbol is null or INamespaceSymbol
+        var declared = symbol is IMethodSymbol { ReducedFrom: { } extension } ? extension : symbol?.OriginalDefinition;
+        declared = declared is { IsImplicitlyDeclared: true, ContainingType: { } type } ? type : declared;
+        return declared is null or INamespaceSymbol
             ? []
-            : symbol.OriginalDefinition.DeclaringSyntaxReferences.Select(reference => reference.SyntaxTree.FilePath).Where(path => path.Length > 0).Distinct();
+            : declared.DeclaringSyntaxReferences.Select(reference => reference.SyntaxTree.FilePath).Where(path => path.Length > 0).Distinct();
     }
 
-    private static string FolderOf(string path, Room room) =>
-        Path.GetDirectoryName(path[(room.Folder.Length + 1)..]) is { Length: > 0 } folder ? folder.Replace('\\', '/') : Room.Top;
+    private static string FolderOf(Room room, string path)
+    {
+        var inRoom = path[(room.Folder.Length + 1)..];
+        return inRoom.Contains('/', StringComparison.Ordinal) ? inRoom[..inRoom.LastIndexOf('/')] : Room.Top;
+    }
 }

@@ -5,15 +5,16 @@ using NanoDustSwitch.ConformanceTests.Projects;
 namespace NanoDustSwitch.ConformanceTests.Rooms;
 
 /// <summary>Compiles the sources of the rooms in memory, so that each name in them can be asked for what it stands for.</summary>
-/// <param name="rooms">All rooms.</param>
-internal sealed class RoomCompiler(IReadOnlyList<Room> rooms)
+internal static class RoomCompiler
 {
-    // What the SDK adds to a project with ImplicitUsings.
+    // What the SDK adds where a project has ImplicitUsings.
     private const string GlobalUsings =
         "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; "
         + "global using System.Net.Http; global using System.Threading; global using System.Threading.Tasks;";
 
-    private static readonly string[] s_left = ["bin/", "obj/", "device/", "declarations/"];
+    private static readonly string[] s_notCompiled = ["bin/", "obj/", "device/", "declarations/"];
+
+    private static readonly Dictionary<(Room Room, bool IsForDevice), CSharpCompilation> s_compiled = [];
 
     private static readonly MetadataReference[] s_desktop =
     [
@@ -23,47 +24,46 @@ internal sealed class RoomCompiler(IReadOnlyList<Room> rooms)
     ];
 
     private static MetadataReference[] Device =>
-    [
-        .. DeviceAssemblies.Declarations.Append("mscorlib.dll").Select(file => MetadataReference.CreateFromFile(DeviceAssemblies.PathOf(file))),
-    ];
+        [.. DeviceAssemblies.Declarations.Append("mscorlib.dll").Select(file => MetadataReference.CreateFromFile(DeviceAssemblies.PathOf(file)))];
 
-    private readonly Dictionary<(Room Room, bool IsDevice), CSharpCompilation> _compiled = [];
+    /// <summary>Compiles a room, with the rooms that its project refers to.</summary>
+    public static CSharpCompilation Compile(Room room) => Compile(room, room.IsDeviceOnly);
 
-    /// <summary>Compiles a room with the rooms that it may use.</summary>
-    /// <param name="room">The room.</param>
-    /// <returns>Its sources; their paths are those from the repository's root.</returns>
-    public CSharpCompilation Compile(Room room) => Compile(room, room.IsDeviceOnly);
+    /// <summary>Makes a source of a text.</summary>
+    /// <param name="path">Where it would be, from the repository's root.</param>
+    /// <param name="text">The text.</param>
+    public static SyntaxTree Parse(string path, string text) => CSharpSyntaxTree.ParseText(text, path: path);
 
-    /// <summary>Compiles a source in the place of another, or beside those of a room.</summary>
-    /// <param name="room">The room.</param>
-    /// <param name="path">Where the source would be, from the room's folder.</param>
-    /// <param name="text">The source.</param>
-    /// <returns>All sources of the room with this one.</returns>
-    public CSharpCompilation CompileWith(Room room, string path, string text) => Compile(room).AddSyntaxTrees(Parse($"{room.Folder}/{path}", text));
-
-    private static SyntaxTree Parse(string path, string text) =>
-        CSharpSyntaxTree.ParseText(text, new CSharpParseOptions(LanguageVersion.Latest), path);
-
-    private CSharpCompilation Compile(Room room, bool isDevice)
+    private static CSharpCompilation Compile(Room room, bool isForDevice)
     {
-        if (_compiled.TryGetValue((room, isDevice), out var known))
+        lock (s_compiled)
         {
-            return known;
-        }
+            if (!s_compiled.TryGetValue((room, isForDevice), out var compilation))
+            {
+                compilation = CSharpCompilation.Create(
+                    room.Assembly,
+                    [.. Sources(room), Parse("", isForDevice ? "" : GlobalUsings + Friends())],
+                    [.. isForDevice ? Device : s_desktop, .. ReferredTo(room).Select(other => Compile(other, isForDevice).ToMetadataReference())],
+                    new CSharpCompilationOptions(
+                        room.IsProgram ? OutputKind.ConsoleApplication : OutputKind.DynamicallyLinkedLibrary, allowUnsafe: true));
+                s_compiled.Add((room, isForDevice), compilation);
+            }
 
-        var friends = string.Concat(rooms.Select(one => $"[assembly: System.Runtime.CompilerServices.InternalsVisibleTo(\"{one.Assembly}\")] "));
-        var sources = Repository.Sources(room.Folder)
-            .Where(path => !Array.Exists(s_left, folder => path.StartsWith(folder, StringComparison.Ordinal)))
-            .Select(path => Parse($"{room.Folder}/{path}", Repository.ReadText($"{room.Folder}/{path}")));
-        var compilation = CSharpCompilation.Create(
-            room.Assembly,
-            [.. sources, Parse("", isDevice ? "" : GlobalUsings + friends)],
-            [
-                .. isDevice ? Device : s_desktop,
-                .. room.Uses.Select(used => Compile(rooms.Single(one => one.Folder == used), isDevice).ToMetadataReference()),
-            ],
-            new CSharpCompilationOptions(OutputKind.ConsoleApplication, allowUnsafe: true, nullableContextOptions: NullableContextOptions.Enable));
-        _compiled.Add((room, isDevice), compilation);
-        return compilation;
+            return compilation;
+        }
     }
+
+    private static IEnumerable<SyntaxTree> Sources(Room room) => Repository.Sources(room.Folder)
+        .Where(path => !Array.Exists(s_notCompiled, folder => path.StartsWith(folder, StringComparison.Ordinal)))
+        .Select(path => Parse($"{room.Folder}/{path}", Repository.ReadText($"{room.Folder}/{path}")));
+
+    // A project sees what the projects see that it refers to.
+    private static IEnumerable<Room> ReferredTo(Room room)
+    {
+        var named = RoomTable.All.Where(other => room.References().Contains(Path.GetFileName(other.Project))).ToList();
+        return named.Concat(named.SelectMany(ReferredTo)).Distinct();
+    }
+
+    private static string Friends() => string.Concat(
+        RoomTable.All.Select(room => $"[assembly: System.Runtime.CompilerServices.InternalsVisibleTo(\"{room.Assembly}\")] "));
 }
