@@ -2,7 +2,7 @@ using System.Diagnostics;
 using NanoDustSwitch.Benchmarks.Lines;
 using NanoDustSwitch.Benchmarks.Report;
 using NanoDustSwitch.Benchmarks.Studies;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Benchmarks;

@@ -1,6 +1,6 @@
 using System.CommandLine;
 using NanoDustSwitch.Benchmarks;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 
 Option<bool> quick = new("--quick") { Description = "In less than a minute, with errors of several percent." };
 Option<string> charts = new("--charts") { Description = "Folder for the charts.", DefaultValueFactory = _ => "out" };

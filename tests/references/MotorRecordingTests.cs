@@ -1,6 +1,6 @@
 using MathNet.Numerics;
-using NanoDustSwitch.Simulator.Replay;
-using NanoDustSwitch.Simulator.Replay.Tables;
+using NanoDustSwitch.Inspector.Replay;
+using NanoDustSwitch.Simulator.Tables;
 
 namespace NanoDustSwitch.ReferenceTests;
 

@@ -1,8 +1,8 @@
 using System.Numerics;
 using MathNet.Numerics;
 using MathNet.Numerics.IntegralTransforms;
+using NanoDustSwitch.Inspector.Spectrum;
 using NanoDustSwitch.Simulator.Shop;
-using NanoDustSwitch.Simulator.Spectrum;
 
 namespace NanoDustSwitch.ReferenceTests;
 

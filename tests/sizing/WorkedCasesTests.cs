@@ -1,4 +1,5 @@
 using NanoDustSwitch.Sizing.Judging;
+using NanoDustSwitch.Sizing.Sources;
 
 namespace NanoDustSwitch.SizingTests;
 

@@ -1,6 +1,7 @@
 using System.Text;
-using NanoDustSwitch.Simulator.Commands;
 using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Days.Json;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.SystemTests;
 

@@ -1,5 +1,6 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Days.Json;
 
 namespace NanoDustSwitch.SystemTests;
 

@@ -1,6 +1,7 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Days.Json;
 
 namespace NanoDustSwitch.SystemTests;
 

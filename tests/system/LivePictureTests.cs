@@ -2,6 +2,7 @@ using System.Text;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Live;
 using NanoDustSwitch.Simulator.Live.Picture;
+using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
 
 namespace NanoDustSwitch.SystemTests;

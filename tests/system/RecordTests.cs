@@ -1,7 +1,7 @@
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Days;
-using NanoDustSwitch.Simulator.Replay;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests;

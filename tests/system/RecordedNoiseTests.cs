@@ -1,4 +1,5 @@
 using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Days.Json;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests;

@@ -1,5 +1,5 @@
 using NanoDustSwitch.Firmware;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Board;
 

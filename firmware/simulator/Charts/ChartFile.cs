@@ -1,4 +1,4 @@
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using ScottPlot;
 using ScottPlot.MultiplotLayouts;
 

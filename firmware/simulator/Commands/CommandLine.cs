@@ -1,10 +1,14 @@
 using System.CommandLine;
+using NanoDustSwitch.Simulator.Terminal;
 
 namespace NanoDustSwitch.Simulator.Commands;
 
-/// <summary>The program's verbs, and the one place where bad input becomes a sentence and an exit code.</summary>
+/// <summary>The program's verbs.</summary>
 internal static class CommandLine
 {
+    // These moved out of this program; whoever still types one here is told where it went.
+    private static readonly string[] s_inspector = ["watch", "record", "backup", "restore", "replay", "tune"];
+
     /// <summary>Runs the program.</summary>
     /// <param name="args">What was typed.</param>
     /// <returns>The exit code.</returns>
@@ -17,31 +21,9 @@ internal static class CommandLine
         root.Subcommands.Add(DayCommand.Create());
         root.Subcommands.Add(LiveCommand.Create());
         root.Subcommands.Add(ServeCommand.Create());
-        root.Subcommands.Add(ReplayCommand.Create());
-        root.Subcommands.Add(TuneCommand.Create());
-        root.Subcommands.Add(WatchCommand.Create());
-        root.Subcommands.Add(RecordCommand.Create());
-        root.Subcommands.Add(BackupCommand.CreateBackup());
-        root.Subcommands.Add(BackupCommand.CreateRestore());
         root.Subcommands.Add(SoakCommand.Create());
-
-        ParseResult parsed = root.Parse(args);
-        if (parsed.Errors.Count > 0)
-        {
-            Complain(parsed.Errors[0].Message + " '--help' shows what there is.");
-            return ExitCode.Usage;
-        }
-
-        try
-        {
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
-        }
-        catch (UserException exception)
-        {
-            Complain(exception.Message);
-            return ExitCode.Usage;
-        }
+        return args.FirstOrDefault() is { } verb && s_inspector.Contains(verb)
+            ? CommandRunner.Refuse($"'{verb}' is a verb of the inspector: dotnet run --project firmware/inspector -- {verb}.")
+            : CommandRunner.Run(root, args);
     }
-
-    private static void Complain(string sentence) => Console.Error.WriteLine(sentence);
 }

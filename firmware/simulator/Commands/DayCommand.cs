@@ -1,6 +1,8 @@
 using System.CommandLine;
 using NanoDustSwitch.Simulator.Charts;
 using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Days.Json;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Commands;
 

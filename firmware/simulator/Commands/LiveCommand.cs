@@ -1,6 +1,8 @@
 using System.CommandLine;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Live;
 using NanoDustSwitch.Simulator.Live.Picture;
+using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Simulator.Commands;

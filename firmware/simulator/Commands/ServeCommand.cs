@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Live.Serve;
 
 namespace NanoDustSwitch.Simulator.Commands;

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using System.Diagnostics;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Soak;
 using Spectre.Console;
 

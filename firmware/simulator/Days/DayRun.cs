@@ -1,6 +1,6 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Simulator.Board;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Days;

@@ -1,5 +1,5 @@
 using System.Runtime.ExceptionServices;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Simulator.Days;

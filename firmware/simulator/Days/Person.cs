@@ -1,4 +1,4 @@
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Days;

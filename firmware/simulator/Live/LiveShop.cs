@@ -1,5 +1,6 @@
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Days.Json;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Live;

@@ -1,5 +1,5 @@
 using NanoDustSwitch.Simulator.Board;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Live;

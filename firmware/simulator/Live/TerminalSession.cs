@@ -1,4 +1,5 @@
 using System.Text;
+using NanoDustSwitch.Simulator.Terminal;
 
 namespace NanoDustSwitch.Simulator.Live;
 

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
 using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Sizing.Changes;
 using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Pages;

@@ -1,5 +1,5 @@
 using System.CommandLine;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Texts;
 

@@ -1,5 +1,6 @@
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Sources;
 using UnitsNet;
 
 namespace NanoDustSwitch.Sizing.Judging;

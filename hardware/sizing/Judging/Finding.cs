@@ -1,3 +1,5 @@
+using NanoDustSwitch.Sizing.Sources;
+
 namespace NanoDustSwitch.Sizing.Judging;
 
 /// <summary>One thing that was looked at.</summary>

@@ -1,4 +1,5 @@
 using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Sources;
 
 namespace NanoDustSwitch.Sizing.Judging;
 

@@ -1,5 +1,6 @@
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Sources;
 using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Judging;

@@ -1,4 +1,5 @@
 using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Sources;
 using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Judging;

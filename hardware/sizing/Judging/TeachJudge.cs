@@ -1,5 +1,5 @@
 using NanoDustSwitch.Sizing.Orders;
-using NanoDustSwitch.Sizing.Tables;
+using NanoDustSwitch.Sizing.Sources;
 using NanoDustSwitch.Sizing.Trials;
 
 namespace NanoDustSwitch.Sizing.Judging;

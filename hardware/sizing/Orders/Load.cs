@@ -1,5 +1,4 @@
 using NanoDustSwitch.Simulator.Shop;
-using NanoDustSwitch.Sizing.Tables;
 using UnitsNet;
 
 namespace NanoDustSwitch.Sizing.Orders;

@@ -1,5 +1,4 @@
 using System.Text;
-using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Orders;
 

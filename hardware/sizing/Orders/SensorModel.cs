@@ -1,5 +1,5 @@
 using NanoDustSwitch.Simulator.Shop;
-using NanoDustSwitch.Sizing.Judging;
+using NanoDustSwitch.Sizing.Sources;
 using UnitsNet;
 
 namespace NanoDustSwitch.Sizing.Orders;

@@ -1,4 +1,4 @@
-using NanoDustSwitch.Sizing.Judging;
+using NanoDustSwitch.Sizing.Sources;
 using UnitsNet;
 
 namespace NanoDustSwitch.Sizing.Orders;

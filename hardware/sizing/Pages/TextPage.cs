@@ -1,6 +1,7 @@
 using NanoDustSwitch.Sizing.Changes;
 using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Sources;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Sizing.Pages;

@@ -1,5 +1,5 @@
-using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Orders;
+using NanoDustSwitch.Sizing.Sources;
 using UnitsNet;
 
 namespace NanoDustSwitch.Sizing.Tables;

@@ -1,4 +1,4 @@
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Tables;
 using UnitsNet;

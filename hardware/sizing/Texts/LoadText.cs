@@ -1,5 +1,5 @@
 using System.Text.RegularExpressions;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Tables;

@@ -1,6 +1,6 @@
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Tables;

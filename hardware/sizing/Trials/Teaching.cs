@@ -2,7 +2,6 @@ using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Sizing.Orders;
-using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Trials;
 

@@ -1,8 +1,7 @@
-using MathStatistics = MathNet.Numerics.Statistics.Statistics;
 using NanoDustSwitch.Benchmarks.Lines;
 using NanoDustSwitch.Benchmarks.Methods;
 using NanoDustSwitch.Detection;
-using NanoDustSwitch.Simulator.Shop;
+using MathStatistics = MathNet.Numerics.Statistics.Statistics;
 
 namespace NanoDustSwitch.Benchmarks.Studies;
 

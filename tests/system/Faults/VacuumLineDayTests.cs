@@ -2,7 +2,7 @@ using System.Text;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Days;
-using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Simulator.Days.Json;
 
 namespace NanoDustSwitch.SystemTests.Faults;
 

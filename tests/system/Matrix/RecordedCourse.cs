@@ -1,5 +1,5 @@
-using NanoDustSwitch.Simulator.Replay;
 using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Simulator.Tables;
 
 namespace NanoDustSwitch.SystemTests.Matrix;
 

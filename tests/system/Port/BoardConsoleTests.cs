@@ -1,7 +1,7 @@
 using System.Diagnostics;
 using NanoDustSwitch.Firmware;
-using NanoDustSwitch.Simulator.Commands;
-using NanoDustSwitch.Simulator.Port;
+using NanoDustSwitch.Inspector.Port;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.SystemTests.Port;
 

@@ -1,8 +1,8 @@
 using System.Text;
+using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Simulator.Board;
-using NanoDustSwitch.Simulator.Commands;
 using NanoDustSwitch.Simulator.Days;
-using NanoDustSwitch.Simulator.Replay;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.SystemTests.Port;
 

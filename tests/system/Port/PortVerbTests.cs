@@ -3,8 +3,8 @@ using System.Diagnostics;
 using System.Globalization;
 using System.Text;
 using NanoDustSwitch.Firmware;
-using NanoDustSwitch.Simulator.Live;
-using NanoDustSwitch.Simulator.Replay;
+using NanoDustSwitch.Inspector.Port;
+using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.SystemTests.Replay;
 
@@ -145,7 +145,7 @@ public sealed class PortVerbTests
     private static string AtTerminal(PortBoard board, string ready, string typed)
     {
         string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        string program = $"'{host}' '{typeof(LiveShop).Assembly.Location}' watch --port '{board.Name}'";
+        string program = $"'{host}' '{typeof(BoardConsole).Assembly.Location}' watch --port '{board.Name}'";
         string command = $"trap : INT; stty cols 80 rows 24; TERM=xterm-256color {program}; echo exit code $?";
         Process process;
         try
@@ -193,7 +193,7 @@ public sealed class PortVerbTests
     private static Process Start(string[] arguments, out Timer watchdog)
     {
         string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        Process process = Process.Start(new ProcessStartInfo(host, [typeof(LiveShop).Assembly.Location, .. arguments])
+        Process process = Process.Start(new ProcessStartInfo(host, [typeof(BoardConsole).Assembly.Location, .. arguments])
         {
             UseShellExecute = false,
             RedirectStandardInput = true,

@@ -1,6 +1,6 @@
 using NanoDustSwitch.Firmware;
-using NanoDustSwitch.Simulator.Commands;
-using NanoDustSwitch.Simulator.Port;
+using NanoDustSwitch.Inspector.Port;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.SystemTests.Port;
 

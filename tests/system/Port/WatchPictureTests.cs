@@ -1,5 +1,5 @@
-using NanoDustSwitch.Simulator.Live.Picture;
-using NanoDustSwitch.Simulator.Port;
+using NanoDustSwitch.Inspector.Port;
+using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
 
 namespace NanoDustSwitch.SystemTests.Port;

@@ -1,6 +1,6 @@
 using System.Diagnostics;
 using NanoDustSwitch.Detection;
-using NanoDustSwitch.Simulator.Port;
+using NanoDustSwitch.Inspector.Port;
 
 namespace NanoDustSwitch.SystemTests.Port;
 

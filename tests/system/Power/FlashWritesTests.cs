@@ -3,6 +3,7 @@ using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Days;
+using NanoDustSwitch.Simulator.Days.Json;
 
 namespace NanoDustSwitch.SystemTests.Power;
 

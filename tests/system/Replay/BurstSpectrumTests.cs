@@ -1,8 +1,8 @@
+using NanoDustSwitch.Inspector.Replay;
+using NanoDustSwitch.Inspector.Spectrum;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Days;
-using NanoDustSwitch.Simulator.Replay;
 using NanoDustSwitch.Simulator.Shop;
-using NanoDustSwitch.Simulator.Spectrum;
 
 namespace NanoDustSwitch.SystemTests.Replay;
 

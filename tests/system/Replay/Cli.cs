@@ -1,8 +1,8 @@
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Inspector.Replay;
 
 namespace NanoDustSwitch.SystemTests.Replay;
 
-/// <summary>The built program, started as a person would start it.</summary>
+/// <summary>The built inspector, started as a person would start it.</summary>
 internal static class Cli
 {
     /// <summary>Gives printed text as sentences: without the ends of lines that its width made.</summary>
@@ -16,7 +16,7 @@ internal static class Cli
     public static (int Code, string Output, string Complaint) Run(params string[] args)
     {
         string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        System.Diagnostics.ProcessStartInfo start = new(host, [typeof(UserException).Assembly.Location, .. args])
+        System.Diagnostics.ProcessStartInfo start = new(host, [typeof(ReplaySource).Assembly.Location, .. args])
         {
             RedirectStandardOutput = true,
             RedirectStandardError = true,

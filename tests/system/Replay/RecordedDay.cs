@@ -1,9 +1,10 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Days;
-using NanoDustSwitch.Simulator.Replay;
 using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Simulator.Tables;
 
 namespace NanoDustSwitch.SystemTests.Replay;
 

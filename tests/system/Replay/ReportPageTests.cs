@@ -1,7 +1,7 @@
-using NanoDustSwitch.Simulator.Replay;
-using NanoDustSwitch.Simulator.Replay.Tables;
-using NanoDustSwitch.Simulator.Report;
+using NanoDustSwitch.Inspector.Replay;
+using NanoDustSwitch.Inspector.Report;
 using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Simulator.Tables;
 using PuppeteerSharp;
 
 namespace NanoDustSwitch.SystemTests.Replay;

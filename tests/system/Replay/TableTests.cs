@@ -1,8 +1,8 @@
 using System.Globalization;
 using System.Text;
-using NanoDustSwitch.Simulator.Commands;
-using NanoDustSwitch.Simulator.Replay;
-using NanoDustSwitch.Simulator.Replay.Tables;
+using NanoDustSwitch.Inspector.Replay;
+using NanoDustSwitch.Simulator.Errors;
+using NanoDustSwitch.Simulator.Tables;
 
 namespace NanoDustSwitch.SystemTests.Replay;
 

@@ -1,5 +1,5 @@
 using System.Text.Json;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Days.Json;
 

@@ -1,4 +1,4 @@
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Days.Json;
 

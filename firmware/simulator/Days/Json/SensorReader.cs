@@ -1,6 +1,6 @@
-using NanoDustSwitch.Simulator.Commands;
-using NanoDustSwitch.Simulator.Replay;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Simulator.Tables;
 
 namespace NanoDustSwitch.Simulator.Days.Json;
 

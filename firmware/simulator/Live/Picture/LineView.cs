@@ -1,4 +1,5 @@
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Simulator.Live.Picture;

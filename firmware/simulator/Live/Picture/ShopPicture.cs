@@ -1,3 +1,4 @@
+using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 

@@ -2,6 +2,7 @@ using System.Text;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
 using Spectre.Console.Rendering;
 

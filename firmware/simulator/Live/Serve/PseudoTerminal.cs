@@ -1,5 +1,5 @@
 using System.Runtime.InteropServices;
-using NanoDustSwitch.Simulator.Commands;
+using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Live.Serve;
 

@@ -1,3 +1,5 @@
+using NanoDustSwitch.Simulator.Terminal;
+
 namespace NanoDustSwitch.Simulator.Live.Serve;
 
 /// <summary>The board's console on a pseudo-terminal, and the shop on this one, in real time.</summary>

@@ -1,0 +1,69 @@
+using System.CommandLine;
+using NanoDustSwitch.Inspector.Charts;
+using NanoDustSwitch.Inspector.Replay;
+using NanoDustSwitch.Inspector.Report;
+using NanoDustSwitch.Simulator.Errors;
+
+namespace NanoDustSwitch.Inspector.Commands;
+
+/// <summary>Lets the core decide again on a recording, with the settings it was made with and with others.</summary>
+internal static class ReplayCommand
+{
+    /// <summary>Makes the verb.</summary>
+    /// <returns>The command.</returns>
+    public static Command Create()
+    {
+        Command command = new(
+            "replay",
+            "What the switch makes of a recording, by the very same core: when the tool is seen, when the vacuum starts, by what margin; "
+            + "and what it would make of it with other settings. Takes a board's recording, or any table of readings: a column of seconds and one of "
+            + "counts or amperes, or a column alone with --rate.");
+        Argument<string> file = new("FILE") { Description = "The recording." };
+        Option<string[]> set = new("--set") { Description = "A setting to try, for example start-at=300mA; once more for another value beside it.", DefaultValueFactory = _ => [] };
+        Option<string?> chart = new("--chart") { Description = "Write a chart to this PNG file." };
+        Option<string?> report = new("--report") { Description = "Write a page with a cycle, the spectrum and the swing to this HTML file." };
+        TableOption table = new();
+        command.Arguments.Add(file);
+        command.Options.Add(set);
+        command.Options.Add(chart);
+        command.Options.Add(report);
+        table.AddTo(command);
+        command.SetAction(parsed =>
+        {
+            ReplaySource source = SourceFile.Open(parsed.GetRequiredValue(file), table.Of(parsed));
+            IReadOnlyList<SettingChoice> choices = SettingChoice.Of(source, parsed.GetRequiredValue(set));
+            List<ReplayRun> runs = Run(source, choices);
+            ReplayReport.Print(choices, runs);
+            if (parsed.GetValue(chart) is { } png)
+            {
+                ReplayChart.Save(png, choices, runs);
+                Console.WriteLine($"chart: {png}");
+            }
+
+            if (parsed.GetValue(report) is { } html)
+            {
+                ReportPage page = new(source.Name);
+                page.AddVerdict((runs.Count > 1 ? choices[^1].Title + ": " : "") + Verdict.Of(runs[^1]), runs[^1].IsGood);
+                page.AddReplay(choices, runs);
+                ReportFile.Save(html, page);
+            }
+
+            return runs[^1].IsGood ? ExitCode.Good : ExitCode.Bad;
+        });
+        return command;
+    }
+
+    private static List<ReplayRun> Run(ReplaySource source, IReadOnlyList<SettingChoice> choices)
+    {
+        List<ReplayRun> runs = [];
+        Wait.For("replay", progress =>
+        {
+            foreach (SettingChoice choice in choices)
+            {
+                int done = runs.Count;
+                runs.Add(new ReplayRun(source, choice.Values).Run(part => progress((done + part) / choices.Count)));
+            }
+        });
+        return runs;
+    }
+}

@@ -1,0 +1,45 @@
+using System.CommandLine;
+using NanoDustSwitch.Inspector.Port;
+using NanoDustSwitch.Simulator.Errors;
+using NanoDustSwitch.Simulator.Terminal;
+using Spectre.Console;
+
+namespace NanoDustSwitch.Inspector.Commands;
+
+/// <summary>A board at work, on this terminal or as lines for a program.</summary>
+internal static class WatchCommand
+{
+    /// <summary>Makes the verb.</summary>
+    /// <returns>The command.</returns>
+    public static Command Create()
+    {
+        Command command = new(
+            "watch",
+            "What a board sees and does, ten times a second: a picture on a terminal of 80 by 24 or more (q leaves), else CSV lines until Ctrl-C. "
+            + "A board that is unplugged is waited for.");
+        Option<string> port = PortOption.Create();
+        command.Options.Add(port);
+        command.SetAction(parsed => Run(parsed.GetRequiredValue(port)));
+        return command;
+    }
+
+    private static int Run(string name)
+    {
+        if (Console.IsOutputRedirected || !FullScreen.Fits(AnsiConsole.Console))
+        {
+            CsvWatch.Run(name);
+            return ExitCode.Good;
+        }
+
+        try
+        {
+            WatchSession.Run(name, AnsiConsole.Console);
+        }
+        catch (IOException)
+        {
+            // The terminal was closed, and with it the only one who would read more about it.
+        }
+
+        return ExitCode.Good;
+    }
+}

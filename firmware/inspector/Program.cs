@@ -1,0 +1,3 @@
+using NanoDustSwitch.Inspector.Commands;
+
+return CommandLine.Run(args);

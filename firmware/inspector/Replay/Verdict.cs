@@ -1,0 +1,57 @@
+namespace NanoDustSwitch.Inspector.Replay;
+
+/// <summary>What came of a replay, in a sentence or two.</summary>
+internal static class Verdict
+{
+    /// <summary>Gives it.</summary>
+    /// <param name="run">The replay.</param>
+    /// <returns>Sentences.</returns>
+    public static string Of(ReplayRun run)
+    {
+        if (double.IsNaN(run.SeenAt))
+        {
+            double start = run.Trace.Min(point => point.StartAmperes);
+            return $"No tool is seen: the swing reaches {run.GreatestAmperes:0.00} A, and a start takes {start:0.00} A.";
+        }
+
+        List<string> said = [Start(run)];
+        if (run.FalseStarts > 0)
+        {
+            said.Add($"A tool was seen {Times(run.FalseStarts)} before the recording began: the start level is within the noise.");
+        }
+
+        if (run.Drops > 0)
+        {
+            string level = double.IsNaN(run.VacuumAt) ? "only its start surge reaches start-at" : "stop-below is too high for it";
+            said.Add($"The tool was let go {Times(run.Drops)} while its current flowed on: {level}.");
+        }
+        else if (!double.IsNaN(run.LeastOverStop))
+        {
+            said.Add($"Never dropped: the tool stays at {run.LeastOverStop:0.0} times the stop level or above.");
+        }
+
+        if (!double.IsNaN(run.StartOverQuiet))
+        {
+            said.Add($"The start level is {run.StartOverQuiet:0.0} times what the line shows at most without a tool.");
+        }
+
+        return string.Join(' ', said);
+    }
+
+    /// <summary>Writes a time between two things.</summary>
+    /// <param name="seconds">The time; not a number for never.</param>
+    /// <returns>The text.</returns>
+    public static string After(double seconds) => double.IsNaN(seconds) ? "never" : seconds < 1 ? $"{seconds * 1000:0.0} ms" : $"{seconds:0.00} s";
+
+    private static string Start(ReplayRun run)
+    {
+        string since = double.IsNaN(run.OnsetAt) ? "after the recording began" : "after the current began";
+        double from = double.IsNaN(run.OnsetAt) ? 0 : run.OnsetAt;
+        string seen = run.BeganRunning ? "The tool already runs when the recording begins" : $"The tool is seen {After(run.SeenAt - from)} {since}";
+        return double.IsNaN(run.VacuumAt)
+            ? $"{seen}, and the vacuum is never started."
+            : run.BeganRunning && run.VacuumAt < 0.01 ? $"{seen}, and so does the vacuum." : $"{seen}, the vacuum starts after {After(run.VacuumAt - from)}.";
+    }
+
+    private static string Times(int count) => count == 1 ? "once" : $"{count} times";
+}

@@ -1,0 +1,97 @@
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Inspector.Replay;
+using NanoDustSwitch.Inspector.Report;
+using NanoDustSwitch.Simulator.Board;
+using Spectre.Console;
+
+namespace NanoDustSwitch.Inspector.Tune;
+
+/// <summary>Says what was found: on the terminal, and as a page.</summary>
+internal static class TuneReport
+{
+    private static readonly string[] s_header = ["recording", "of", "shows", "margin", "tried with the core"];
+
+    /// <summary>Prints it.</summary>
+    /// <param name="tuning">What was found.</param>
+    public static void Print(Tuning tuning)
+    {
+        Table table = new Table().Border(TableBorder.Rounded);
+        foreach (string name in s_header)
+        {
+            table.AddColumn(new TableColumn(name));
+        }
+
+        foreach (string[] row in Rows(tuning))
+        {
+            table.AddRow([.. row.Select(Markup.Escape)]);
+        }
+
+        AnsiConsole.Write(table);
+        AnsiConsole.WriteLine(Sentence(tuning));
+        if (tuning.IsGood)
+        {
+            AnsiConsole.WriteLine("For the board's console:");
+            AnsiConsole.WriteLine();
+            foreach (string line in tuning.Settings.Lines)
+            {
+                AnsiConsole.WriteLine("  " + line);
+            }
+        }
+    }
+
+    /// <summary>Makes the page.</summary>
+    /// <param name="tuning">What was found.</param>
+    /// <returns>The page.</returns>
+    public static ReportPage Page(Tuning tuning)
+    {
+        ReportPage page = new("Levels from recordings");
+        page.AddVerdict(Sentence(tuning), tuning.IsGood);
+        page.AddTable(s_header, Rows(tuning), isText: true);
+        if (tuning.IsGood)
+        {
+            page.AddHeading("For the board's console");
+            page.AddLines(tuning.Settings.Lines);
+        }
+
+        foreach (TunedRecording recording in tuning.Recordings.Where(recording => recording.Check is not null))
+        {
+            page.AddHeading(recording.Source.Name);
+            page.AddReplay([new SettingChoice("tuned", recording.Check!.Settings)], [recording.Check]);
+        }
+
+        return page;
+    }
+
+    private static string Sentence(Tuning tuning)
+    {
+        TunedSettings settings = tuning.Settings;
+        if (!settings.IsPossible)
+        {
+            string names = string.Join(", ", tuning.TooSmall.Select(recording => recording.Source.Name));
+            return $"Too close to be told apart: {names}. A tool must show {TaughtLevels.ToolOverQuiet} times what the line shows at most without it, "
+                + $"here {TaughtLevels.ToolOverQuiet * tuning.Quiet / 1000.0:0.00} A. "
+                + "More turns of the tool's wire through the sensor lift it above the sensor's own noise.";
+        }
+
+        return tuning.IsGood
+            ? $"start-at {FirmwareText.Of(SettingId.StartAt, settings.StartAt)} and stop-below {FirmwareText.Of(SettingId.StopBelow, settings.StopBelow)} "
+                + $"tell all apart by {tuning.Recordings.Min(recording => recording.Margin(settings)):0.0} times at least. A tool that was not recorded and shows less than start-at is not seen."
+            : "With these levels the core does not do what it should with every recording: see the table. There are no settings to use.";
+    }
+
+    private static IEnumerable<string[]> Rows(Tuning tuning) => tuning.Recordings.Select(recording => new[]
+    {
+        recording.Source.Name,
+        recording.IsQuiet ? "quiet line" : "tool",
+        $"{(recording.IsQuiet ? "at most" : "at least")} {recording.Milliamperes / 1000.0:0.00} A",
+        tuning.Settings.IsPossible ? $"{recording.Margin(tuning.Settings):0.0} times" : "–",
+        recording.Check is { } run ? Tried(recording, run) : "–",
+    });
+
+    private static string Tried(TunedRecording recording, ReplayRun run) =>
+        recording.IsQuiet ? (double.IsNaN(run.SeenAt) ? "nothing starts" : $"SEES A TOOL at {run.SeenAt:0.00} s")
+        : double.IsNaN(run.SeenAt) ? "NOT SEEN"
+        : run.Drops > 0 ? $"LET GO {run.Drops} times"
+        : double.IsNaN(run.OnsetAt) ? "seen, never dropped"
+        : $"seen after {Verdict.After(run.SeenAt - run.OnsetAt)}, never dropped";
+}

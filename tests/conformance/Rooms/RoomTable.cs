@@ -1,0 +1,74 @@
+namespace NanoDustSwitch.ConformanceTests.Rooms;
+
+/// <summary>The one place that says which room may use which, and which folder in it which other.</summary>
+internal static class RoomTable
+{
+    private const string Core = "detection-core";
+    private const string Switch = "firmware/switch";
+    private const string Simulator = "firmware/simulator";
+
+    public static IReadOnlyList<Room> All { get; } =
+    [
+        new("detection-core/DetectionCore.csproj", [], new()
+        {
+            [Room.Top] = ["Faults", "Notices", "Readings", "Settings", "State", "Swing", "Vacuum"],
+            ["Faults"] = ["Notices", "Readings", "Settings", "State", "Swing"],
+            ["Swing"] = ["Readings", "State"],
+            ["Vacuum"] = ["Notices", "Readings", "Settings", "State", "Swing"],
+        }),
+        new("firmware/switch/Switch.csproj", [Core], [])
+        {
+            // To be broken up: then these become arrows without a cycle, and this list goes.
+            CyclicForNow = new()
+            {
+                [Room.Top] = ["Board", "Console", "Guides", "Indicators", "Log", "Settings", "Store"],
+                ["Board"] = [Room.Top],
+                ["Console"] = [Room.Top, "Board", "Console/Words", "Guides", "Log", "Settings", "Store"],
+                ["Console/Words"] = [Room.Top, "Board", "Console", "Guides", "Log", "Settings", "Store"],
+                ["Guides"] = [Room.Top, "Board", "Console", "Indicators", "Log", "Settings", "Store"],
+                ["Indicators"] = [Room.Top, "Board", "Console"],
+                ["Log"] = ["Board", "Console", "Store"],
+                ["Settings"] = [Room.Top, "Board", "Log", "Store"],
+                ["Store"] = [Room.Top, "Board", "Console", "Log", "Settings"],
+            },
+        },
+        new("firmware/esp32/Esp32.csproj", [Switch], []) { IsDeviceOnly = true },
+        new("firmware/simulator/Simulator.csproj", [Core, Switch], new()
+        {
+            [Room.Top] = ["Commands"],
+            ["Commands"] = ["Board", "Charts", "Days", "Days/Json", "Errors", "Live", "Live/Picture", "Live/Serve", "Shop", "Soak", "Terminal"],
+            ["Live/Picture"] = ["Board", "Live", "Shop", "Terminal"],
+            ["Live/Serve"] = ["Board", "Errors", "Live", "Terminal"],
+            ["Live"] = ["Board", "Days", "Days/Json", "Errors", "Shop", "Terminal"],
+            ["Soak"] = ["Days", "Shop"],
+            ["Charts"] = ["Days", "Errors"],
+            ["Days/Json"] = ["Days", "Errors", "Shop", "Tables"],
+            ["Days"] = ["Board", "Errors", "Shop"],
+            ["Board"] = ["Errors", "Shop"],
+            ["Tables"] = ["Errors"],
+            ["Terminal"] = ["Errors"],
+        }),
+        new("firmware/inspector/Inspector.csproj", [Core, Switch, Simulator], new()
+        {
+            [Room.Top] = ["Commands"],
+            ["Commands"] = ["Charts", "Port", "Replay", "Report", "Tune"],
+            ["Tune"] = ["Replay", "Report"],
+            ["Report"] = ["Charts", "Replay", "Spectrum"],
+            ["Charts"] = ["Replay"],
+            ["Port"] = ["Replay"],
+            ["Replay"] = ["Spectrum"],
+        }),
+        new("hardware/sizing/Sizing.csproj", [Core, Switch, Simulator], new()
+        {
+            [Room.Top] = ["Commands"],
+            ["Commands"] = ["Changes", "Judging", "Orders", "Pages", "Texts", "Trials"],
+            ["Pages"] = ["Changes", "Judging", "Orders", "Sources", "Tables", "Trials"],
+            ["Changes"] = ["Judging", "Orders", "Tables", "Texts", "Trials"],
+            ["Judging"] = ["Orders", "Sources", "Tables", "Trials"],
+            ["Trials"] = ["Orders", "Tables", "Texts"],
+            ["Texts"] = ["Orders", "Tables"],
+            ["Tables"] = ["Orders", "Sources"],
+            ["Orders"] = ["Sources"],
+        }),
+    ];
+}
