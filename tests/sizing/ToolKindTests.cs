@@ -15,18 +15,19 @@ public sealed class ToolKindTests
     public void Each_kind_can_be_named_or_is_known_to_be_left_out()
     {
         string forgotten = string.Join(", ", Enum.GetValues<ToolKind>().Where(kind => !IsNamed(kind)).Except(s_unnamed));
-        Assert.AreEqual("", forgotten, "hardware/sizing/Tables/ToolKinds.cs has no row for this kind, and this test does not leave it out");
+        Assert.AreEqual(
+            "", forgotten, "hardware/sizing/Tables/ToolKinds.cs has no row for this kind, and this test does not leave it out");
     }
 
     [TestMethod]
     public void Page_and_help_list_the_kinds()
     {
         string page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "README.md"));
-        string help = new Terminal("--help").Shown;
+        string help = new Terminal("--help").Help;
         foreach (string name in ToolKinds.Names)
         {
             StringAssert.Contains(page, $"/{name}", StringComparison.Ordinal, "hardware/sizing/README.md");
-            StringAssert.Contains(help, $"/{name}", StringComparison.Ordinal, "hardware/sizing/Commands/SizingOptions.cs, --tool");
+            StringAssert.Contains(help, $"/{name}", StringComparison.Ordinal, "hardware/sizing/Commands/SizingOptions.cs");
         }
     }
 

@@ -50,7 +50,8 @@ public sealed class DayFileErrorTests
     [DataRow("\"sensor\": { \"crosstalk\": 5 }", "'crosstalk' must be from -1 to 1, not 5")]
     [DataRow("\"sensor\": { \"gain\": null }", "'gain' must be a number, not null")]
     [DataRow(
-        "\"sensor\": { \"noise\": 0.1, \"noiseFrom\": { \"file\": \"none.csv\", \"rate\": 1000, \"hertz\": 60, \"amperes\": 0.1 } }",
+        "\"sensor\": { \"noise\": 0.1, \"noiseFrom\": "
+            + "{ \"file\": \"none.csv\", \"rate\": 1000, \"hertz\": 60, \"amperes\": 0.1 } }",
         "'noise' and 'noiseFrom' are both given; leave one of them")]
     [DataRow(
         "\"sensor\": { \"noiseFrom\": { \"file\": \"none.csv\", \"rate\": 1000, \"hertz\": 60, \"amperes\": 0.1 } }",

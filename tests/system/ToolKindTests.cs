@@ -5,7 +5,9 @@ using NanoDustSwitch.SystemTests.Matrix;
 
 namespace NanoDustSwitch.SystemTests;
 
-/// <summary>A kind of tool that is added to <see cref="ToolKind"/> has to be added in other places too; each test names one.</summary>
+/// <summary>
+/// A kind of tool that is added to <see cref="ToolKind"/> has to be added in other places too; each test names one.
+/// </summary>
 [TestClass]
 public sealed class ToolKindTests
 {
@@ -34,7 +36,8 @@ public sealed class ToolKindTests
     {
         foreach (ToolKind kind in s_kinds)
         {
-            Assert.IsGreaterThanOrEqualTo(1, ToolDefaults.InrushMultiple(kind), $"firmware/simulator/Shop/ToolDefaults.cs: {kind}");
+            double multiple = ToolDefaults.InrushMultiple(kind);
+            Assert.IsGreaterThanOrEqualTo(1, multiple, $"firmware/simulator/Shop/ToolDefaults.cs: {kind}");
         }
     }
 

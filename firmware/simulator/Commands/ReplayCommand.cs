@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NanoDustSwitch.Simulator.Charts;
+using NanoDustSwitch.Simulator.Pages;
 using NanoDustSwitch.Simulator.Replay;
 using NanoDustSwitch.Simulator.Report;
 
@@ -41,10 +42,8 @@ internal static class ReplayCommand
 
             if (parsed.GetValue(report) is { } html)
             {
-                ReportPage page = new(source.Name);
-                page.AddVerdict((runs.Count > 1 ? choices[^1].Title + ": " : "") + Verdict.Of(runs[^1]), runs[^1].IsGood);
-                page.AddReplay(choices, runs);
-                ReportFile.Save(html, page);
+                HtmlFile.Save(html, ReportPage.Of(choices, runs));
+                Console.WriteLine($"report: {html}");
             }
 
             return runs[^1].IsGood ? ExitCode.Good : ExitCode.Bad;

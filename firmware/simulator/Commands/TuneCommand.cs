@@ -1,7 +1,7 @@
 using System.CommandLine;
 using NanoDustSwitch.Simulator.Port;
 using NanoDustSwitch.Simulator.Replay;
-using NanoDustSwitch.Simulator.Report;
+using NanoDustSwitch.Simulator.Pages;
 using NanoDustSwitch.Simulator.Tune;
 
 namespace NanoDustSwitch.Simulator.Commands;
@@ -36,7 +36,8 @@ internal static class TuneCommand
             TuneReport.Print(tuning!);
             if (parsed.GetValue(report) is { } html)
             {
-                ReportFile.Save(html, TuneReport.Page(tuning!));
+                HtmlFile.Save(html, TuneReport.Page(tuning!));
+                Console.WriteLine($"report: {html}");
             }
 
             if (parsed.GetValue(port) is { } name && tuning!.IsGood)

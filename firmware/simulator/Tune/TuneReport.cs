@@ -1,3 +1,4 @@
+using NanoDustSwitch.Simulator.Pages;
 using NanoDustSwitch.Simulator.Replay;
 using NanoDustSwitch.Simulator.Report;
 using Spectre.Console;
@@ -40,9 +41,9 @@ internal static class TuneReport
     /// <summary>Makes the page.</summary>
     /// <param name="tuning">What was found.</param>
     /// <returns>The page.</returns>
-    public static ReportPage Page(Tuning tuning)
+    public static HtmlPage Page(Tuning tuning)
     {
-        ReportPage page = new("Levels from recordings");
+        HtmlPage page = new("Levels from recordings");
         page.AddVerdict(Sentence(tuning), tuning.IsGood);
         page.AddTable(s_header, Rows(tuning), isText: true);
         if (tuning.IsGood)
@@ -54,7 +55,7 @@ internal static class TuneReport
         foreach (TunedRecording recording in tuning.Recordings.Where(recording => recording.Check is not null))
         {
             page.AddHeading(recording.Source.Name);
-            page.AddReplay([new SettingChoice("tuned", recording.Check!.Settings)], [recording.Check]);
+            ReportPage.AddReplay(page, [new SettingChoice("tuned", recording.Check!.Settings)], [recording.Check]);
         }
 
         return page;

@@ -1,18 +1,20 @@
 using NanoDustSwitch.Simulator.Commands;
 
-namespace NanoDustSwitch.Sizing.Pages;
+namespace NanoDustSwitch.Simulator.Pages;
 
-/// <summary>Writes the page to its file; what is wrong with the file comes as a <see cref="UserException"/>.</summary>
+/// <summary>
+/// Writes a page to the file of the option <c>--report</c>; what is wrong with the file comes as a <see cref="UserException"/>.
+/// </summary>
 internal static class HtmlFile
 {
-    /// <summary>Writes.</summary>
+    /// <summary>Writes it, and makes its folder where there is none.</summary>
     /// <param name="path">The file.</param>
     /// <param name="page">The page.</param>
-    public static void Save(string path, string page)
+    public static void Save(string path, HtmlPage page)
     {
         if (Directory.Exists(path))
         {
-            throw new UserException($"--report {path} is a folder; name a file in it.");
+            throw new UserException($"--report {path} is a folder; name an HTML file in it.");
         }
 
         try
@@ -22,7 +24,7 @@ internal static class HtmlFile
                 Directory.CreateDirectory(folder);
             }
 
-            File.WriteAllText(path, page);
+            File.WriteAllText(path, page.ToString());
         }
         catch (UnauthorizedAccessException exception)
         {
@@ -30,7 +32,9 @@ internal static class HtmlFile
         }
         catch (Exception exception) when (exception is ArgumentException or NotSupportedException or IOException)
         {
-            throw new UserException($"--report {path} cannot be written: {exception.Message.Split(" : '")[0].TrimEnd('.')}.", exception);
+            // The system's words; the file's name behind them has been said.
+            string reason = exception.Message.Split(" : '")[0].TrimEnd('.');
+            throw new UserException($"--report {path} cannot be written: {reason}.", exception);
         }
     }
 }
