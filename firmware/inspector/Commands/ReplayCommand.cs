@@ -2,7 +2,9 @@ using System.CommandLine;
 using NanoDustSwitch.Inspector.Charts;
 using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Inspector.Report;
+using NanoDustSwitch.Simulator.Charts;
 using NanoDustSwitch.Simulator.Errors;
+using NanoDustSwitch.Simulator.Pages;
 
 namespace NanoDustSwitch.Inspector.Commands;
 
@@ -42,10 +44,8 @@ internal static class ReplayCommand
 
             if (parsed.GetValue(report) is { } html)
             {
-                ReportPage page = new(source.Name);
-                page.AddVerdict((runs.Count > 1 ? choices[^1].Title + ": " : "") + Verdict.Of(runs[^1]), runs[^1].IsGood);
-                page.AddReplay(choices, runs);
-                ReportFile.Save(html, page);
+                HtmlFile.Save(html, ReportPage.Of(choices, runs));
+                Console.WriteLine($"report: {html}");
             }
 
             return runs[^1].IsGood ? ExitCode.Good : ExitCode.Bad;

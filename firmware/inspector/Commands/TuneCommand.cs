@@ -5,6 +5,7 @@ using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Inspector.Report;
 using NanoDustSwitch.Inspector.Tune;
 using NanoDustSwitch.Simulator.Errors;
+using NanoDustSwitch.Simulator.Pages;
 
 namespace NanoDustSwitch.Inspector.Commands;
 
@@ -38,7 +39,8 @@ internal static class TuneCommand
             TuneReport.Print(tuning!);
             if (parsed.GetValue(report) is { } html)
             {
-                ReportFile.Save(html, TuneReport.Page(tuning!));
+                HtmlFile.Save(html, TuneReport.Page(tuning!));
+                Console.WriteLine($"report: {html}");
             }
 
             if (parsed.GetValue(port) is { } name && tuning!.IsGood)

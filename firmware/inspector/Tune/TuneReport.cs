@@ -2,6 +2,7 @@ using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Inspector.Report;
 using NanoDustSwitch.Simulator.Board;
+using NanoDustSwitch.Simulator.Pages;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Inspector.Tune;
@@ -42,9 +43,9 @@ internal static class TuneReport
     /// <summary>Makes the page.</summary>
     /// <param name="tuning">What was found.</param>
     /// <returns>The page.</returns>
-    public static ReportPage Page(Tuning tuning)
+    public static HtmlPage Page(Tuning tuning)
     {
-        ReportPage page = new("Levels from recordings");
+        HtmlPage page = new("Levels from recordings");
         page.AddVerdict(Sentence(tuning), tuning.IsGood);
         page.AddTable(s_header, Rows(tuning), isText: true);
         if (tuning.IsGood)
@@ -56,7 +57,7 @@ internal static class TuneReport
         foreach (TunedRecording recording in tuning.Recordings.Where(recording => recording.Check is not null))
         {
             page.AddHeading(recording.Source.Name);
-            page.AddReplay([new SettingChoice("tuned", recording.Check!.Settings)], [recording.Check]);
+            ReportPage.AddReplay(page, [new SettingChoice("tuned", recording.Check!.Settings)], [recording.Check]);
         }
 
         return page;

@@ -56,9 +56,12 @@ public sealed class Waveform
                 // Two pulses a cycle, and the mean of sin² over a half sine is one half.
                 _scale = 1.0 / Math.Sqrt(pulse);
                 break;
-            default:
+            case ToolKind.Induction:
+            case ToolKind.Lamp:
                 _scale = Math.Sqrt(2.0);
                 break;
+            default:
+                throw Unknown(kind);
         }
 
         SetLoad(1.0);
@@ -94,10 +97,15 @@ public sealed class Waveform
             case ToolKind.Rectified:
             case ToolKind.Charger:
                 return Pulse(point.Turn);
-            default:
+            case ToolKind.Lamp:
                 return _scale * point.Sine;
+            default:
+                throw Unknown(_kind);
         }
     }
+
+    private static ArgumentOutOfRangeException Unknown(ToolKind kind) =>
+        new(nameof(kind), kind, "Waveform has no shape for this kind");
 
     private static double WithHarmonics(double s)
     {

@@ -1,7 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using NanoDustSwitch.Simulator.Commands;
 using NanoDustSwitch.Simulator.Errors;
+using NanoDustSwitch.Simulator.Pages;
 using NanoDustSwitch.Sizing.Changes;
 using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Pages;
@@ -59,7 +59,7 @@ internal static class CommandLine
         Advice advice = new(new Judgement(options.Order(parsed), trials), trials);
         if (options.Report(parsed) is { } file)
         {
-            HtmlFile.Save(file, HtmlPage.Of(advice, trials));
+            HtmlFile.Save(file, JudgementPage.Of(advice, trials));
         }
 
         TextPage.Write(console, advice);

@@ -14,10 +14,7 @@ internal sealed class OrdinaryStarts
 {
     private const double Idle = 0.4;
 
-    private static readonly ToolKind[] s_kinds =
-    [
-        ToolKind.Induction, ToolKind.Universal, ToolKind.SoftStart, ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified,
-    ];
+    private static readonly ToolKind[] s_kinds = [.. Enum.GetValues<ToolKind>().Except([ToolKind.Lamp, ToolKind.Charger])];
 
     private static readonly string[] s_delays = ["start-delay surge", "start-delay 0", "start-delay 0.5"];
 

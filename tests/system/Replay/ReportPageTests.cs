@@ -1,5 +1,6 @@
 using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Inspector.Report;
+using NanoDustSwitch.Simulator.Pages;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Simulator.Tables;
 using PuppeteerSharp;
@@ -30,9 +31,7 @@ public sealed class ReportPageTests
         BoardRecording recording = BoardRecording.Parse(ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 6)).Split('\n'), "a rather long name of a <recording> & more.csv");
         IReadOnlyList<SettingChoice> choices = SettingChoice.Of(recording, ["start-at=300mA"]);
         ReplayRun[] runs = [.. choices.Select(choice => new ReplayRun(recording, choice.Values).Run(_ => { }))];
-        ReportPage page = new(recording.Name);
-        page.AddVerdict(Verdict.Of(runs[^1]), runs[^1].IsGood);
-        page.AddReplay(choices, runs);
+        HtmlPage page = ReportPage.Of(choices, runs);
         string folder = Directory.CreateTempSubdirectory().FullName;
         string file = Path.Combine(folder, "report.html");
         await File.WriteAllTextAsync(file, page.ToString());
@@ -52,8 +51,8 @@ public sealed class ReportPageTests
         Random random = new(3);
         double[] counts = [.. Enumerable.Range(0, 4000).Select(_ => Math.Round(1576 + (8 * (random.NextDouble() - 0.5))))];
         TableSource source = new("quiet", new TableReadings(counts, true, 2000, ""), 2, 1);
-        ReportPage page = new("quiet");
-        page.AddReplay([new SettingChoice("defaults", source.Settings)], [new ReplayRun(source, source.Settings).Run(_ => { })]);
+        HtmlPage page = new("quiet");
+        ReportPage.AddReplay(page, [new SettingChoice("defaults", source.Settings)], [new ReplayRun(source, source.Settings).Run(_ => { })]);
         StringAssert.Contains(page.ToString(), "There is no current of the mains");
     }
 

@@ -36,7 +36,7 @@ internal static class DayFile
         ReadOnlySpan<byte> mark = [0xEF, 0xBB, 0xBF];
         JsonSource source = new(sourceName, utf8.Span.StartsWith(mark) ? utf8[mark.Length..] : utf8);
         CheckText(source);
-        return DayReader.Read(JsonTree.Read(source));
+        return DayReader.Read(source);
     }
 
     private static byte[] ReadBytes(string path)

@@ -1,133 +1,157 @@
-using System.Text.Json;
+using NanoDustSwitch.Simulator.Errors;
+using NanoDustSwitch.Simulator.Tables;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Days.Json;
 
-/// <summary>Reads a day from the items of its file.</summary>
-internal static class DayReader
+/// <summary>Makes a day of what its file says, and checks what no member shows by itself.</summary>
+internal sealed class DayReader
 {
-    private const double MostAmperes = 100;
+    private readonly JsonSource _source;
+    private readonly JsonPlaces _places;
+    private readonly DayFields _fields;
+    private readonly NameList _circuits;
+    private readonly NameList _tools;
 
-    private static readonly JsonWords<bool> s_paces = new(
-        ("ideal", false),
-        ("esp32", true));
-
-    /// <summary>Reads the day.</summary>
-    /// <param name="root">The whole file.</param>
-    /// <returns>The day.</returns>
-    public static Day Read(JsonItem root)
+    private DayReader(JsonSource source)
     {
-        JsonFields fields = new(
-            root,
-            "a day",
-            "name",
-            "seconds",
-            "seed",
-            "mains",
-            "sensor",
-            "converter",
-            "readings",
-            "circuits",
-            "vacuum",
-            "tools",
-            "settings",
-            "steps");
-        Day day = new() { Seconds = ReadLength(fields.Required("seconds")) };
-        day.Name = fields.TextOrNull("name") ?? day.Name;
-        day.Shop.Seed = ReadSeed(fields.Find("seed")) ?? day.Shop.Seed;
-        ReadMains(fields.Find("mains"), day.Shop);
-        if (fields.Find("sensor") is { } sensor)
+        _source = source;
+        _places = new JsonPlaces(source);
+        _fields = JsonBinding.Read(source, _places);
+        _circuits = new NameList(_places, "circuit", [.. _fields.Circuits.Select(circuit => circuit.Name)]);
+        _tools = new NameList(_places, "tool", [.. _fields.Tools.Select(tool => tool.Name)]);
+    }
+
+    /// <summary>Reads a day.</summary>
+    /// <param name="source">Its file.</param>
+    /// <returns>The day.</returns>
+    public static Day Read(JsonSource source) => new DayReader(source).Read();
+
+    private Day Read()
+    {
+        double seconds = _fields.Seconds.Seconds;
+        if (seconds < 1)
         {
-            SensorReader.ReadSensor(sensor, day);
+            throw _places.Error("$.seconds", $"a day must be at least 1 second long, not {seconds}");
         }
 
-        if (fields.Find("converter") is { } converter)
+        _circuits.Check("$.vacuum.circuit", _fields.Vacuum.Circuit);
+        SensorFields sensor = _fields.Sensor;
+        Day day = new()
         {
-            SensorReader.ReadConverter(converter, day);
+            Name = _fields.Name,
+            Seconds = seconds,
+            Shop = Shop(),
+            NoiseAmperes = sensor.Noise,
+            HumAmperes = sensor.Hum,
+            Crosstalk = sensor.Crosstalk,
+            DriftMillivoltsPerHour = sensor.Drift,
+            Turns = (int)sensor.Turns,
+            MillivoltsPerAmpere = sensor.Gain,
+            DropOutProbability = _fields.Converter.DropOuts,
+            StepErrorCounts = _fields.Converter.StepErrors,
+            Pace = ReadPace(),
+            Tools = [.. _fields.Tools.Select(ReadTool)],
+            Settings = _fields.Settings,
+            Steps = new StepReader(_places, _fields, _tools, _circuits).Read(),
+        };
+        if (sensor.NoiseFrom is { } noise)
+        {
+            ReadNoise(noise, day);
         }
 
-        ReadReadings(fields.Find("readings"), day);
-        if (fields.Find("circuits") is { } circuits)
-        {
-            day.Shop.Circuits = CircuitReader.Read(circuits);
-        }
-
-        ReadVacuum(fields.Find("vacuum"), day.Shop);
-        day.Tools = ToolReader.Read(fields.Required("tools"), day.Shop);
-        day.Settings = [.. fields.List("settings").Select(item => JsonFields.Line(item, "a line of 'settings'"))];
-        StepReader steps = new(day);
-        day.Steps = [.. fields.List("steps").Select(steps.Read)];
         return day;
     }
 
-    private static double ReadLength(JsonItem item)
+    private ShopSpecification Shop() => new()
     {
-        double seconds = JsonTime.Read(item, "seconds");
-        return seconds >= 1 ? seconds : throw item.Error($"a day must be at least 1 second long, not {seconds}");
+        Seed = (long)_fields.Seed,
+        Hertz = _fields.Mains.Hertz,
+        Volts = _fields.Mains.Volts,
+        Sensor = _fields.Sensor.Kind,
+        HasVacuumSensor = _fields.Vacuum.Sensor,
+        VacuumThroughToolSensor = _fields.Vacuum.ThroughToolSensor,
+        VacuumAmperes = _fields.Vacuum.Amperes,
+        VacuumCircuit = _fields.Vacuum.Circuit,
+        Circuits =
+        [
+            .. _fields.Circuits.Select(circuit =>
+                new CircuitSpecification { Name = circuit.Name, Amperes = circuit.Amperes, Curve = circuit.Curve }),
+        ],
+        SourceOhms = _fields.Mains.Ohms,
+    };
+
+    private Pace ReadPace()
+    {
+        ReadingsFields readings = _fields.Readings;
+        if (readings.Pace == PaceWord.Ideal)
+        {
+            return new Pace(readings.Rate, readings.Jitter);
+        }
+
+        return _places.Has("$.readings.rate") || _places.Has("$.readings.jitter")
+            ? throw _places.Error(
+                "$.readings", "at the pace of the 'esp32' the board reads as fast as it can; leave 'rate' and 'jitter' out")
+            : Pace.Esp32();
     }
 
-    // A greater whole number would not be exact as a JSON number.
-    private static long? ReadSeed(JsonItem? item)
+    private void ReadNoise(NoiseFields noise, Day day)
     {
-        const double Greatest = 1L << 53;
-        if (item is null)
+        if (_places.Has("$.sensor.noise"))
         {
-            return null;
+            throw _places.Error("$.sensor.noiseFrom", "'noise' and 'noiseFrom' are both given; leave one of them");
         }
 
-        double seed = item.Require(JsonTokenType.Number, "'seed'", "a number").Number;
-        return seed >= 0 && seed <= Greatest && seed == Math.Floor(seed)
-            ? (long)seed
-            : throw item.Error($"'seed' must be a whole number from 0 to {Greatest}, not {seed}");
-    }
-
-    private static void ReadMains(JsonItem? item, ShopSpecification shop)
-    {
-        if (item != null)
+        day.NoiseAmperes = noise.Amperes;
+        day.NoiseCourseRate = noise.Rate;
+        try
         {
-            // The first two or neither: a voltage from one country and a frequency from another are nobody's mains.
-            JsonFields fields = new(item, "'mains'", "volts", "hertz", "ohms");
-            shop.Volts = fields.Number("volts", 1, 1000);
-            shop.Hertz = fields.Number("hertz", 45, 65);
-            shop.SourceOhms = fields.NumberOrNull("ohms", 0, 10) ?? shop.SourceOhms;
+            double[] recorded = Recording.Read(Path.Combine(_source.Folder, noise.File), (int)noise.Column);
+            day.NoiseCourse = MainsResidual.Of(recorded, noise.Rate, noise.Hertz);
         }
-    }
-
-    private static void ReadReadings(JsonItem? item, Day day)
-    {
-        if (item == null)
+        catch (UserException exception)
         {
-            return;
+            string reason = exception.Message.TrimEnd('.');
+            throw _places.Error("$.sensor.noiseFrom.file", $"the recording cannot be used: {reason}");
         }
 
-        JsonFields fields = new(item, "'readings'", "pace", "rate", "jitter");
-        if (fields.ChoiceOrNull("pace", s_paces) is true)
+        if (day.NoiseCourse.Length < noise.Rate)
         {
-            if (fields.Find("rate") is not null || fields.Find("jitter") is not null)
-            {
-                throw item.Error("at the pace of the 'esp32' the board reads as fast as it can; leave 'rate' and 'jitter' out");
-            }
-
-            day.Pace = Pace.Esp32();
-        }
-        else
-        {
-            // The switch takes at most 64 readings in a bucket of 2.5 ms.
-            day.Pace = new Pace(
-                fields.NumberOrNull("rate", 1, 20_000) ?? day.Pace.Rate,
-                fields.NumberOrNull("jitter", 0, 0.99) ?? day.Pace.Jitter);
+            throw _places.Error(
+                "$.sensor.noiseFrom.file",
+                "the recording is shorter than a second, or nothing is left of it without its mains harmonics");
         }
     }
 
-    private static void ReadVacuum(JsonItem? item, ShopSpecification shop)
+    private ToolSpecification ReadTool(ToolFields tool, int index)
     {
-        if (item != null)
+        string path = $"$.tools[{index}]";
+        _circuits.Check($"{path}.circuit", tool.Circuit);
+        ToolMembers.Check(_places, path, tool.Kind);
+
+        // Rounded down to a figure that reads well in an error.
+        double halfCycle = Math.Floor(50_000 / _fields.Mains.Hertz) / 100;
+        if (_places.Has($"{path}.pulseMilliseconds") && !(tool.PulseMilliseconds >= 0.1 && tool.PulseMilliseconds <= halfCycle))
         {
-            JsonFields fields = new(item, "'vacuum'", "amperes", "circuit", "sensor", "throughToolSensor");
-            shop.HasVacuumSensor = fields.BooleanOrNull("sensor") ?? false;
-            shop.VacuumThroughToolSensor = fields.BooleanOrNull("throughToolSensor") ?? false;
-            shop.VacuumAmperes = fields.NumberOrNull("amperes", 0.1, MostAmperes) ?? shop.VacuumAmperes;
-            shop.VacuumCircuit = fields.Find("circuit") is { } circuit ? CircuitReader.Name(circuit, shop.Circuits) : null;
+            string outside = NumberConverter.Outside(0.1, halfCycle, tool.PulseMilliseconds);
+            throw _places.Error($"{path}.pulseMilliseconds", $"'pulseMilliseconds' {outside}");
         }
+
+        return new ToolSpecification
+        {
+            Name = tool.Name,
+            Kind = tool.Kind,
+            RatedAmperes = tool.Amperes,
+            StandbyAmperes = tool.Standby,
+            InrushMultiple = tool.Inrush,
+            InrushSeconds = tool.InrushSeconds,
+            CoastSeconds = tool.CoastSeconds,
+            BrakeMilliseconds = tool.BrakeMilliseconds,
+            SoftStartSeconds = tool.SoftStartSeconds,
+            ConductionFraction = tool.Conduction,
+            PulseMilliseconds = tool.PulseMilliseconds,
+            CircuitName = tool.Circuit,
+            OnToolLine = tool.ToolLine,
+        };
     }
 }

@@ -38,14 +38,10 @@ internal sealed class JsonSource(string name, ReadOnlyMemory<byte> utf8)
         return all.Length > MostListed ? listed + ", …" : listed;
     }
 
-    /// <summary>Tells the line of a byte.</summary>
-    /// <param name="offset">Place of the byte.</param>
-    /// <returns>The line, from 1.</returns>
-    public int Line(long offset) => 1 + Utf8[..(int)Math.Clamp(offset, 0, Utf8.Length)].Count((byte)'\n');
-
     /// <summary>Makes the error of a place.</summary>
     /// <param name="offset">Byte that it is about.</param>
     /// <param name="what">What is wrong and what is allowed; begins small and has no full stop.</param>
     /// <returns>The exception to throw.</returns>
-    public UserException Error(long offset, string what) => new($"{name}, line {Line(offset)}: {what}.");
+    public UserException Error(long offset, string what) =>
+        new($"{name}, line {1 + Utf8[..(int)offset].Count((byte)'\n')}: {what}.");
 }
