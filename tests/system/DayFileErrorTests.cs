@@ -103,6 +103,7 @@ public sealed class DayFileErrorTests
         "{ \"at\": 1, \"do\": \"relay-welds\", \"seconds\": 1 }",
         "a 'relay-welds' step has no member 'seconds'; its members are at, do")]
     [DataRow("{ \"at\": 1, \"do\": \"breaker-resets\", \"circuit\": \"x\" }", "there is no circuit 'x'; the circuits are bench")]
+    [DataRow("{ \"at\": 1, \"do\": \"load\", \"tool\": \"saw\", \"load\": 0 }", "'load' must be from 0.01 to 10, not 0")]
     [DataRow("{ \"at\": 1, \"do\": \"noise\", \"amperes\": -1 }", "'amperes' must be from 0 to 100, not -1")]
     public void A_bad_step_is_explained_in_a_sentence(string step, string sentence, bool isBeginning = false) =>
         Check($"{{ \"seconds\": 9, \"tools\": [ {Saw} ], \"steps\": [ {step} ] }}", sentence, isBeginning);

@@ -68,9 +68,9 @@ internal static class JudgementPage
         StartLine[] tool = [new("tool", ChartStyle.Blue, [.. StartJudge.ToolOf(delayed)])];
         if (order.OwnVacuumCircuit is { } own)
         {
-            StartLine vacuum = new("vacuum", ChartStyle.Green, [.. delayed.Points.Select(point => (point.Seconds, point.Vacuum))]);
+            (double Seconds, double Amperes)[] vacuum = [.. delayed.Points.Select(point => (point.Seconds, point.Vacuum))];
             AddPicture(page, "Tool's circuit", new StartPicture(order.ToolCircuit, tool));
-            AddPicture(page, "Vacuum's circuit", new StartPicture(own, [vacuum]));
+            AddPicture(page, "Vacuum's circuit", new StartPicture(own, [new("vacuum", ChartStyle.Green, vacuum)]));
             return;
         }
 
