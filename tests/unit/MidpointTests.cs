@@ -6,18 +6,11 @@ namespace NanoDustSwitch.UnitTests;
 public class MidpointTests
 {
     [TestMethod]
-    public void TheFirstMeanIsTaken()
-    {
-        Midpoint midpoint = new Midpoint();
-        midpoint.Accept(25216);
-        Assert.AreEqual(25216, midpoint.Level);
-    }
-
-    [TestMethod]
-    public void AnEighthOfADifferenceIsFollowedAtATime()
+    public void TheFirstMeanIsTakenAndThenAnEighthOfADifferenceAtATime()
     {
         Midpoint midpoint = new Midpoint();
         midpoint.Accept(1000);
+        Assert.AreEqual(1000, midpoint.Level);
         midpoint.Accept(1800);
         Assert.AreEqual(1100, midpoint.Level);
         midpoint.Accept(300);
@@ -35,7 +28,6 @@ public class MidpointTests
             midpoint.Accept(24000);
         }
 
-        Assert.IsTrue(midpoint.Level > 23992, midpoint.Level.ToString());
-        Assert.IsTrue(midpoint.Level <= 24000, midpoint.Level.ToString());
+        Near.Between(23993, midpoint.Level, 24000);
     }
 }

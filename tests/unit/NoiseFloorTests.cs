@@ -6,17 +6,13 @@ namespace NanoDustSwitch.UnitTests;
 public class NoiseFloorTests
 {
     [TestMethod]
-    public void ItStartsFromWhatIsStored()
+    [DataRow(100, 100)]
+    [DataRow(5000, 1000)]
+    public void ItStartsFromWhatIsStoredCutToTheCap(int stored, int expected)
     {
-        NoiseFloor floor = New(100, 1000);
-        Assert.AreEqual(100, floor.Floor);
+        NoiseFloor floor = New(stored, 1000);
+        Assert.AreEqual(expected, floor.Floor);
         Assert.IsFalse(floor.IsAtCap);
-    }
-
-    [TestMethod]
-    public void AStoredFloorAboveTheCapIsCut()
-    {
-        Assert.AreEqual(1000, New(5000, 1000).Floor);
     }
 
     [TestMethod]
@@ -105,7 +101,9 @@ public class NoiseFloorTests
     }
 
     [TestMethod]
-    public void ARestartDropsTheSecondUnderWay()
+    [DataRow(false)]
+    [DataRow(true)]
+    public void ANewFloorAndAResetDropTheSecondUnderWay(bool isSet)
     {
         NoiseFloor floor = New(100, 1000);
         for (int i = 0; i < 399; i++)
@@ -113,21 +111,15 @@ public class NoiseFloorTests
             floor.Accept(SwingWindow.PowerOf(900));
         }
 
-        floor.ResetSecond();
-        Second(floor, 100);
-        Assert.AreEqual(100, floor.Floor);
-    }
-
-    [TestMethod]
-    public void SettingItDropsTheSecondUnderWay()
-    {
-        NoiseFloor floor = New(100, 1000);
-        for (int i = 0; i < 399; i++)
+        if (isSet)
         {
-            floor.Accept(SwingWindow.PowerOf(900));
+            floor.Set(100, 1000);
+        }
+        else
+        {
+            floor.ResetSecond();
         }
 
-        floor.Set(100, 1000);
         Second(floor, 100);
         Assert.AreEqual(100, floor.Floor);
     }

@@ -36,8 +36,7 @@ public class RegressionTests
         CoreSettings settings = CoreBench.Settings();
         settings.StartDelayMilliseconds = delay;
         settings.LongestRunMilliseconds = 5000;
-        CoreBench bench = new CoreBench(settings);
-        bench.Run(0, 600);
+        CoreBench bench = CoreBench.Ready(settings);
         bench.Run(3000, 8000);
         int closings = bench.Closings;
         bench.Do(VacuumEvent.Auto);
@@ -53,10 +52,7 @@ public class RegressionTests
     [DataRow(975)]
     public void ASurgeThatFallsByMoreThanATwelfthIsWaitedFor(int thousandthsLeftAfter20Milliseconds)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartDelayMilliseconds = CoreSettings.AfterSurge;
-        CoreBench bench = new CoreBench(settings);
-        bench.Run(0, 600);
+        CoreBench bench = CoreBench.Ready(CoreBench.AfterSurge());
         int current = 25000;
         while (!bench.Core.IsRelayClosed && current > 700)
         {
@@ -128,8 +124,7 @@ public class RegressionTests
     [TestMethod]
     public void TenSecondsWithoutReadingsAreNotTenSecondsOfGoodReadings()
     {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(0, 1000);
+        CoreBench bench = CoreBench.Ready();
         bench.Stand(0, 200);
         bench.Gap(10500);
         bench.Run(3000, 1000);
@@ -156,8 +151,7 @@ public class RegressionTests
     {
         CoreSettings settings = CoreBench.Settings();
         settings.LongestRunMilliseconds = 5000;
-        CoreBench bench = new CoreBench(settings);
-        bench.Run(0, 600);
+        CoreBench bench = CoreBench.Ready(settings);
         bench.Run(3000, 8000);
         bench.Core.Faults.Clear(bench.Now);
         bench.Run(3000, 1000);

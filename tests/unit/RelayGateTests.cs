@@ -8,33 +8,29 @@ public class RelayGateTests
     [TestMethod]
     public void TheFirstClosingWaitsForTheRest()
     {
-        RelayGate gate = Rested();
-        gate.Update(true, false, 499999);
-        Assert.IsFalse(gate.IsClosed);
-        gate.Update(true, false, 500000);
-        Assert.IsTrue(gate.IsClosed);
+        CheckClosing(Rested(), 500000);
     }
 
+    // The relay opens because nobody wants it any more, or is lost though it is still wanted; the rest counts from there and not
+    // from the last look.
     [TestMethod]
-    public void AfterAnOpeningItRestsBeforeItClosesAgain()
+    [DataRow(false)]
+    [DataRow(true)]
+    public void AfterAnOpeningItRestsBeforeItClosesAgain(bool isLost)
     {
         RelayGate gate = Closed(1000000);
-        gate.Update(false, false, 2000000);
-        Assert.IsFalse(gate.IsClosed);
-        gate.Update(true, false, 2499999);
-        Assert.IsFalse(gate.IsClosed);
-        gate.Update(true, false, 2500000);
-        Assert.IsTrue(gate.IsClosed);
-    }
+        if (isLost)
+        {
+            gate.NoteOpening(2000000);
+        }
+        else
+        {
+            gate.Update(false, false, 2000000);
+        }
 
-    [TestMethod]
-    public void TheRestCountsFromTheOpeningAndNotFromTheLastLook()
-    {
-        RelayGate gate = Closed(1000000);
-        gate.Update(false, false, 2000000);
-        gate.Update(false, false, 2400000);
-        gate.Update(true, false, 2500000);
-        Assert.IsTrue(gate.IsClosed);
+        Assert.IsFalse(gate.IsClosed);
+        gate.Update(isLost, false, 2400000);
+        CheckClosing(gate, 2500000);
     }
 
     [TestMethod]
@@ -48,26 +44,12 @@ public class RelayGateTests
     }
 
     [TestMethod]
-    public void ALostRelayRestsThoughItIsStillWanted()
-    {
-        RelayGate gate = Closed(1000000);
-        gate.NoteOpening(2000000);
-        gate.Update(true, false, 2400000);
-        Assert.IsFalse(gate.IsClosed);
-        gate.Update(true, false, 2500000);
-        Assert.IsTrue(gate.IsClosed);
-    }
-
-    [TestMethod]
     public void ANewRestHoldsForTheOpeningThatWas()
     {
         RelayGate gate = Closed(1000000);
         gate.Update(false, false, 2000000);
         gate.SetRest(3000000);
-        gate.Update(true, false, 4999999);
-        Assert.IsFalse(gate.IsClosed);
-        gate.Update(true, false, 5000000);
-        Assert.IsTrue(gate.IsClosed);
+        CheckClosing(gate, 5000000);
     }
 
     // The board decided, was busy for 0.3 s, and only then told the relay.
@@ -77,16 +59,12 @@ public class RelayGateTests
         RelayGate gate = Closed(1000000);
         gate.Update(false, false, 2000000);
         gate.NoteGap(2000000, 2300000);
-        gate.Update(true, false, 2799999);
-        Assert.IsFalse(gate.IsClosed);
-        gate.Update(true, false, 2800000);
-        Assert.IsTrue(gate.IsClosed);
+        CheckClosing(gate, 2800000);
 
         // One that has reached the relay goes on through a gap.
         gate.Update(false, false, 4000000);
         gate.NoteGap(4002500, 4300000);
-        gate.Update(true, false, 4500000);
-        Assert.IsTrue(gate.IsClosed);
+        CheckClosing(gate, 4500000);
     }
 
     private static RelayGate Rested()
@@ -102,5 +80,14 @@ public class RelayGateTests
         RelayGate gate = Rested();
         gate.Update(true, false, now);
         return gate;
+    }
+
+    // Wanted all the time, it closes at a time and not before.
+    private static void CheckClosing(RelayGate gate, long at)
+    {
+        gate.Update(true, false, at - 1);
+        Assert.IsFalse(gate.IsClosed);
+        gate.Update(true, false, at);
+        Assert.IsTrue(gate.IsClosed);
     }
 }

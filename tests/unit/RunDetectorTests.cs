@@ -8,111 +8,73 @@ public class RunDetectorTests
     private const bool Against = true;
     private const bool For = false;
 
+    // A stop: with the first look's own cycle 55 ms, two cycles and more of any mains.
     [TestMethod]
-    [DataRow(1)]
-    [DataRow(3)]
-    [DataRow(40)]
-    public void AStartIsConfirmedOverBuckets(int confirm)
+    [DataRow(false, 1)]
+    [DataRow(false, 3)]
+    [DataRow(false, 40)]
+    [DataRow(true, 15)]
+    public void ADecisionIsTurnedByLooksInARow(bool isRunning, int looks)
     {
-        RunDetector detector = New(confirm);
-        for (int i = 1; i < confirm; i++)
-        {
-            detector.Look(Against);
-            Assert.IsFalse(detector.IsRunning);
-        }
-
-        detector.Look(Against);
-        Assert.IsTrue(detector.IsRunning);
+        RunDetector detector = New(isRunning, looks);
+        Accept(detector, Against, looks - 1);
+        Assert.AreEqual(isRunning, detector.IsRunning);
+        Accept(detector, Against, 1);
+        Assert.AreEqual(!isRunning, detector.IsRunning);
     }
 
     [TestMethod]
     public void AConfirmOfNoughtCountsAsOne()
     {
-        RunDetector detector = New(0);
+        RunDetector detector = New(false, 0);
         Assert.IsFalse(detector.IsRunning);
         detector.Look(Against);
         Assert.IsTrue(detector.IsRunning);
     }
 
+    // By a look that speaks for the decision, or by a gap.
     [TestMethod]
-    public void OneLookThatSpeaksForItBeginsTheConfirmationAnew()
+    [DataRow(false, 3, false)]
+    [DataRow(false, 3, true)]
+    [DataRow(true, 15, false)]
+    [DataRow(true, 15, true)]
+    public void LooksThatAreInterruptedCountAnew(bool isRunning, int looks, bool isGap)
     {
-        RunDetector detector = New(3);
-        Accept(detector, Against, 2);
-        Accept(detector, For, 1);
-        Accept(detector, Against, 2);
-        Assert.IsFalse(detector.IsRunning);
+        RunDetector detector = New(isRunning, looks);
+        Accept(detector, Against, looks - 1);
+        Interrupt(detector, isGap);
+        Accept(detector, Against, looks - 1);
+        Assert.AreEqual(isRunning, detector.IsRunning);
         Accept(detector, Against, 1);
-        Assert.IsTrue(detector.IsRunning);
-    }
-
-    // With the first look's own cycle 55 ms: two cycles and more of any mains.
-    [TestMethod]
-    public void AStopNeedsFifteenLooks()
-    {
-        RunDetector detector = Running();
-        Accept(detector, Against, 14);
-        Assert.IsTrue(detector.IsRunning);
-        Accept(detector, Against, 1);
-        Assert.IsFalse(detector.IsRunning);
+        Assert.AreEqual(!isRunning, detector.IsRunning);
     }
 
     [TestMethod]
-    public void OneLookThatSpeaksForTheToolBeginsTheStopAnew()
+    [DataRow(false, false)]
+    [DataRow(false, true)]
+    [DataRow(true, false)]
+    [DataRow(true, true)]
+    public void WithNothingAgainstItTheLastDecisionStays(bool isRunning, bool isGap)
     {
-        RunDetector detector = Running();
-        Accept(detector, Against, 14);
-        Accept(detector, For, 1);
-        Accept(detector, Against, 14);
-        Assert.IsTrue(detector.IsRunning);
-    }
-
-    [TestMethod]
-    public void WithNothingAgainstItTheLastDecisionStays()
-    {
-        RunDetector idle = New(3);
-        RunDetector running = Running();
-        Accept(idle, For, 1000);
-        Accept(running, For, 1000);
-        Assert.IsFalse(idle.IsRunning);
-        Assert.IsTrue(running.IsRunning);
-    }
-
-    [TestMethod]
-    public void AGapKeepsTheDecision()
-    {
-        RunDetector idle = New(3);
-        RunDetector running = Running();
+        RunDetector detector = New(isRunning, 3);
         for (int i = 0; i < 1000; i++)
         {
-            idle.ResetCount();
-            running.ResetCount();
+            Interrupt(detector, isGap);
         }
 
-        Assert.IsFalse(idle.IsRunning);
-        Assert.IsTrue(running.IsRunning);
+        Assert.AreEqual(isRunning, detector.IsRunning);
     }
 
-    [TestMethod]
-    public void AGapBeginsTheStopAnew()
+    private static void Interrupt(RunDetector detector, bool isGap)
     {
-        RunDetector detector = Running();
-        Accept(detector, Against, 14);
-        detector.ResetCount();
-        Accept(detector, Against, 14);
-        Assert.IsTrue(detector.IsRunning);
-        Accept(detector, Against, 1);
-        Assert.IsFalse(detector.IsRunning);
-    }
-
-    [TestMethod]
-    public void AGapBeginsTheConfirmationAnew()
-    {
-        RunDetector detector = New(3);
-        Accept(detector, Against, 2);
-        detector.ResetCount();
-        Accept(detector, Against, 2);
-        Assert.IsFalse(detector.IsRunning);
+        if (isGap)
+        {
+            detector.ResetCount();
+        }
+        else
+        {
+            detector.Look(For);
+        }
     }
 
     private static void Accept(RunDetector detector, bool isAgainst, int looks)
@@ -123,17 +85,11 @@ public class RunDetectorTests
         }
     }
 
-    private static RunDetector New(int confirm)
+    private static RunDetector New(bool isRunning, int confirm)
     {
         RunDetector detector = new RunDetector();
-        detector.StartLooks = confirm;
-        return detector;
-    }
-
-    private static RunDetector Running()
-    {
-        RunDetector detector = New(1);
-        Accept(detector, Against, 1);
+        detector.StartLooks = isRunning ? 1 : confirm;
+        Accept(detector, Against, isRunning ? 1 : 0);
         return detector;
     }
 }

@@ -18,8 +18,7 @@ public class SlowLaneTests
     {
         SlowLane lane = new SlowLane();
         Assert.IsTrue(Feed(lane, hertz, 81));
-        Assert.IsTrue(lane.Swing > Swing * 97 / 100, lane.Swing.ToString());
-        Assert.IsTrue(lane.Swing < Swing * 103 / 100, lane.Swing.ToString());
+        Near.Between((Swing * 97 / 100) + 1, lane.Swing, (Swing * 103 / 100) - 1);
     }
 
     [TestMethod]
@@ -65,8 +64,7 @@ public class SlowLaneTests
             // Of four blocks so many still hold the sine: powers add up.
             int left = block < 4 ? 4 - block : 0;
             int expected = Swing * roots[left] / 100;
-            Assert.IsTrue(lane.Swing >= expected * 97 / 100, lane.Swing.ToString());
-            Assert.IsTrue(lane.Swing <= expected * 103 / 100, lane.Swing.ToString());
+            Near.Between(expected * 97 / 100, lane.Swing, expected * 103 / 100);
         }
     }
 

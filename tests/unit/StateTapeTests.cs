@@ -70,12 +70,8 @@ public class StateTapeTests
     public void TheWholeCoreFitsAndWritingLeavesItAsItWas()
     {
         CoreBench bench = Used();
-        StateTape tape = new StateTape();
-        StateTape again = new StateTape();
-        tape.Write();
-        bench.Core.Exchange(tape);
-        again.Write();
-        bench.Core.Exchange(again);
+        StateTape tape = bench.Tape();
+        StateTape again = bench.Tape();
         Assert.IsTrue(tape.Count > 50);
         Assert.IsTrue(tape.Count < StateTape.Size);
         Assert.IsTrue(AreSame(tape, again));
@@ -88,21 +84,13 @@ public class StateTapeTests
         CoreBench first = Used();
         CoreBench second = new CoreBench(CoreBench.Settings());
         second.Now = first.Now;
-        StateTape tape = new StateTape();
-        tape.Write();
-        first.Core.Exchange(tape);
-        tape.Read();
-        second.Core.Exchange(tape);
+        StateTape tape = first.Tape();
+        second.Take(tape);
 
         Go(first);
         Go(second);
-        StateTape ofFirst = new StateTape();
-        StateTape ofSecond = new StateTape();
-        ofFirst.Write();
-        first.Core.Exchange(ofFirst);
-        ofSecond.Write();
-        second.Core.Exchange(ofSecond);
-        Assert.IsTrue(AreSame(ofFirst, ofSecond));
+        StateTape ofFirst = first.Tape();
+        Assert.IsTrue(AreSame(ofFirst, second.Tape()));
         Assert.IsFalse(AreSame(tape, ofFirst));
         Assert.AreEqual(first.OpenedAt, second.OpenedAt);
     }

@@ -26,22 +26,16 @@ public class VacuumControlTests
     }
 
     [TestMethod]
-    public void AToolThatRunsAtTheReleaseOfAHoldStartsTheVacuumByTheOrdinaryDelay()
+    [DataRow(false, "held")]
+    [DataRow(true, "faulted")]
+    public void AToolThatRunsAtTheEndOfAHoldOrAFaultStartsTheVacuumByTheOrdinaryDelay(bool isFault, string state)
     {
         VacuumControl control = New();
-        control.Handle(VacuumEvent.Hold, 0);
-        control.Update(true, false, Second);
-        control.Handle(VacuumEvent.Auto, 2 * Second);
-        Assert.AreEqual("starting", Words.Of(control.State));
-    }
-
-    [TestMethod]
-    public void AToolThatRunsAtTheEndOfAFaultStartsTheVacuumByTheOrdinaryDelay()
-    {
-        VacuumControl control = New();
-        control.Update(true, true, Second);
-        Assert.AreEqual("faulted", Words.Of(control.State));
+        control.Handle(isFault ? VacuumEvent.Auto : VacuumEvent.Hold, 0);
+        control.Update(true, isFault, Second);
+        Assert.AreEqual(state, Words.Of(control.State));
         control.Update(true, false, 2 * Second);
+        control.Handle(VacuumEvent.Auto, 2 * Second);
         Assert.AreEqual("starting", Words.Of(control.State));
     }
 
@@ -396,9 +390,7 @@ public class VacuumControlTests
     // The tool began to run at 1 s.
     private static VacuumControl Surging()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartDelayMilliseconds = CoreSettings.AfterSurge;
-        VacuumControl control = new VacuumControl(settings, new NoticeQueue());
+        VacuumControl control = new VacuumControl(CoreBench.AfterSurge(), new NoticeQueue());
         control.Update(true, false, Second);
         return control;
     }

@@ -13,8 +13,7 @@ public class VacuumInTheCoreTests
     [TestMethod]
     public void AVacuumThatFeedsTheSensedLineIsFoundAndKeptOff()
     {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(Idle, 1000);
+        CoreBench bench = CoreBench.Ready();
         bench.RunWithVacuum(1000, 8000, 1500);
         bench.RunWithVacuum(Idle, 8000, 3000);
         Assert.IsTrue(bench.Core.IsRelayClosed);
@@ -39,8 +38,7 @@ public class VacuumInTheCoreTests
     [TestMethod]
     public void AToolThatIsSeenToStopIsNotProbed()
     {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(Idle, 1000);
+        CoreBench bench = CoreBench.Ready();
         for (int i = 0; i < 4; i++)
         {
             Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
@@ -56,8 +54,7 @@ public class VacuumInTheCoreTests
     [TestMethod]
     public void AStopWithTheRelayOpenSaysNothing()
     {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(Idle, 1000);
+        CoreBench bench = CoreBench.Ready();
         Assert.IsTrue(bench.RunUntilRelay(true, 1000, 1000));
         bench.Run(8000, 500);
         bench.Do(VacuumEvent.HandOff);

@@ -3,7 +3,9 @@ using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A core on the bench: a tool draws what the test says, time goes bucket by bucket, notices are read and counted.</summary>
+/// <summary>
+/// A core on the bench: a tool draws what the test says, time goes bucket by bucket, notices are read and counted.
+/// </summary>
 internal sealed class CoreBench
 {
     public readonly DetectionCore Core;
@@ -43,6 +45,44 @@ internal sealed class CoreBench
         return settings;
     }
 
+    /// <summary>The same with the start after the surge.</summary>
+    public static CoreSettings AfterSurge()
+    {
+        CoreSettings settings = Settings();
+        settings.StartDelayMilliseconds = CoreSettings.AfterSurge;
+        return settings;
+    }
+
+    /// <summary>A core that has seen the line rest for a second.</summary>
+    public static CoreBench Ready(CoreSettings settings)
+    {
+        CoreBench bench = new CoreBench(settings);
+        bench.Run(0, 1000);
+        return bench;
+    }
+
+    /// <summary>The same, as set by <see cref="Settings"/>.</summary>
+    public static CoreBench Ready()
+    {
+        return Ready(Settings());
+    }
+
+    /// <summary>The core's state, written to a tape.</summary>
+    public StateTape Tape()
+    {
+        StateTape tape = new StateTape();
+        tape.Write();
+        Core.Exchange(tape);
+        return tape;
+    }
+
+    /// <summary>The core takes over the state on a tape.</summary>
+    public void Take(StateTape tape)
+    {
+        tape.Read();
+        Core.Exchange(tape);
+    }
+
     public bool IsFaulted(Fault fault)
     {
         return Core.Faults[fault].IsActive;
@@ -58,7 +98,9 @@ internal sealed class CoreBench
         }
     }
 
-    /// <summary>The vacuum is wired through the tool's sensor; its contact closes 20 ms after the command and opens 320 ms after it.</summary>
+    /// <summary>
+    /// The vacuum is wired through the tool's sensor; its contact closes 20 ms after the command and opens 320 ms after it.
+    /// </summary>
     public void RunWithVacuum(int tool, int vacuum, int milliseconds)
     {
         for (long until = Now + (milliseconds * 1000L); Now < until;)

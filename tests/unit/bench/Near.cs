@@ -1,11 +1,16 @@
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>Two numbers that are nearly the same.</summary>
+/// <summary>A number that is nearly another, or lies between two, the ends included.</summary>
 internal static class Near
 {
     public static void Check(int expected, int actual, int tolerance)
     {
-        int difference = expected > actual ? expected - actual : actual - expected;
-        Assert.IsTrue(difference <= tolerance, expected.ToString() + " expected, but " + actual.ToString());
+        Between(expected - tolerance, actual, expected + tolerance);
+    }
+
+    public static void Between(long least, long actual, long greatest)
+    {
+        bool isBetween = actual >= least && actual <= greatest;
+        Assert.IsTrue(isBetween, least.ToString() + " to " + greatest.ToString() + " expected, but " + actual.ToString());
     }
 }

@@ -32,26 +32,22 @@ public class ExchangeTests
     [DataRow(true)]
     public void EveryFieldOfEveryPartIsOnTheTape(bool flags)
     {
-        DetectionCore first = new CoreBench(CoreBench.Settings()).Core;
-        DetectionCore second = new CoreBench(CoreBench.Settings()).Core;
+        CoreBench first = new CoreBench(CoreBench.Settings());
+        CoreBench second = new CoreBench(CoreBench.Settings());
         int number = 2;
         int fields = 0;
-        Walk(first, "", (part, field, _) =>
+        Walk(first.Core, "", (part, field, _) =>
         {
             fields++;
             Set(part, field, flags, ref number);
         });
-        Walk(second, "", (part, field, _) => Clear(part, field, !flags));
+        Walk(second.Core, "", (part, field, _) => Clear(part, field, !flags));
 
-        StateTape tape = new StateTape();
-        tape.Write();
-        first.Exchange(tape);
-        tape.Read();
-        second.Exchange(tape);
+        second.Take(first.Tape());
 
         Dictionary<string, string> expected = new Dictionary<string, string>();
-        Walk(first, "", (part, field, path) => expected[path] = Text(field.GetValue(part)));
-        Walk(second, "", (part, field, path) => Assert.AreEqual(expected[path], Text(field.GetValue(part)), path));
+        Walk(first.Core, "", (part, field, path) => expected[path] = Text(field.GetValue(part)));
+        Walk(second.Core, "", (part, field, path) => Assert.AreEqual(expected[path], Text(field.GetValue(part)), path));
         Assert.IsTrue(fields > 80, fields.ToString());
     }
 
