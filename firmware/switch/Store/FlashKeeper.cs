@@ -68,8 +68,7 @@ public sealed class FlashKeeper
 
         if (_switch.Desk.IsSaveWaiting)
         {
-            bool isSaved = _switch.Desk.RequestSave() == SettingsSave.Done;
-            _switch.Console.Interject(isSaved ? "Saved." : "The flash failed; nothing was saved.");
+            SaveSettings();
         }
         else if (areHoursWaiting)
         {
@@ -86,5 +85,11 @@ public sealed class FlashKeeper
             _nextLog = now + LogPeriod;
             _switch.Log.Save();
         }
+    }
+
+    private void SaveSettings()
+    {
+        bool isSaved = _switch.Desk.RequestSave() == SettingsSave.Done;
+        _switch.Console.Interject(isSaved ? "Saved." : "The flash failed; nothing was saved.");
     }
 }
