@@ -35,7 +35,7 @@ public class SettingPlacesTests
     [TestMethod]
     public void EveryNumberHasItsRowInTheTable()
     {
-        Assert.AreEqual(s_all.Length, SettingsTable.Count, $"SettingId has {s_all.Length} settings, and SettingsTable.Count is {SettingsTable.Count}.");
+        Assert.AreEqual(SettingsTable.Count, s_all.Length, $"SettingId has {s_all.Length} settings, and SettingsTable.Count is {SettingsTable.Count}.");
         for (int i = 0; i < s_all.Length; i++)
         {
             Assert.AreEqual(i, (int)s_all[i], $"SettingId.{s_all[i]} is not number {i}; flash and table need numbers without a hole.");
