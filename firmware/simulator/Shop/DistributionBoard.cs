@@ -1,6 +1,3 @@
-using System;
-using System.Collections.Generic;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>The shop's wiring: which circuits there are, and which load is plugged into which.</summary>

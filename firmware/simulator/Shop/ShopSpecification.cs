@@ -1,5 +1,3 @@
-using System.Collections.Generic;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>What a virtual shop is built from. All else is set on its parts or added to it.</summary>

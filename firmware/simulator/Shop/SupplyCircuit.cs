@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>One branch circuit and its breaker. Each load names its circuit.</summary>

@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -82,11 +80,6 @@ public sealed class VacuumCleaner
             _motor.Stop(now);
         }
     }
-
-    /// <summary>Speed of the motor as a part of full speed.</summary>
-    /// <param name="now">Virtual time, µs.</param>
-    /// <returns>0 to 1.</returns>
-    public double Speed(long now) => _motor.Speed(now);
 
     /// <summary>Height of its current at nominal voltage.</summary>
     /// <param name="now">Virtual time, µs.</param>

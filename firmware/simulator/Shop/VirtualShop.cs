@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -113,15 +111,6 @@ public sealed class VirtualShop
     {
         Advance(now);
         return VacuumSensor is null ? Converter.Failed : Converter.Convert(VacuumSensor.Millivolts());
-    }
-
-    /// <summary>True current of the tool's line.</summary>
-    /// <param name="now">Virtual time, µs.</param>
-    /// <returns>Amperes at that time.</returns>
-    public double ToolLineAmperes(long now)
-    {
-        Advance(now);
-        return ToolLine.Latest;
     }
 
     /// <summary>Puts the relay's line high or low, as the board does at every step.</summary>

@@ -1,6 +1,5 @@
 using System.CommandLine;
 using System.CommandLine.Help;
-using NanoDustSwitch.Simulator.Commands;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Sizing.Changes;
 using NanoDustSwitch.Sizing.Judging;

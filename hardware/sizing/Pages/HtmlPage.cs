@@ -4,7 +4,6 @@ using NanoDustSwitch.Simulator.Charts;
 using NanoDustSwitch.Sizing.Changes;
 using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Orders;
-using NanoDustSwitch.Sizing.Sources;
 using NanoDustSwitch.Sizing.Trials;
 
 namespace NanoDustSwitch.Sizing.Pages;
