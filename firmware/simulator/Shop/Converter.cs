@@ -68,10 +68,10 @@ public sealed class Converter
     public double DropOutProbability { get; set; }
 
     /// <summary>Whether it gives its last reading over and over; without one yet, its first.</summary>
-    public bool Frozen { get; set; }
+    public bool IsFrozen { get; set; }
 
     /// <summary>Whether readings fail.</summary>
-    public bool Failing { get; set; }
+    public bool IsFailing { get; set; }
 
     /// <summary>Gives every code its own error, once and for all.</summary>
     /// <param name="counts">Largest error, counts, 0 (none) to 7, what the ESP32 data sheet allows (from memory).</param>
@@ -95,12 +95,12 @@ public sealed class Converter
     /// <returns>0 to <see cref="FullScale"/>, or <see cref="Failed"/>.</returns>
     public int Convert(double millivolts)
     {
-        if (Failing)
+        if (IsFailing)
         {
             return Failed;
         }
 
-        if (Frozen && _latest != Failed)
+        if (IsFrozen && _latest != Failed)
         {
             return _latest;
         }

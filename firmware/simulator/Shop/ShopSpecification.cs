@@ -22,7 +22,7 @@ public sealed class ShopSpecification
     public bool HasVacuumSensor { get; set; }
 
     /// <summary>Whether the box is wired wrongly: the relay feeds the vacuum through the tool's sensor.</summary>
-    public bool VacuumThroughToolSensor { get; set; }
+    public bool IsVacuumThroughToolSensor { get; set; }
 
     /// <summary>Running current of the vacuum, A rms.</summary>
     public double VacuumAmperes { get; set; } = 10.0;

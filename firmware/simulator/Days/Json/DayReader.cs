@@ -125,7 +125,7 @@ internal static class DayReader
         {
             JsonFields fields = new(item, "'vacuum'", "amperes", "circuit", "sensor", "throughToolSensor");
             shop.HasVacuumSensor = fields.BooleanOrNull("sensor") ?? false;
-            shop.VacuumThroughToolSensor = fields.BooleanOrNull("throughToolSensor") ?? false;
+            shop.IsVacuumThroughToolSensor = fields.BooleanOrNull("throughToolSensor") ?? false;
             shop.VacuumAmperes = fields.NumberOrNull("amperes", 0.1, MostAmperes) ?? shop.VacuumAmperes;
             shop.VacuumCircuit = fields.Find("circuit") is { } circuit ? CircuitReader.Name(circuit, shop.Circuits) : null;
         }

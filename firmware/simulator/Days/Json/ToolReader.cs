@@ -98,7 +98,7 @@ internal static class ToolReader
         tool.ConductionFraction = fields.NumberOrNull("conduction", 0.1, 1) ?? tool.ConductionFraction;
         tool.PulseMilliseconds = fields.NumberOrNull("pulseMilliseconds", 0.1, halfCycle) ?? tool.PulseMilliseconds;
         tool.CircuitName = fields.Find("circuit") is { } circuit ? CircuitReader.Name(circuit, shop.Circuits) : null;
-        tool.OnToolLine = fields.BooleanOrNull("toolLine") ?? tool.OnToolLine;
+        tool.IsOnToolLine = fields.BooleanOrNull("toolLine") ?? tool.IsOnToolLine;
         CheckFit(fields, tool.Kind);
         return tool;
     }
