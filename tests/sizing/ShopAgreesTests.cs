@@ -38,14 +38,14 @@ public sealed class ShopAgreesTests
 
                 BreakerTrial trial = new(order.ToolCircuit, StartJudge.ToolOf(judged.Trials.Start(order, 1, withDelay)));
                 double said = isSoon ? trial.SoonTrip : trial.LateTrip;
-                double tripped = breaker.Tripped ? (breaker.TrippedAt - begin) * 1e-6 : double.PositiveInfinity;
+                double tripped = breaker.IsTripped ? (breaker.TrippedAt - begin) * 1e-6 : double.PositiveInfinity;
                 if (said < StartCourse.Seconds)
                 {
                     Assert.AreEqual(said, tripped, 0.03, $"delay {withDelay}, soon {isSoon}");
                 }
                 else
                 {
-                    Assert.IsFalse(breaker.Tripped, $"delay {withDelay}, soon {isSoon}: tripped after {tripped} s");
+                    Assert.IsFalse(breaker.IsTripped, $"delay {withDelay}, soon {isSoon}: tripped after {tripped} s");
                 }
             }
         }

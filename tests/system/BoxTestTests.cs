@@ -17,11 +17,11 @@ public sealed class BoxTestTests
         bench.Run(5);
         Assert.IsFalse(bench.WasFed);
         bench.Type("yes");
-        Assert.IsTrue(bench.Shop.RelayClosed);
+        Assert.IsTrue(bench.Shop.IsRelayClosed);
         bench.Run(1.2);
-        Assert.IsTrue(bench.Shop.RelayClosed);
+        Assert.IsTrue(bench.Shop.IsRelayClosed);
         bench.Run(1);
-        Assert.IsFalse(bench.Shop.RelayClosed);
+        Assert.IsFalse(bench.Shop.IsRelayClosed);
         TestContext.WriteLine(bench.Said);
 
         string[] rows = ["test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps", "smallest tool", "relay             was fed for 2 s"];
@@ -93,7 +93,7 @@ public sealed class BoxTestTests
         Workbench bench = new();
         ToQuestion(bench, isPressed: true);
         bench.Type("yes");
-        Assert.IsTrue(bench.Shop.RelayClosed);
+        Assert.IsTrue(bench.Shop.IsRelayClosed);
         if (isButton)
         {
             bench.Press(0.2);

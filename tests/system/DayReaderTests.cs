@@ -45,7 +45,7 @@ public sealed class DayReaderTests
         Assert.AreEqual(20.0, shop.Wiring.Circuits[0].Breaker.RatedAmperes);
         Assert.AreEqual(BreakerCurve.B, shop.Wiring.VacuumCircuit.Breaker.Curve);
         Assert.AreEqual("wall", day.Tools[1].CircuitName);
-        Assert.IsFalse(day.Tools[1].OnToolLine);
+        Assert.IsFalse(day.Tools[1].IsOnToolLine);
         Assert.AreEqual(new DayStep(5_000_000, DayAct.Mains, Value: 0.6, Seconds: 0.3), day.Steps[0]);
     }
 

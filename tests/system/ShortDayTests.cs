@@ -62,8 +62,8 @@ public sealed class ShortDayTests
 
         Assert.IsTrue(run.Timeline.Exists(entry => entry.Text == "fault comes up: sensor open or shorted"));
         Assert.IsTrue(run.Timeline.Exists(entry => entry.Text == "fault ends: sensor open or shorted"));
-        Assert.IsFalse(run.Trace.Exists(point => point.Seconds is > 10.5 and < 20 && point.Closed), "on without a sensor");
-        Assert.IsTrue(run.Trace.Exists(point => point.Seconds is > 31 and < 69 && point.Closed), "the tool still runs");
+        Assert.IsFalse(run.Trace.Exists(point => point.Seconds is > 10.5 and < 20 && point.IsClosed), "on without a sensor");
+        Assert.IsTrue(run.Trace.Exists(point => point.Seconds is > 31 and < 69 && point.IsClosed), "the tool still runs");
         Assert.AreEqual(VacuumState.Idle, run.Rig.Switch.Core.Vacuum.State);
     }
 

@@ -260,11 +260,11 @@ public sealed class TeachTests
         Assert.IsFalse(bench.WasFed);
         bench.Type("yes");
         bench.Run(1);
-        Assert.IsTrue(bench.Shop.RelayClosed);
+        Assert.IsTrue(bench.Shop.IsRelayClosed);
         bench.Run(3);
-        Assert.IsTrue(bench.Shop.RelayClosed);
+        Assert.IsTrue(bench.Shop.IsRelayClosed);
         bench.Run(1.5);
-        Assert.IsFalse(bench.Shop.RelayClosed);
+        Assert.IsFalse(bench.Shop.IsRelayClosed);
         Assert.IsTrue(bench.Switch.Console.IsAsking);
     }
 
@@ -332,7 +332,7 @@ public sealed class TeachTests
         bench.Run(2);
         StringAssert.Contains(bench.Said, "A fault came up, see 'why': nothing was changed.");
         Assert.IsFalse(bench.Switch.Console.IsGuiding);
-        Assert.IsFalse(bench.Shop.RelayClosed);
+        Assert.IsFalse(bench.Shop.IsRelayClosed);
         Assert.AreEqual(AsDelivered, bench.Levels);
     }
 

@@ -60,7 +60,7 @@ internal sealed class Workbench
         while (Board.ShopTime < until)
         {
             _live.Rig.Step();
-            WasFed = WasFed || Shop.RelayClosed || Switch.Core.IsRelayClosed;
+            WasFed = WasFed || Shop.IsRelayClosed || Switch.Core.IsRelayClosed;
         }
 
         _said.Append(SentText.Of(Board.Serial.TakeSent()));

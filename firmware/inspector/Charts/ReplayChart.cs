@@ -67,7 +67,7 @@ internal static class ReplayChart
         int first = -1;
         for (int i = 0; i <= trace.Count; i++)
         {
-            bool isOn = i < trace.Count && trace[i].Commanded;
+            bool isOn = i < trace.Count && trace[i].IsCommanded;
             if (isOn && first < 0)
             {
                 first = i;

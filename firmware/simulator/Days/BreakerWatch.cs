@@ -18,7 +18,7 @@ internal sealed class BreakerWatch(DistributionBoard wiring, List<Entry> timelin
         for (int i = 0; i < _wasTripped.Length; i++)
         {
             SupplyCircuit circuit = wiring.Circuits[i];
-            bool isTripped = circuit.Breaker.Tripped;
+            bool isTripped = circuit.Breaker.IsTripped;
             if (isTripped && !_wasTripped[i])
             {
                 Trips++;

@@ -172,6 +172,6 @@ internal sealed class DayRun
             core.StopMilliamperes / 1000.0,
             Rig.IsDark ? VacuumState.Idle : core.Vacuum.State,
             !Rig.IsDark && core.IsRelayClosed,
-            _shop.RelayClosed));
+            _shop.IsRelayClosed));
     }
 }

@@ -25,10 +25,10 @@ internal sealed class Mishaps(VirtualShop shop, ShopRandom random)
                 shop.SetVoltage(now, 1);
                 return "the mains is back";
             case DayAct.CutOutOpens:
-                shop.Vacuum.CutOutOpen = true;
+                shop.Vacuum.IsCutOutOpen = true;
                 return "the vacuum's cut-out opens";
             case DayAct.CutOutCloses:
-                shop.Vacuum.CutOutOpen = false;
+                shop.Vacuum.IsCutOutOpen = false;
                 return "the vacuum's cut-out closes";
             case DayAct.RelayWelds:
                 shop.Relay.SetFault(now, RelayFault.Welded);
@@ -40,14 +40,14 @@ internal sealed class Mishaps(VirtualShop shop, ShopRandom random)
                 shop.Relay.SetFault(now, RelayFault.None);
                 return "the relay is in order again";
             case DayAct.ConverterFreezes:
-                shop.Converter.Frozen = true;
+                shop.Converter.IsFrozen = true;
                 return "the converter freezes";
             case DayAct.ConverterFails:
-                shop.Converter.Failing = true;
+                shop.Converter.IsFailing = true;
                 return "the converter fails";
             case DayAct.ConverterMends:
-                shop.Converter.Frozen = false;
-                shop.Converter.Failing = false;
+                shop.Converter.IsFrozen = false;
+                shop.Converter.IsFailing = false;
                 return "the converter is in order again";
             case DayAct.Noise:
                 shop.Sensor.NoiseAmperes = step.Value;

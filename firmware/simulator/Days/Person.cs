@@ -64,7 +64,7 @@ internal sealed class Person
     public long LastToolChange { get; private set; }
 
     /// <summary>Gets a value indicating whether the switch cannot see: its sensor's plug is out, or its converter is at fault.</summary>
-    public bool HasSwitchBlind => _shop.Sensor.State != SensorState.Healthy || _shop.Converter.Frozen || _shop.Converter.Failing;
+    public bool HasSwitchBlind => _shop.Sensor.State != SensorState.Healthy || _shop.Converter.IsFrozen || _shop.Converter.IsFailing;
 
     /// <summary>Gets the lines to be typed; the owner of the board types them.</summary>
     public Queue<string> Lines { get; } = new();
@@ -127,13 +127,13 @@ internal sealed class Person
                 break;
             case DayAct.VacuumSwitchOff:
             case DayAct.VacuumSwitchOn:
-                _shop.Vacuum.SwitchOn = step.Act == DayAct.VacuumSwitchOn;
-                Tell(now, $"switches the vacuum {(_shop.Vacuum.SwitchOn ? "on" : "off")} at its own switch");
+                _shop.Vacuum.IsSwitchOn = step.Act == DayAct.VacuumSwitchOn;
+                Tell(now, $"switches the vacuum {(_shop.Vacuum.IsSwitchOn ? "on" : "off")} at its own switch");
                 break;
             case DayAct.VacuumUnplug:
             case DayAct.VacuumPlug:
-                _shop.Vacuum.PluggedIn = step.Act == DayAct.VacuumPlug;
-                Tell(now, _shop.Vacuum.PluggedIn ? "plugs in the vacuum" : "unplugs the vacuum");
+                _shop.Vacuum.IsPluggedIn = step.Act == DayAct.VacuumPlug;
+                Tell(now, _shop.Vacuum.IsPluggedIn ? "plugs in the vacuum" : "unplugs the vacuum");
                 break;
             default:
                 _timeline.Add(new Entry(now, Who.Shop, _mishaps.Do(step, now)));

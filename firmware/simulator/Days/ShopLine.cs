@@ -18,7 +18,7 @@ internal sealed class ShopLine(VirtualShop shop, Person person) : Line
     public override int MicrovoltsACount => (int)Math.Round(shop.Converter.MicrovoltsPerCount);
 
     /// <inheritdoc/>
-    public override bool IsPowered => shop.BoxPowered;
+    public override bool IsPowered => shop.IsBoxPowered;
 
     /// <inheritdoc/>
     public override int Read(long now)

@@ -25,7 +25,7 @@ internal static class TraceCsv
                 writer.WriteLine(
                     $"{point.Seconds:0.00},{point.ToolAmperes:0.000},{point.VacuumAmperes:0.000},{point.SwingAmperes:0.000},"
                     + $"{point.StartAmperes:0.000},{point.StopAmperes:0.000},{StateText.Name(point.State)},"
-                    + $"{(point.Commanded ? 1 : 0)},{(point.Closed ? 1 : 0)}");
+                    + $"{(point.IsCommanded ? 1 : 0)},{(point.IsClosed ? 1 : 0)}");
             }
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)

@@ -10,8 +10,8 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <param name="StartAmperes">Its start level.</param>
 /// <param name="StopAmperes">Its stop level.</param>
 /// <param name="State">Its state.</param>
-/// <param name="Commanded">Whether it commands the relay closed.</param>
-/// <param name="Closed">Whether the relay's contact is closed.</param>
+/// <param name="IsCommanded">Whether it commands the relay closed.</param>
+/// <param name="IsClosed">Whether the relay's contact is closed.</param>
 internal readonly record struct TracePoint(
     double Seconds,
     double ToolAmperes,
@@ -20,5 +20,5 @@ internal readonly record struct TracePoint(
     double StartAmperes,
     double StopAmperes,
     VacuumState State,
-    bool Commanded,
-    bool Closed);
+    bool IsCommanded,
+    bool IsClosed);

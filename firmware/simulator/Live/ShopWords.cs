@@ -87,7 +87,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     /// <param name="tool">The tool.</param>
     /// <returns>A word or two.</returns>
     public static string State(Tool tool) =>
-        tool.Running ? "running" : tool.PluggedIn ? tool.SwitchedOn ? "no voltage" : "off" : "unplugged";
+        tool.IsRunning ? "running" : tool.IsPluggedIn ? tool.IsSwitchedOn ? "no voltage" : "off" : "unplugged";
 
     private static double Number(string text, double least, double greatest, string what) =>
         double.TryParse(text, out double value) && value >= least && value <= greatest
@@ -98,7 +98,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     [
         .. shop.Wiring.Tools.Select(tool =>
             $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws {tool.RmsAmperes(now):0.00} A"),
-        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.RelayClosed ? "fed" : "not fed"),-12} draws {shop.Vacuum.RmsAmperes(now):0.00} A",
+        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.IsRelayClosed ? "fed" : "not fed"),-12} draws {shop.Vacuum.RmsAmperes(now):0.00} A",
     ];
 
     private string[] With(string name, Action<Tool> act, string text)
@@ -146,14 +146,14 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         switch (text)
         {
             case "on" or "off":
-                vacuum.SwitchOn = text == "on";
+                vacuum.IsSwitchOn = text == "on";
                 return [$"the vacuum's own switch is {text}"];
             case "in" or "out":
-                vacuum.PluggedIn = text == "in";
+                vacuum.IsPluggedIn = text == "in";
                 return [$"the vacuum's plug is {text}"];
             case "hot" or "cool":
-                vacuum.CutOutOpen = text == "hot";
-                return [vacuum.CutOutOpen ? "the vacuum's thermal cut-out has opened" : "the vacuum's thermal cut-out has closed"];
+                vacuum.IsCutOutOpen = text == "hot";
+                return [vacuum.IsCutOutOpen ? "the vacuum's thermal cut-out has opened" : "the vacuum's thermal cut-out has closed"];
             default:
                 throw new UserException("Say /vacuum on, off, in, out, hot or cool.");
         }
@@ -174,7 +174,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
 
     private string[] Wiring(string text)
     {
-        shop.VacuumThroughToolSensor = text switch
+        shop.IsVacuumThroughToolSensor = text switch
         {
             "wrong" => true,
             "right" => false,
@@ -185,7 +185,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
 
     private string[] Breaker(long now)
     {
-        string[] tripped = [.. shop.Wiring.Circuits.Where(circuit => circuit.Breaker.Tripped).Select(circuit => circuit.Name)];
+        string[] tripped = [.. shop.Wiring.Circuits.Where(circuit => circuit.Breaker.IsTripped).Select(circuit => circuit.Name)];
         foreach (string name in tripped)
         {
             shop.ResetBreaker(now, name);
@@ -209,7 +209,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     {
         double seconds = Number(text, 0, LongestWait, "time in seconds");
         LetPass((long)(seconds * 1e6));
-        return [$"{seconds} s pass; the vacuum is {(shop.Vacuum.Running ? "running" : "off")}"];
+        return [$"{seconds} s pass; the vacuum is {(shop.Vacuum.IsRunning ? "running" : "off")}"];
     }
 
     private string[] Quit()

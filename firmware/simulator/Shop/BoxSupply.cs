@@ -12,7 +12,7 @@ internal sealed class BoxSupply
     private long _goodAt;
 
     /// <summary>Whether the board has its voltage.</summary>
-    internal bool On { get; private set; } = true;
+    internal bool IsOn { get; private set; } = true;
 
     /// <summary>Moves on to a time.</summary>
     /// <param name="now">Virtual time, µs.</param>
@@ -23,11 +23,11 @@ internal sealed class BoxSupply
         if (live && factor >= LeastFactor)
         {
             _goodAt = now;
-            On = true;
+            IsOn = true;
         }
         else if (now - _goodAt > HoldUpMicroseconds)
         {
-            On = false;
+            IsOn = false;
         }
     }
 }

@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -58,7 +56,7 @@ public sealed class Breaker
     public double InstantaneousMultiple { get; set; }
 
     /// <summary>Whether it has tripped.</summary>
-    public bool Tripped { get; private set; }
+    public bool IsTripped { get; private set; }
 
     /// <summary>Virtual time of the last trip, µs.</summary>
     public long TrippedAt { get; private set; }
@@ -67,7 +65,7 @@ public sealed class Breaker
     public double Heat { get; private set; }
 
     /// <summary>Closes it again. A breaker still hot trips again sooner.</summary>
-    public void Reset() => Tripped = false;
+    public void Reset() => IsTripped = false;
 
     /// <summary>Tells it the current since the last call.</summary>
     /// <param name="now">Virtual time, µs.</param>
@@ -76,13 +74,13 @@ public sealed class Breaker
     {
         double elapsed = Math.Max(0L, now - _last);
         _last = now;
-        double multiple = Tripped ? 0.0 : amperes / RatedAmperes;
+        double multiple = IsTripped ? 0.0 : amperes / RatedAmperes;
 
         // Implicit step: right for short steps, and no gap, however long, can make it overshoot.
         Heat += ((multiple * multiple) - Heat) * (elapsed / (_thermalMicroseconds + elapsed));
-        if (!Tripped && (multiple >= InstantaneousMultiple || Heat >= _tripHeat))
+        if (!IsTripped && (multiple >= InstantaneousMultiple || Heat >= _tripHeat))
         {
-            Tripped = true;
+            IsTripped = true;
             TrippedAt = now;
         }
     }

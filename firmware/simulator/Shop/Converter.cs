@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -15,11 +13,12 @@ public sealed class Converter
     /// <summary>What <see cref="Convert"/> gives for a reading that failed.</summary>
     public const int Failed = -1;
 
+    private const double UsableFromMillivolts = 150.0;
+    private const double UsableToMillivolts = 2450.0;
+
     private readonly ShopRandom _random;
     private int _fullScale = 4095;
     private double _microvoltsPerCount = 806.0;
-    private double _usableFrom = 150.0;
-    private double _usableTo = 2450.0;
     private double _countsPerMillivolt;
     private double _firstStraight;
     private double _lastStraight;
@@ -60,28 +59,6 @@ public sealed class Converter
         }
     }
 
-    /// <summary>Lower end of the straight part, mV; 0 for a converter straight down to its rail.</summary>
-    public double UsableFromMillivolts
-    {
-        get => _usableFrom;
-        set
-        {
-            _usableFrom = value;
-            Recompute();
-        }
-    }
-
-    /// <summary>Upper end of the straight part, mV; full scale or more for a converter straight up to its rail.</summary>
-    public double UsableToMillivolts
-    {
-        get => _usableTo;
-        set
-        {
-            _usableTo = value;
-            Recompute();
-        }
-    }
-
     /// <summary>
     /// Bow of the straight part: error at half scale, counts. 4 by default; the ESP32 data sheet allows ±12 (from memory).
     /// </summary>
@@ -91,10 +68,10 @@ public sealed class Converter
     public double DropOutProbability { get; set; }
 
     /// <summary>Whether it gives its last reading over and over; without one yet, its first.</summary>
-    public bool Frozen { get; set; }
+    public bool IsFrozen { get; set; }
 
     /// <summary>Whether readings fail.</summary>
-    public bool Failing { get; set; }
+    public bool IsFailing { get; set; }
 
     /// <summary>Gives every code its own error, once and for all.</summary>
     /// <param name="counts">Largest error, counts, 0 (none) to 7, what the ESP32 data sheet allows (from memory).</param>
@@ -118,12 +95,12 @@ public sealed class Converter
     /// <returns>0 to <see cref="FullScale"/>, or <see cref="Failed"/>.</returns>
     public int Convert(double millivolts)
     {
-        if (Failing)
+        if (IsFailing)
         {
             return Failed;
         }
 
-        if (Frozen && _latest != Failed)
+        if (IsFrozen && _latest != Failed)
         {
             return _latest;
         }
@@ -160,8 +137,8 @@ public sealed class Converter
     private void Recompute()
     {
         _countsPerMillivolt = 1000.0 / _microvoltsPerCount;
-        _firstStraight = Math.Max(0.0, _usableFrom * _countsPerMillivolt);
-        _lastStraight = Math.Min(_fullScale, _usableTo * _countsPerMillivolt);
+        _firstStraight = Math.Max(0.0, UsableFromMillivolts * _countsPerMillivolt);
+        _lastStraight = Math.Min(_fullScale, UsableToMillivolts * _countsPerMillivolt);
 
         // Bend so that half the lower band already reads 0, and three quarters of the upper band full scale.
         double above = 0.75 * (_fullScale - _lastStraight);

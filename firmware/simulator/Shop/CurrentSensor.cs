@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -18,6 +16,9 @@ public sealed class CurrentSensor
     private const double HallLimit = 25.0;
 
     private const double DefaultNoise = 0.13;
+
+    // Angle of the hum against the voltage: the lead picks it up neither in step with it nor across it.
+    private const double HumDegrees = 40.0;
     private const double CornerMicroseconds = 1e6 / (2.0 * Math.PI * CornerHertz);
     private const double MicrosecondsPerHour = 3.6e9;
     private const double Nothing = 1e-9;
@@ -29,7 +30,6 @@ public sealed class CurrentSensor
     private double _humSine;
     private double _humCosine;
     private double _humAmperes;
-    private double _humDegrees = 40.0;
     private int _turns = 1;
 
     /// <summary>Makes a sensor in order, with its kind's figures.</summary>
@@ -67,9 +67,6 @@ public sealed class CurrentSensor
     /// <summary>Current at which a Hall module itself stops following, A, instantaneous; 25 for the 20 A part.</summary>
     public double LimitAmperes { get; set; } = HallLimit;
 
-    /// <summary>Output when shorted, mV: the supply of the converter's side.</summary>
-    public double SupplyMillivolts { get; set; } = 3300.0;
-
     /// <summary>
     /// Noise, A rms. 0.13 is 4 counts of the default converter, and what an open recording of a 20 A Hall module shows.
     /// </summary>
@@ -91,17 +88,6 @@ public sealed class CurrentSensor
         set
         {
             _humAmperes = value;
-            SetHum();
-        }
-    }
-
-    /// <summary>Angle of the hum against the voltage, degrees.</summary>
-    public double HumDegrees
-    {
-        get => _humDegrees;
-        set
-        {
-            _humDegrees = value;
             SetHum();
         }
     }
@@ -147,9 +133,9 @@ public sealed class CurrentSensor
     /// <returns>mV.</returns>
     public double Millivolts()
     {
-        if (State != SensorState.Healthy)
+        if (State == SensorState.Unplugged)
         {
-            return State == SensorState.Unplugged ? 0.0 : SupplyMillivolts;
+            return 0.0;
         }
 
         double amperes = _amperes + (NoiseAmperes * (NoiseCourse is null ? _random.NextGaussian() : NoiseCourse.At(_last)));
@@ -168,7 +154,7 @@ public sealed class CurrentSensor
 
     private void SetHum()
     {
-        (double sine, double cosine) = Math.SinCos(_humDegrees * Math.PI / 180.0);
+        (double sine, double cosine) = Math.SinCos(HumDegrees * Math.PI / 180.0);
         _humSine = _humAmperes * Math.Sqrt(2.0) * cosine;
         _humCosine = _humAmperes * Math.Sqrt(2.0) * sine;
     }

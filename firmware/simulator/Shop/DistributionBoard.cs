@@ -1,6 +1,3 @@
-using System;
-using System.Collections.Generic;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>The shop's wiring: which circuits there are, and which load is plugged into which.</summary>
@@ -68,7 +65,7 @@ public sealed class DistributionBoard
         Outlet outlet = new Outlet(new Tool(specification, _hertz), circuit, ReferenceEquals(circuit, VacuumCircuit));
         _tools.Add(outlet.Tool);
         _outlets = Append(_outlets, outlet);
-        if (specification.OnToolLine)
+        if (specification.IsOnToolLine)
         {
             _onToolLine = Append(_onToolLine, outlet);
         }
@@ -97,7 +94,7 @@ public sealed class DistributionBoard
         foreach (Outlet outlet in _onToolLine)
         {
             double amperes = outlet.Tool.Current(now, point);
-            sum += outlet.WithVacuum ? amperes * dip : amperes;
+            sum += outlet.IsWithVacuum ? amperes * dip : amperes;
         }
 
         return sum;
@@ -129,10 +126,10 @@ public sealed class DistributionBoard
     {
         foreach (Outlet outlet in _outlets)
         {
-            outlet.Tool.SetLive(now, _supplied && outlet.Circuit.Live);
+            outlet.Tool.SetLive(now, _supplied && outlet.Circuit.IsLive);
         }
 
-        _vacuum.SetLive(now, _supplied && VacuumCircuit.Live);
+        _vacuum.SetLive(now, _supplied && VacuumCircuit.IsLive);
     }
 
     private static Outlet[] Append(Outlet[] outlets, Outlet outlet)

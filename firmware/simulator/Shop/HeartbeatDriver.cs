@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -74,7 +72,7 @@ public sealed class HeartbeatDriver
     /// <param name="now">Virtual time, µs.</param>
     public void LosePower(long now)
     {
-        if (Energised(now))
+        if (IsEnergised(now))
         {
             _energised = false;
             ChangedAt = now;
@@ -90,7 +88,7 @@ public sealed class HeartbeatDriver
     /// <summary>Whether the coil is energised.</summary>
     /// <param name="now">Virtual time, µs.</param>
     /// <returns>True while it holds.</returns>
-    public bool Energised(long now)
+    public bool IsEnergised(long now)
     {
         // The time of release is known in advance, so that asking costs one compare and no exponential.
         if (now >= _releaseAt)
@@ -117,7 +115,7 @@ public sealed class HeartbeatDriver
             return;
         }
 
-        bool held = Energised(now);
+        bool held = IsEnergised(now);
         double volts = Volts(now);
         if (level)
         {

@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>The supply of the shop: a sine of steady frequency whose height may sag.</summary>

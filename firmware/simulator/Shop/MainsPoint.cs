@@ -27,7 +27,4 @@ public readonly struct MainsPoint
 
     /// <summary>Height of the voltage as a part of nominal, 1 without a dip.</summary>
     public double Factor { get; }
-
-    /// <summary>Instantaneous voltage as a part of the nominal peak, -1 to 1 without a swell.</summary>
-    public double RelativeVolts => Sine * Factor;
 }

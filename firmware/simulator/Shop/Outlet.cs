@@ -7,7 +7,7 @@ internal sealed class Outlet
     {
         Tool = tool;
         Circuit = circuit;
-        WithVacuum = withVacuum;
+        IsWithVacuum = withVacuum;
     }
 
     internal Tool Tool { get; }
@@ -15,5 +15,5 @@ internal sealed class Outlet
     internal SupplyCircuit Circuit { get; }
 
     /// <summary>Whether the vacuum's start pulls down its voltage.</summary>
-    internal bool WithVacuum { get; }
+    internal bool IsWithVacuum { get; }
 }

@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>Noise that was recorded and not made up: a course of 1 rms that is played in a loop.</summary>

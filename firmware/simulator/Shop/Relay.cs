@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -29,7 +27,7 @@ public sealed class Relay
     }
 
     /// <summary>Whether the contact is closed.</summary>
-    public bool Closed { get; private set; }
+    public bool IsClosed { get; private set; }
 
     /// <summary>How often it has closed; bounces do not count.</summary>
     public int ClosedCount { get; private set; }
@@ -65,7 +63,7 @@ public sealed class Relay
             Move(now);
         }
 
-        return Closed;
+        return IsClosed;
     }
 
     private void Plan(long from)
@@ -73,11 +71,11 @@ public sealed class Relay
         _next = 0;
         _count = 0;
         _nextAt = long.MaxValue;
-        if (_coil && !Closed && Fault != RelayFault.NeverCloses)
+        if (_coil && !IsClosed && Fault != RelayFault.NeverCloses)
         {
             PlanClosing(from + OperateMicroseconds);
         }
-        else if (Closed && Fault != RelayFault.Welded && (!_coil || Fault == RelayFault.NeverCloses))
+        else if (IsClosed && Fault != RelayFault.Welded && (!_coil || Fault == RelayFault.NeverCloses))
         {
             _changes[0] = from + ReleaseMicroseconds;
             _count = 1;
@@ -104,8 +102,8 @@ public sealed class Relay
     {
         while (_nextAt <= now)
         {
-            Closed = !Closed;
-            if (Closed && _next == 0)
+            IsClosed = !IsClosed;
+            if (IsClosed && _next == 0)
             {
                 ClosedCount++;
             }

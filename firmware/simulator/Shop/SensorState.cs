@@ -8,7 +8,4 @@ public enum SensorState
 
     /// <summary>Not plugged in: the bias is missing as well, so the input lies at the low rail.</summary>
     Unplugged,
-
-    /// <summary>The lead's signal wire touches the supply: the input lies at the high rail.</summary>
-    Shorted,
 }

@@ -1,5 +1,3 @@
-using System.Collections.Generic;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>What a virtual shop is built from. All else is set on its parts or added to it.</summary>
@@ -24,7 +22,7 @@ public sealed class ShopSpecification
     public bool HasVacuumSensor { get; set; }
 
     /// <summary>Whether the box is wired wrongly: the relay feeds the vacuum through the tool's sensor.</summary>
-    public bool VacuumThroughToolSensor { get; set; }
+    public bool IsVacuumThroughToolSensor { get; set; }
 
     /// <summary>Running current of the vacuum, A rms.</summary>
     public double VacuumAmperes { get; set; } = 10.0;

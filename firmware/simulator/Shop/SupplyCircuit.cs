@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>One branch circuit and its breaker. Each load names its circuit.</summary>
@@ -23,7 +21,7 @@ public sealed class SupplyCircuit
     public Breaker Breaker { get; }
 
     /// <summary>Whether its loads have voltage.</summary>
-    public bool Live => !Breaker.Tripped;
+    public bool IsLive => !Breaker.IsTripped;
 
     /// <summary>
     /// Current at the last look, A rms: the plain sum of its loads, a little above the truth where they differ in phase.

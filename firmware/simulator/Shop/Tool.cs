@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -67,13 +65,13 @@ public sealed class Tool
     public double StandbyAmperes { get; }
 
     /// <summary>Whether its plug is in.</summary>
-    public bool PluggedIn { get; private set; } = true;
+    public bool IsPluggedIn { get; private set; } = true;
 
     /// <summary>Whether its switch is on, with or without current.</summary>
-    public bool SwitchedOn { get; private set; }
+    public bool IsSwitchedOn { get; private set; }
 
     /// <summary>Whether it draws running current.</summary>
-    public bool Running { get; private set; }
+    public bool IsRunning { get; private set; }
 
     /// <summary>Running current as a part of rated, 0.01 to 10, at once; 0.4 is an idling saw, 1.2 a hard cut.</summary>
     public double Load
@@ -90,7 +88,7 @@ public sealed class Tool
     /// <param name="now">Virtual time, µs.</param>
     public void Start(long now)
     {
-        SwitchedOn = true;
+        IsSwitchedOn = true;
         Settle(now);
     }
 
@@ -98,7 +96,7 @@ public sealed class Tool
     /// <param name="now">Virtual time, µs.</param>
     public void Stop(long now)
     {
-        SwitchedOn = false;
+        IsSwitchedOn = false;
         Settle(now);
     }
 
@@ -106,7 +104,7 @@ public sealed class Tool
     /// <param name="now">Virtual time, µs.</param>
     public void PlugIn(long now)
     {
-        PluggedIn = true;
+        IsPluggedIn = true;
         Settle(now);
     }
 
@@ -114,7 +112,7 @@ public sealed class Tool
     /// <param name="now">Virtual time, µs.</param>
     public void Unplug(long now)
     {
-        PluggedIn = false;
+        IsPluggedIn = false;
         Settle(now);
     }
 
@@ -128,12 +126,12 @@ public sealed class Tool
     /// <returns>A rms, without braking current.</returns>
     public double RmsAmperes(long now)
     {
-        if (Running)
+        if (IsRunning)
         {
             return RatedAmperes * (now >= _settledAt ? _load : Starting(now));
         }
 
-        return PluggedIn && _live ? StandbyAmperes : 0.0;
+        return IsPluggedIn && _live ? StandbyAmperes : 0.0;
     }
 
     /// <summary>Instantaneous current.</summary>
@@ -142,7 +140,7 @@ public sealed class Tool
     /// <returns>Amperes, positive in the positive half cycle.</returns>
     public double Current(long now, in MainsPoint point)
     {
-        if (Running)
+        if (IsRunning)
         {
             return RmsAmperes(now) * _waveform.At(point) * point.Factor;
         }
@@ -184,12 +182,12 @@ public sealed class Tool
 
     private void Settle(long now)
     {
-        bool powered = PluggedIn && _live;
-        bool runs = powered && SwitchedOn;
-        if (runs != Running || (_braking && !powered))
+        bool powered = IsPluggedIn && _live;
+        bool runs = powered && IsSwitchedOn;
+        if (runs != IsRunning || (_braking && !powered))
         {
-            _braking = Running && powered && _spin.HasBrake;
-            Running = runs;
+            _braking = IsRunning && powered && _spin.HasBrake;
+            IsRunning = runs;
             _spin.Change(now, runs, _braking);
             _settledAt = now + _settlingMicroseconds;
         }

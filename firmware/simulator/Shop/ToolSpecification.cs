@@ -45,5 +45,5 @@ public sealed class ToolSpecification
     public string? CircuitName { get; set; }
 
     /// <summary>Whether it is fed through the sensed wire; false for a load elsewhere in the shop.</summary>
-    public bool OnToolLine { get; set; } = true;
+    public bool IsOnToolLine { get; set; } = true;
 }

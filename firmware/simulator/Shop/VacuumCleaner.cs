@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -41,16 +39,16 @@ public sealed class VacuumCleaner
     public double RatedAmperes => _motor.RatedAmperes;
 
     /// <summary>Its own switch.</summary>
-    public bool SwitchOn { get; set; } = true;
+    public bool IsSwitchOn { get; set; } = true;
 
     /// <summary>Whether its plug is in.</summary>
-    public bool PluggedIn { get; set; } = true;
+    public bool IsPluggedIn { get; set; } = true;
 
     /// <summary>Whether its thermal cut-out has opened.</summary>
-    public bool CutOutOpen { get; set; }
+    public bool IsCutOutOpen { get; set; }
 
     /// <summary>Whether current flows.</summary>
-    public bool Running => _motor.Running;
+    public bool IsRunning => _motor.IsRunning;
 
     /// <summary>How long it has run under current, minutes, up to the last <see cref="Update"/>.</summary>
     public double RunMinutes => _runMicroseconds / MicrosecondsPerMinute;
@@ -60,13 +58,13 @@ public sealed class VacuumCleaner
     /// <param name="contactClosed">Whether the relay feeds it.</param>
     public void Update(long now, bool contactClosed)
     {
-        if (_motor.Running)
+        if (_motor.IsRunning)
         {
             _runMicroseconds += Math.Max(0L, now - _last);
         }
 
         _last = now;
-        bool powered = contactClosed && PluggedIn && SwitchOn && !CutOutOpen;
+        bool powered = contactClosed && IsPluggedIn && IsSwitchOn && !IsCutOutOpen;
         if (powered == _powered)
         {
             return;
@@ -82,11 +80,6 @@ public sealed class VacuumCleaner
             _motor.Stop(now);
         }
     }
-
-    /// <summary>Speed of the motor as a part of full speed.</summary>
-    /// <param name="now">Virtual time, µs.</param>
-    /// <returns>0 to 1.</returns>
-    public double Speed(long now) => _motor.Speed(now);
 
     /// <summary>Height of its current at nominal voltage.</summary>
     /// <param name="now">Virtual time, µs.</param>

@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -37,7 +35,7 @@ public sealed class VirtualShop
         Relay = new Relay(new ShopRandom(seed, 3));
         Driver = new HeartbeatDriver(specification.DriverTimeFactor);
         Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz);
-        VacuumThroughToolSensor = specification.VacuumThroughToolSensor;
+        IsVacuumThroughToolSensor = specification.IsVacuumThroughToolSensor;
         ToolLine = new TrueCurrent(specification.Hertz);
         Wiring = new DistributionBoard(specification, Vacuum);
     }
@@ -70,13 +68,13 @@ public sealed class VirtualShop
     public TrueCurrent ToolLine { get; }
 
     /// <summary>Whether the relay's contact was closed at the latest time.</summary>
-    public bool RelayClosed => Relay.Closed;
+    public bool IsRelayClosed => Relay.IsClosed;
 
     /// <summary>Whether the box has its power: it is fed from the vacuum's circuit and bridges 20 ms.</summary>
-    public bool BoxPowered => _box.On;
+    public bool IsBoxPowered => _box.IsOn;
 
     /// <summary>Whether the box is wired wrongly: the relay feeds the vacuum through the tool's sensor.</summary>
-    public bool VacuumThroughToolSensor { get; set; }
+    public bool IsVacuumThroughToolSensor { get; set; }
 
     /// <summary>True current of the vacuum at the latest time, A.</summary>
     public double VacuumAmperes { get; private set; }
@@ -115,15 +113,6 @@ public sealed class VirtualShop
         return VacuumSensor is null ? Converter.Failed : Converter.Convert(VacuumSensor.Millivolts());
     }
 
-    /// <summary>True current of the tool's line.</summary>
-    /// <param name="now">Virtual time, µs.</param>
-    /// <returns>Amperes at that time.</returns>
-    public double ToolLineAmperes(long now)
-    {
-        Advance(now);
-        return ToolLine.Latest;
-    }
-
     /// <summary>Puts the relay's line high or low, as the board does at every step.</summary>
     /// <param name="now">Virtual time, µs.</param>
     /// <param name="high">The level.</param>
@@ -157,13 +146,13 @@ public sealed class VirtualShop
     {
         _now = now;
         MainsPoint point = Mains.At(now);
-        _box.Update(now, Wiring.VacuumCircuit.Live, point.Factor * _dip);
-        if (!_box.On)
+        _box.Update(now, Wiring.VacuumCircuit.IsLive, point.Factor * _dip);
+        if (!_box.IsOn)
         {
             Driver.LosePower(now);
         }
 
-        bool coil = Driver.Energised(now);
+        bool coil = Driver.IsEnergised(now);
         Vacuum.Update(now, Relay.Update(now, coil, Driver.ChangedAt));
         if (now >= _nextLook)
         {
@@ -173,7 +162,7 @@ public sealed class VirtualShop
 
         double vacuum = 0.0;
         _dip = 1.0;
-        if (Vacuum.Running)
+        if (Vacuum.IsRunning)
         {
             vacuum = Vacuum.Current(now, point);
             _dip = Math.Max(0.0, 1.0 - (_dipPerAmpere * Vacuum.RmsAmperes(now)));
@@ -181,7 +170,7 @@ public sealed class VirtualShop
 
         double tools = Wiring.ToolLineAmperes(now, point, _dip);
         VacuumAmperes = vacuum;
-        if (VacuumThroughToolSensor)
+        if (IsVacuumThroughToolSensor)
         {
             tools += vacuum;
         }

@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>The shape of a load's running current over the mains cycle, scaled to 1 A rms.</summary>

@@ -1,7 +1,6 @@
 using NanoDustSwitch.Sizing.Changes;
 using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Orders;
-using NanoDustSwitch.Sizing.Sources;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Sizing.Pages;

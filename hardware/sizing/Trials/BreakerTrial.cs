@@ -47,12 +47,12 @@ internal sealed class BreakerTrial
         }
 
         double last = points[^1].Seconds;
-        while (!breaker.Tripped && last < Hour)
+        while (!breaker.IsTripped && last < Hour)
         {
             last += Step;
             breaker.Update((long)(last * 1e6), points[^1].Amperes);
         }
 
-        return breaker.Tripped ? breaker.TrippedAt * 1e-6 : double.PositiveInfinity;
+        return breaker.IsTripped ? breaker.TrippedAt * 1e-6 : double.PositiveInfinity;
     }
 }

@@ -32,7 +32,7 @@ internal sealed class StartCourse
         {
             double seconds = (shop.Now - begin) * 1e-6;
             points.Add(new CoursePoint(seconds, tool.Amperes, vacuum.Amperes));
-            if (shop.Shop.Vacuum.Running && double.IsPositiveInfinity(VacuumAfter))
+            if (shop.Shop.Vacuum.IsRunning && double.IsPositiveInfinity(VacuumAfter))
             {
                 VacuumAfter = seconds;
                 ToolMultipleThen = shop.Tool.RmsAmperes(shop.Now) / (shop.Tool.RatedAmperes * load);

@@ -117,9 +117,9 @@ public class HeartbeatDriverTests
             driver.SetLine(now, i % 2 == 0);
         }
 
-        Assert.IsTrue(driver.Energised(now));
+        Assert.IsTrue(driver.IsEnergised(now));
         driver.SetFault(now, fault);
-        Assert.IsFalse(driver.Energised(now + 10_000_000));
+        Assert.IsFalse(driver.IsEnergised(now + 10_000_000));
         double modelled = (driver.ChangedAt - now) * 1e-6;
         double simulated = Circuit.Run("heartbeat", changes)["let_go"] - Stop;
         Assert.AreEqual(simulated, modelled, (0.15 * simulated) + 0.02);
@@ -130,7 +130,7 @@ public class HeartbeatDriverTests
     {
         HeartbeatDriver driver = new();
         long now = 0;
-        for (int i = 0; !driver.Energised(now); i++)
+        for (int i = 0; !driver.IsEnergised(now); i++)
         {
             now = i * 2500L;
             driver.SetLine(now, i % 2 == 0);

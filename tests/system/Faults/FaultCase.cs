@@ -23,11 +23,11 @@ internal static class FaultCase
                 shop.Sensor.RestMillivolts = 720;
                 break;
             case Fault.SensorFrozen:
-                shop.Converter.Frozen = true;
+                shop.Converter.IsFrozen = true;
                 break;
             case Fault.ConverterFails:
             case Fault.NoWindow:
-                shop.Converter.Failing = true;
+                shop.Converter.IsFailing = true;
                 break;
             case Fault.Noisy:
                 // Little by little, as it must come for the floor to follow it.

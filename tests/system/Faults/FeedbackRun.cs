@@ -29,7 +29,7 @@ internal sealed class FeedbackRun
     {
         _case = of;
         _day = of.Day(course, WarmUp);
-        _day.Shop.VacuumThroughToolSensor = true;
+        _day.Shop.IsVacuumThroughToolSensor = true;
 
         // Shop vacuums at 230 V and at 120 V, turned down and up: common practice, no source.
         VacuumAmperes = LeastVacuum + ((MostVacuum - LeastVacuum) * new Random(of.Seed + 1).NextDouble());

@@ -140,7 +140,7 @@ internal sealed class OrdinaryStarts
             }
 
             // What has stopped by itself is switched on again by a hand, which is no faster than a person.
-            if (!_bench.Tool.SwitchedOn)
+            if (!_bench.Tool.IsSwitchedOn)
             {
                 _bench.Run(0.2 + _random.NextDouble());
                 _bench.Tool.Start(_bench.Now);

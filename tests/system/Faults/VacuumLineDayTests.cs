@@ -78,7 +78,7 @@ public sealed class VacuumLineDayTests
         DayRun run = Run(Weld, pace);
         Assert.AreEqual("", string.Join(", ", Wrongly(run, $"fault comes up: {FaultText.Name(Fault.VacuumStays)}", 15)));
         Assert.IsTrue(run.Rig.Switch.Core.Faults[Fault.VacuumStays].IsLatched);
-        Assert.IsFalse(run.Trace.Any(point => point.Seconds > 21 && point.Closed), "closed although it was held off");
+        Assert.IsFalse(run.Trace.Any(point => point.Seconds > 21 && point.IsClosed), "closed although it was held off");
         Assert.AreEqual(run.VacuumMinutes * 60, run.Rig.Switch.Hours.Seconds, 1.5);
     }
 
@@ -90,7 +90,7 @@ public sealed class VacuumLineDayTests
         DayRun run = Run(Wrong, pace);
         Assert.IsTrue(run.Rig.Switch.Core.Faults[Fault.OwnCurrent].IsLatched);
         Assert.AreEqual(1, run.Faults);
-        Assert.IsFalse(run.Trace[^1].Closed);
+        Assert.IsFalse(run.Trace[^1].IsClosed);
     }
 
     private static DayRun Run(string body, string pace)

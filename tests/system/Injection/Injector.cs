@@ -46,16 +46,16 @@ internal sealed class Injector(Survey survey)
         }
 
         rig.Do("+saw");
-        for (long end = rig.Time + (3 * ASecond); rig.Time < end && !rig.Shop.RelayClosed;)
+        for (long end = rig.Time + (3 * ASecond); rig.Time < end && !rig.Shop.IsRelayClosed;)
         {
             rig.Step();
         }
 
-        return rig.Shop.RelayClosed;
+        return rig.Shop.IsRelayClosed;
     }
 
     private static bool IsReady(InjectedRig rig) => rig.Switch is { } of && of.Core.IsWindowValid && !of.Core.Faults.HoldsOff
-        && of.Core.Vacuum.State == VacuumState.Idle && !rig.Shop.RelayClosed;
+        && of.Core.Vacuum.State == VacuumState.Idle && !rig.Shop.IsRelayClosed;
 
     // Those behind SafeBoard, and the vacuum's own line.
     private static bool MustNotMatter(InjectionCase tried) => tried.Trouble != Trouble.Nonsense && tried.Member is BoardCall.IsButtonDown
@@ -77,14 +77,14 @@ internal sealed class Injector(Survey survey)
         }
 
         bool mustFollow = MustNotMatter(tried);
-        bool wasClosed = rig.Shop.RelayClosed;
+        bool wasClosed = rig.Shop.IsRelayClosed;
         long openInVain = 0;
         long end = begin + ASecond + (MayLookLikeACurrent(tried) ? RunOn : 0);
         while (rig.Time < end)
         {
             long before = rig.Time;
             rig.Step();
-            openInVain += mustFollow && survey.IsFollowing(rig.Time) && !rig.Shop.RelayClosed ? rig.Time - before : 0;
+            openInVain += mustFollow && survey.IsFollowing(rig.Time) && !rig.Shop.IsRelayClosed ? rig.Time - before : 0;
         }
 
         if (openInVain > Window)
@@ -106,7 +106,7 @@ internal sealed class Injector(Survey survey)
     {
         for (long end = rig.Time + Window; rig.Time < end; rig.Step())
         {
-            if (!rig.Shop.RelayClosed || survey.IsClosed(rig.Time))
+            if (!rig.Shop.IsRelayClosed || survey.IsClosed(rig.Time))
             {
                 return false;
             }

@@ -18,7 +18,7 @@ internal sealed class Survey
         {
             rig.Step();
             _steps.Add([.. rig.Board.Calls]);
-            Relays relays = !rig.Shop.RelayClosed ? Relays.Open : FollowsATool(rig) ? Relays.Following : Relays.Closed;
+            Relays relays = !rig.Shop.IsRelayClosed ? Relays.Open : FollowsATool(rig) ? Relays.Following : Relays.Closed;
             while (_slices.Count * (long)SliceMicroseconds <= rig.Time)
             {
                 _slices.Add(relays);

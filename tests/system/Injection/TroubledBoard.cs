@@ -199,7 +199,7 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
                 break;
             case Trouble.Hangs:
                 shop.Advance(board.ShopTime + ASecond);
-                HungWithRelayClosed = shop.RelayClosed;
+                HungWithRelayClosed = shop.IsRelayClosed;
                 break;
         }
 

@@ -89,7 +89,7 @@ public sealed class AfterSurgeTests
         bench.Run(2);
         int closed = bench.Shop.Relay.ClosedCount;
         bench.Tool.Start(bench.Now);
-        double opened = bench.RunUntil(() => !bench.Core.IsRelayClosed || !bench.Shop.Vacuum.Running, 3);
+        double opened = bench.RunUntil(() => !bench.Core.IsRelayClosed || !bench.Shop.Vacuum.IsRunning, 3);
 
         Assert.AreEqual(double.PositiveInfinity, opened);
         Assert.AreEqual(closed, bench.Shop.Relay.ClosedCount);

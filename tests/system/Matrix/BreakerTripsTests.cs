@@ -87,6 +87,6 @@ public sealed class BreakerTripsTests
         circuit.Breaker.InstantaneousMultiple = edge;
         bench.Tool.Start(bench.Now);
         bench.Run(10);
-        return circuit.Breaker.Tripped ? 1 : 0;
+        return circuit.Breaker.IsTripped ? 1 : 0;
     }
 }

@@ -50,7 +50,7 @@ public sealed class FloorDayTests
             double turn = (bench.Now - begin) * 1e-6 / (hours * 3600);
             Drift(bench.Shop.Sensor, turn);
             bool isIn = second % 120 > 100;
-            if (isIn != bench.Tool.SwitchedOn)
+            if (isIn != bench.Tool.IsSwitchedOn)
             {
                 (isIn ? (Action<long>)bench.Tool.Start : bench.Tool.Stop)(bench.Now);
             }

@@ -74,7 +74,7 @@ internal sealed class MatrixRun
 
     private void Look(long now, DetectionCore core)
     {
-        bool isOn = _shop.Wiring.Tools[0].SwitchedOn;
+        bool isOn = _shop.Wiring.Tools[0].IsSwitchedOn;
         if (isOn != _wasOn)
         {
             Change(isOn);

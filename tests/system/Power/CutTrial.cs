@@ -22,14 +22,14 @@ internal sealed class CutTrial(InjectedRig rig)
     private readonly bool _isHoldInFlash = rig.Switch is { } of && of.Core.IsRelayResting;
 
     // A press that is under way ends here, and switches off.
-    private readonly bool _isFed = rig.Shop.RelayClosed && rig.IsSawOn && !rig.IsButtonDown;
+    private readonly bool _isFed = rig.Shop.IsRelayClosed && rig.IsSawOn && !rig.IsButtonDown;
     private long _darkSince = -1;
     private int _closedAgain;
-    private bool _wasClosedLately = rig.Shop.RelayClosed;
+    private bool _wasClosedLately = rig.Shop.IsRelayClosed;
     private bool _hasOpened;
 
     // The contact was on its way at the moment of the cut: it may still close, and that is no closing again.
-    private bool _isOnItsWay = rig.Switch is { Core.IsRelayClosed: true } && !rig.Shop.RelayClosed;
+    private bool _isOnItsWay = rig.Switch is { Core.IsRelayClosed: true } && !rig.Shop.IsRelayClosed;
 
     /// <summary>Tries.</summary>
     /// <param name="cut">The cut.</param>
@@ -49,9 +49,9 @@ internal sealed class CutTrial(InjectedRig rig)
         for (long end = rig.Time + microseconds; rig.Time < end;)
         {
             rig.Step();
-            bool isDark = !rig.Shop.BoxPowered || rig.Switch is null;
+            bool isDark = !rig.Shop.IsBoxPowered || rig.Switch is null;
             _darkSince = !isDark ? -1 : _darkSince < 0 ? rig.Time : _darkSince;
-            bool isClosed = rig.Shop.RelayClosed;
+            bool isClosed = rig.Shop.IsRelayClosed;
             if (isDark && isClosed && rig.Time - _darkSince > Release)
             {
                 return "the relay is closed and the board is not up";
@@ -105,11 +105,11 @@ internal sealed class CutTrial(InjectedRig rig)
 
         if (!rig.IsSawOn)
         {
-            return of.Core.Vacuum.State == VacuumState.Idle && _closedAgain <= 1 && !rig.Shop.RelayClosed
+            return of.Core.Vacuum.State == VacuumState.Idle && _closedAgain <= 1 && !rig.Shop.IsRelayClosed
                 && (_closedAgain == 0 || _state == VacuumState.Starting) ? null : $"no tool runs; closed {_closedAgain} times, {of.Core.Vacuum.State}";
         }
 
-        return of.Core.Vacuum.State == VacuumState.Following && rig.Shop.RelayClosed && _closedAgain == 1
+        return of.Core.Vacuum.State == VacuumState.Following && rig.Shop.IsRelayClosed && _closedAgain == 1
             ? null : $"the tool runs; closed {_closedAgain} times, {of.Core.Vacuum.State}";
     }
 }

@@ -71,8 +71,8 @@ public sealed class PowerTests
         InjectedRig rig = new();
         rig.Run(6 * ASecond);
         rig.LeaveScript();
-        Assert.IsTrue(rig.Shop.RelayClosed);
-        rig.Shop.Converter.Failing = true;
+        Assert.IsTrue(rig.Shop.IsRelayClosed);
+        rig.Shop.Converter.IsFailing = true;
         rig.Run(ASecond);
         Assert.AreEqual(VacuumState.Faulted, rig.Switch!.Core.Vacuum.State);
         rig.Shop.SetVoltage(rig.Time, 0);
@@ -81,9 +81,9 @@ public sealed class PowerTests
         int closings = rig.Shop.Relay.ClosedCount;
         rig.Run(20 * ASecond);
         Assert.AreEqual(closings, rig.Shop.Relay.ClosedCount);
-        rig.Shop.Converter.Failing = false;
+        rig.Shop.Converter.IsFailing = false;
         rig.Run(13 * ASecond);
-        Assert.IsTrue(rig.Shop.RelayClosed);
+        Assert.IsTrue(rig.Shop.IsRelayClosed);
     }
 
     // A supply so weak that the vacuum's own start takes the box's power. The box cannot know: to it each time is a plug put in with
@@ -104,11 +104,11 @@ public sealed class PowerTests
         int boots = 0;
         for (long end = rig.Time + (60 * ASecond); rig.Time < end;)
         {
-            bool wasClosed = rig.Shop.RelayClosed;
+            bool wasClosed = rig.Shop.IsRelayClosed;
             bool wasUp = rig.Switch is not null;
             rig.Step();
             boots += !wasUp && rig.Switch is not null ? 1 : 0;
-            if (rig.Shop.RelayClosed && !wasClosed)
+            if (rig.Shop.IsRelayClosed && !wasClosed)
             {
                 shortest = last < 0 ? shortest : Math.Min(shortest, rig.Time - last);
                 last = rig.Time;
@@ -118,11 +118,11 @@ public sealed class PowerTests
         string apart = isLoop ? $", {shortest / 1e6:0.00} s apart at the least" : "";
         TestContext.WriteLine($"{ohms} ohm: {boots} restarts and {rig.Shop.Relay.ClosedCount} starts in a minute{apart}");
         Assert.AreEqual(isLoop, boots > 0);
-        Assert.AreEqual(boots + (rig.Shop.RelayClosed ? 1 : 0), rig.Shop.Relay.ClosedCount, 1);
+        Assert.AreEqual(boots + (rig.Shop.IsRelayClosed ? 1 : 0), rig.Shop.Relay.ClosedCount, 1);
         Assert.IsGreaterThan(1_500_000, shortest);
         rig.Do("-saw");
         rig.Run(8 * ASecond);
-        Assert.IsFalse(rig.Shop.RelayClosed);
+        Assert.IsFalse(rig.Shop.IsRelayClosed);
         Assert.AreEqual(VacuumState.Idle, rig.Switch!.Core.Vacuum.State);
         Assert.IsFalse(rig.Switch.Core.Faults.HoldsOff);
     }

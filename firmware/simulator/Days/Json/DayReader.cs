@@ -70,7 +70,7 @@ internal sealed class DayReader
         Volts = _fields.Mains.Volts,
         Sensor = _fields.Sensor.Kind,
         HasVacuumSensor = _fields.Vacuum.Sensor,
-        VacuumThroughToolSensor = _fields.Vacuum.ThroughToolSensor,
+        IsVacuumThroughToolSensor = _fields.Vacuum.ThroughToolSensor,
         VacuumAmperes = _fields.Vacuum.Amperes,
         VacuumCircuit = _fields.Vacuum.Circuit,
         Circuits =
@@ -151,7 +151,7 @@ internal sealed class DayReader
             ConductionFraction = tool.Conduction,
             PulseMilliseconds = tool.PulseMilliseconds,
             CircuitName = tool.Circuit,
-            OnToolLine = tool.ToolLine,
+            IsOnToolLine = tool.ToolLine,
         };
     }
 }

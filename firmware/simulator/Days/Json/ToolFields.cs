@@ -40,5 +40,5 @@ internal sealed class ToolFields
 
     public string? Circuit { get; init; }
 
-    public bool ToolLine { get; init; } = s_usual.OnToolLine;
+    public bool ToolLine { get; init; } = s_usual.IsOnToolLine;
 }

@@ -21,7 +21,7 @@ internal sealed class ToolsView(VirtualShop shop, Glyphs glyphs)
     /// <returns>The picture.</returns>
     public IRenderable Draw(long now, int width, int rows)
     {
-        bool hasTripped = shop.Wiring.Circuits.Any(circuit => circuit.Breaker.Tripped);
+        bool hasTripped = shop.Wiring.Circuits.Any(circuit => circuit.Breaker.IsTripped);
         List<IRenderable> lines = [Looks.Heading(hasTripped ? "breaker tripped: /breaker" : "tools on the line")];
         foreach (Tool tool in shop.Wiring.Tools.Take(rows - 1))
         {
@@ -33,12 +33,12 @@ internal sealed class ToolsView(VirtualShop shop, Glyphs glyphs)
 
     private Paragraph Line(Tool tool, long now, int barWidth)
     {
-        bool hasNoVoltage = tool.SwitchedOn && tool.PluggedIn && !tool.Running;
-        Style look = tool.Running ? Looks.Running : hasNoVoltage ? Looks.Wrong : Looks.Quiet;
+        bool hasNoVoltage = tool.IsSwitchedOn && tool.IsPluggedIn && !tool.IsRunning;
+        Style look = tool.IsRunning ? Looks.Running : hasNoVoltage ? Looks.Wrong : Looks.Quiet;
         string name = tool.Name.Length > NameWidth ? tool.Name[..NameWidth] : tool.Name;
         double amperes = tool.RmsAmperes(now);
         return new Paragraph()
-            .Append($" {name,-NameWidth} ", tool.Running ? Looks.Usual : Looks.Quiet)
+            .Append($" {name,-NameWidth} ", tool.IsRunning ? Looks.Usual : Looks.Quiet)
             .Append($"{ShopWords.State(tool),-10} {glyphs.Bar(amperes / tool.RatedAmperes / FullBar, barWidth)} {amperes,6:0.00} A", look);
     }
 }
