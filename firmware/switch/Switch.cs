@@ -7,7 +7,7 @@ namespace NanoDustSwitch.Firmware;
 public sealed class Switch
 {
     /// <summary>Version of the firmware.</summary>
-    public const string Version = "0.1.0";
+    public const string Version = ProductVersion.Text;
 
     private const long HealthyAfter = 60L * 1000000;
 
