@@ -4,8 +4,8 @@ using NanoDustSwitch.ConformanceTests.Projects;
 namespace NanoDustSwitch.ConformanceTests.Texts;
 
 /// <summary>
-/// The repository's text files, found by walking through the folders: there is no git where the sources came as an archive. What git
-/// ignores is left out.
+/// The repository's text files, found by walking through the folders: there is no git where the sources came as an archive. What
+/// git ignores is left out.
 /// </summary>
 internal static class TextFiles
 {
@@ -24,7 +24,8 @@ internal static class TextFiles
         .ToDictionary(file => file.Path, file => file.Text, StringComparer.Ordinal);
 
     private static IEnumerable<string> Walk(string folder) =>
-        Directory.EnumerateFiles(folder).Where(IsKept).Concat(Directory.EnumerateDirectories(folder).Where(IsKept).SelectMany(Walk));
+        Directory.EnumerateFiles(folder).Where(IsKept)
+            .Concat(Directory.EnumerateDirectories(folder).Where(IsKept).SelectMany(Walk));
 
     private static bool IsKept(string path) =>
         !s_ignored.Any(pattern => FileSystemName.MatchesSimpleExpression(pattern, Path.GetFileName(path)));

@@ -15,7 +15,8 @@ public class VersionTests
         new($@"(?<![\w.]){Regex.Escape(ProductVersion.Text)}(?!\d)", RegexOptions.None, TimeSpan.FromSeconds(1));
 
     // Versions of others, which may be the same by chance.
-    private static readonly string[] s_packageLists = ["Directory.Packages.props", "packages.config", ".nfproj", "dotnet-tools.json"];
+    private static readonly string[] s_packageLists =
+        ["Directory.Packages.props", "packages.config", ".nfproj", "dotnet-tools.json"];
 
     [TestMethod]
     public void NoOtherFileStatesTheVersion()

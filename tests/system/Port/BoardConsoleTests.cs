@@ -67,7 +67,7 @@ public sealed class BoardConsoleTests
     [DataRow("prompt and no more", "What answers at PORT is no dust switch")]
     [DataRow(
         "version",
-        $"The board at PORT runs version 9.1.0, and this program is for {Switch.Version}: use the program that came with the board's firmware.")]
+        $"The board at PORT runs version 9.1.0, and this program is for {Firmware.Switch.Version}: use the program that came with the board's firmware.")]
     public void Something_else_gets_one_sentence(string kind, string expected)
     {
         using OtherDevice device = new(come => kind switch
