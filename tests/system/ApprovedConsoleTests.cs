@@ -6,8 +6,8 @@ using NanoDustSwitch.Simulator.Live;
 namespace NanoDustSwitch.SystemTests;
 
 /// <summary>
-/// A new user's lines, right and wrong, and the board's answers, which were read and judged one by one. After a wanted change the new
-/// answers are in the file that the message names: read them, then put them in place of the approved ones.
+/// A new user's lines, right and wrong, and the board's answers, which were read and judged one by one. After a wanted change the
+/// new answers are in the file that the message names: read them, then put them in place of the approved ones.
 /// </summary>
 [TestClass]
 public sealed class ApprovedConsoleTests

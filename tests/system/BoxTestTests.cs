@@ -24,7 +24,11 @@ public sealed class BoxTestTests
         Assert.IsFalse(bench.Shop.RelayClosed);
         TestContext.WriteLine(bench.Said);
 
-        string[] rows = ["test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps", "smallest tool", "relay             was fed for 2 s"];
+        string[] rows =
+        [
+            "test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps",
+            "smallest tool", "relay             was fed for 2 s",
+        ];
         int at = 0;
         foreach (string row in rows)
         {
