@@ -1,7 +1,8 @@
 using System.Reflection;
+using NanoDustSwitch.Detection;
 
 [assembly: AssemblyTitle("NanoDustSwitch.Detection")]
 [assembly: AssemblyProduct("nanoDustSwitch")]
 [assembly: AssemblyCopyright("Copyright 2026 the nanoDustSwitch authors")]
-[assembly: AssemblyVersion("0.1.0.0")]
-[assembly: AssemblyFileVersion("0.1.0.0")]
+[assembly: AssemblyVersion(ProductVersion.Text + ".0")]
+[assembly: AssemblyFileVersion(ProductVersion.Text + ".0")]

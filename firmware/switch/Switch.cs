@@ -6,9 +6,6 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>The switch: one loop, no threads. Every step reads a bucket, decides, feeds the relay and serves a little of the rest.</summary>
 public sealed class Switch
 {
-    /// <summary>Version of the firmware.</summary>
-    public const string Version = "0.1.0";
-
     private readonly Heartbeat _heartbeat;
     private readonly BucketReader _reader;
     private readonly Bucket _bucket;

@@ -82,8 +82,8 @@ module section()
     }
 }
 
-// In one colour, the cut as well, where there is one. Every colour has a cut of its own: where two lie in the same plane, a preview
-// paints both alike.
+// In one colour, the cut as well, where there is one. Every colour has a cut of its own: where two lie in the same plane, a
+// preview paints both alike.
 module painted(paint)
 {
     own = 0.5 * paint[0] + 0.3 * paint[1] + 0.1 * paint[2];

@@ -21,7 +21,8 @@ internal sealed partial class Apprentice
         Day day = shop.Day;
         _shop = ShopBuilder.Build(day, shop.Seed);
         Person nobody = new(new Day(), shop.Seed, _shop, []);
-        _rig = new Rig(new PcBoard(new ShopLine(_shop, nobody), day.Pace.Clock(shop.Seed), FlashImage.Blank(), day.Pace.Time(shop.Seed)));
+        _rig = new Rig(
+            new PcBoard(new ShopLine(_shop, nobody), day.Pace.Clock(shop.Seed), FlashImage.Blank(), day.Pace.Time(shop.Seed)));
         Run(3);
         _rig.Ask(shop.Gain);
         Run(3);

@@ -1,3 +1,4 @@
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.SystemTests;
@@ -24,7 +25,11 @@ public sealed class BoxTestTests
         Assert.IsFalse(bench.Shop.IsRelayClosed);
         TestContext.WriteLine(bench.Said);
 
-        string[] rows = ["test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps", "smallest tool", "relay             was fed for 2 s"];
+        string[] rows =
+        [
+            "test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps",
+            "smallest tool", "relay             was fed for 2 s",
+        ];
         int at = 0;
         foreach (string row in rows)
         {
@@ -32,7 +37,7 @@ public sealed class BoxTestTests
             Assert.IsGreaterThanOrEqualTo(0, at, row);
         }
 
-        StringAssert.Contains(bench.Said, "nanoDustSwitch " + Switch.Version);
+        StringAssert.Contains(bench.Said, "nanoDustSwitch " + ProductVersion.Text);
         StringAssert.Contains(bench.Said, "2000 a second");
         bench.AssertSaid(@"resting point +1\.2[67]\d V");
         Assert.IsFalse(bench.Switch.Console.IsGuiding);

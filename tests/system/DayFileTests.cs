@@ -4,7 +4,9 @@ using NanoDustSwitch.Simulator.Days.Json;
 
 namespace NanoDustSwitch.SystemTests;
 
-/// <summary>The days of the folder <c>days</c>, each with a comment that says what must happen, at both paces of the board.</summary>
+/// <summary>
+/// The days of the folder <c>days</c>, each with a comment that says what must happen, at both paces of the board.
+/// </summary>
 [TestClass]
 public sealed class DayFileTests
 {
@@ -25,7 +27,8 @@ public sealed class DayFileTests
             Assert.IsTrue(Between(run, 5, 15).All(point => point.IsClosed), "a dip has stopped the vacuum");
 
             // A start of 35 A or so over 1 ohm takes more than a fifth of 120 V away, and of the router's 3 A.
-            Assert.IsLessThan(0.8 * 3, Between(run, 3, 5).Min(point => point.ToolAmperes), "the vacuum's start pulled nothing down");
+            Assert.IsLessThan(
+                0.8 * 3, Between(run, 3, 5).Min(point => point.ToolAmperes), "the vacuum's start pulled nothing down");
         }
     }
 
@@ -42,7 +45,8 @@ public sealed class DayFileTests
             Assert.AreEqual(2, run.Timeline.Count(entry => entry.Text == "is without power"));
             Assert.IsFalse(Between(run, 12.3, 22).Any(point => point.IsClosed), "closed without power");
             Assert.AreEqual(0.0, Between(run, 12.3, 22).Max(point => point.ToolAmperes));
-            Assert.IsGreaterThan(2 * 8.0, Between(run, 21.9, 22.9).Max(point => point.ToolAmperes), "the saw's inrush has not come back");
+            Assert.IsGreaterThan(
+                2 * 8.0, Between(run, 21.9, 22.9).Max(point => point.ToolAmperes), "the saw's inrush has not come back");
             Assert.IsTrue(Between(run, 26, 39).All(point => point.IsClosed), "off although the saw runs");
             Assert.IsTrue(Between(run, 62, 63).All(point => point.IsClosed), "the run-on of 3 s was lost");
             Assert.IsFalse(Between(run, 64, 70).Any(point => point.IsClosed), "the run-on of 3 s was lost");
@@ -92,7 +96,8 @@ public sealed class DayFileTests
             Assert.AreEqual(1, run.Faults);
             Assert.IsTrue(Tells(run, "fault comes up: readings never change"));
             Assert.IsTrue(Tells(run, "fault ends: readings never change"));
-            Assert.AreEqual(2.0, Between(run, 22, 29).Average(point => point.SwingAmperes), 0.7, "wire and switch do not agree on the turns");
+            Assert.AreEqual(
+                2.0, Between(run, 22, 29).Average(point => point.SwingAmperes), 0.7, "wire and switch do not agree on the turns");
             Assert.IsFalse(Between(run, 62.5, 79).Any(point => point.IsClosed), "on with readings that never change");
             Assert.IsTrue(Between(run, 83, 94).All(point => point.IsClosed), "the tool still runs");
         }
@@ -106,10 +111,12 @@ public sealed class DayFileTests
         foreach (DayRun run in Runs("crosstalk", pace))
         {
             Assert.AreEqual(2, run.Judge.Starts);
-            Assert.IsFalse(Between(run, 19, 29).Concat(Between(run, 47, 59)).Concat(Between(run, 77, 90)).Any(point => point.IsClosed));
+            Assert.IsFalse(
+                Between(run, 19, 29).Concat(Between(run, 47, 59)).Concat(Between(run, 77, 90)).Any(point => point.IsClosed));
 
             // A twentieth of 6 A, without the tool.
-            Assert.IsGreaterThan(0.2, Between(run, 34, 39).Average(point => point.SwingAmperes), "the sensor does not see the vacuum");
+            Assert.IsGreaterThan(
+                0.2, Between(run, 34, 39).Average(point => point.SwingAmperes), "the sensor does not see the vacuum");
         }
     }
 
@@ -122,9 +129,11 @@ public sealed class DayFileTests
         {
             Assert.AreEqual(4, run.Judge.Starts);
             Assert.IsTrue(Between(run, 7, 20).All(point => point.IsCommanded && point.VacuumAmperes == 0), "the cut-out is open");
-            Assert.IsTrue(Between(run, 42, 45).All(point => point.IsCommanded && point.VacuumAmperes == 0), "its own switch is off");
+            Assert.IsTrue(
+                Between(run, 42, 45).All(point => point.IsCommanded && point.VacuumAmperes == 0), "its own switch is off");
             Assert.IsTrue(Between(run, 62, 65).All(point => point.IsCommanded && !point.IsClosed), "the relay does not close");
-            Assert.IsTrue(Between(run, 92, 110).All(point => !point.IsCommanded && point.VacuumAmperes > 5), "the contact is welded");
+            Assert.IsTrue(
+                Between(run, 92, 110).All(point => !point.IsCommanded && point.VacuumAmperes > 5), "the contact is welded");
             Assert.AreEqual(0.0, Between(run, 111, 120).Max(point => point.VacuumAmperes));
         }
     }

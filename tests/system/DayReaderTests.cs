@@ -53,13 +53,15 @@ public sealed class DayReaderTests
     public void Step_errors_spoil_the_codes_by_no_more_than_they_say()
     {
         Day day = DayFile.Parse(Encoding.UTF8.GetBytes(Json), "day.json");
-        Day plain = DayFile.Parse(Encoding.UTF8.GetBytes(Json.Replace("\"stepErrors\": 5", "\"stepErrors\": 0", StringComparison.Ordinal)), "day.json");
+        Day plain = DayFile.Parse(
+            Encoding.UTF8.GetBytes(Json.Replace("\"stepErrors\": 5", "\"stepErrors\": 0", StringComparison.Ordinal)), "day.json");
         day.DropOutProbability = 0;
         plain.DropOutProbability = 0;
         Converter spoiled = ShopBuilder.Build(day, 1).Converter;
         Converter good = ShopBuilder.Build(plain, 1).Converter;
 
-        int worst = Enumerable.Range(500, 1500).Max(millivolts => Math.Abs(spoiled.Convert(millivolts) - good.Convert(millivolts)));
+        int worst = Enumerable.Range(500, 1500)
+            .Max(millivolts => Math.Abs(spoiled.Convert(millivolts) - good.Convert(millivolts)));
         Assert.IsInRange(4, 6, worst);
     }
 

@@ -54,7 +54,8 @@ public sealed class DelayTests
         DayRun run = new DayRun(day, 7, isTraced: false).Run();
 
         double worstCycles = run.Judge.Delays.Max() / (1000 / hertz);
-        TestContext.WriteLine($"{kind} {amperes} A: median {DayReport.Median(run.Judge.Delays):0.0} ms, worst {worstCycles:0.00} cycles");
+        TestContext.WriteLine(
+            $"{kind} {amperes} A: median {DayReport.Median(run.Judge.Delays):0.0} ms, worst {worstCycles:0.00} cycles");
         Assert.AreEqual(Starts, run.Judge.Starts);
         Assert.AreEqual(0, run.Judge.Missed + run.Judge.False);
         Assert.HasCount(Starts, run.Judge.Delays);

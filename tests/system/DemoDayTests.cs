@@ -5,7 +5,9 @@ using NanoDustSwitch.Simulator.Days.Json;
 
 namespace NanoDustSwitch.SystemTests;
 
-/// <summary>The demo day through the whole firmware: nothing missed, nothing false; and a spoiled detector is found out.</summary>
+/// <summary>
+/// The demo day through the whole firmware: nothing missed, nothing false; and a spoiled detector is found out.
+/// </summary>
 [TestClass]
 public sealed class DemoDayTests
 {

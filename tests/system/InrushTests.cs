@@ -14,8 +14,9 @@ public sealed class InrushTests
 {
     private const int Starts = 40;
 
-    // A surge with a time constant of 0.15 s that falls by a twenty-fifth in 80 ms stands an eighth above its end; ripple and holes in the
-    // readings may hide more of it for a moment. Most starts come at 1.05 to 1.2; the worst found of 40 each is 1.41.
+    // A surge with a time constant of 0.15 s that falls by a twenty-fifth in 80 ms stands an eighth above its end; ripple and
+    // holes in the readings may hide more of it for a moment. Most starts come at 1.05 to 1.2; the worst found of 40 each is
+    // 1.41.
     private const double MostAboveRunning = 1.5;
 
     // A Hall sensor of 25 A clips so deeply in the start of a larger tool that nothing tells when it is over.
@@ -45,7 +46,8 @@ public sealed class InrushTests
                 foreach (Pace pace in new[] { Pace.Ideal(2000), Pace.Esp32() })
                 {
                     double worst = Worst(kind, amperes, inrush, seconds, hertz, sensor, pace);
-                    string text = $"{kind} {amperes} A x {inrush}, {hertz} Hz, {sensor}, {(pace.Costs is null ? "ideal" : "ESP32")}: {worst:0.00} x running";
+                    string text = $"{kind} {amperes} A x {inrush}, {hertz} Hz, {sensor}, "
+                        + $"{(pace.Costs is null ? "ideal" : "ESP32")}: {worst:0.00} x running";
                     TestContext.WriteLine(text);
                     Assert.IsLessThan(MostAboveRunning, worst, text);
                 }
@@ -54,7 +56,8 @@ public sealed class InrushTests
     }
 
     // The greatest true current at a command, over the running one.
-    private static double Worst(ToolKind kind, double amperes, double inrush, double seconds, double hertz, SensorKind sensor, Pace pace)
+    private static double Worst(
+        ToolKind kind, double amperes, double inrush, double seconds, double hertz, SensorKind sensor, Pace pace)
     {
         ToolSpecification tool = ShortDay.Tool(kind, amperes);
         tool.InrushMultiple = inrush;
@@ -66,7 +69,8 @@ public sealed class InrushTests
         day.Shop.SourceOhms = 0;
         day.Shop.Circuits = [new CircuitSpecification { Amperes = 500 }];
         VirtualShop shop = ShopBuilder.Build(day, 11);
-        Rig rig = new(new PcBoard(new ShopLine(shop, new Person(new Day(), 11, shop, [])), pace.Clock(11), FlashImage.Blank(), pace.Time(11)));
+        Rig rig = new(new PcBoard(
+            new ShopLine(shop, new Person(new Day(), 11, shop, [])), pace.Clock(11), FlashImage.Blank(), pace.Time(11)));
         rig.RunUntil(3_000_000);
         rig.Ask(sensor == SensorKind.Hall ? "sensor-gain 50" : "sensor-gain 23.5");
         rig.Ask("run-on 0");

@@ -64,7 +64,10 @@ public sealed class LivePictureTests
         screen.AddShop("/tools");
 
         CollectionAssert.AreEqual(
-            (ScreenLine[])[new("> why", false), new("off", false), new("vacuum on", false), new("/tools", true), new("> a", false, 3)],
+            (ScreenLine[])
+            [
+                new("> why", false), new("off", false), new("vacuum on", false), new("/tools", true), new("> a", false, 3),
+            ],
             screen.Last(10, 80, null).ToArray());
         CollectionAssert.AreEqual(
             (ScreenLine[])[new("/tools", true), new("> a/run", true, -1), new("", true, 0)],

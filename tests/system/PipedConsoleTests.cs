@@ -13,7 +13,8 @@ public sealed class PipedConsoleTests
         string file = Path.Combine(Path.GetTempPath(), Path.GetRandomFileName());
         try
         {
-            string first = Run(FlashImage.Open(file), "run-on 8", "start-at 0.7", "undo", "run-on 8", "save", "start-at 0.9", "settings");
+            string first = Run(
+                FlashImage.Open(file), "run-on 8", "start-at 0.7", "undo", "run-on 8", "save", "start-at 0.9", "settings");
             string second = Run(FlashImage.Open(file), "settings");
 
             StringAssert.Contains(first, "Saved.");
@@ -30,7 +31,9 @@ public sealed class PipedConsoleTests
     [TestMethod]
     public void A_tool_that_is_run_from_the_keyboard_starts_the_vacuum_and_why_says_so()
     {
-        string shown = Run(FlashImage.Blank(), "why", "/run table", "/wait 3", "why", "/stop table", "/wait 1", "why", "/wait 10", "why", "events");
+        string shown = Run(
+            FlashImage.Blank(),
+            "why", "/run table", "/wait 3", "why", "/stop table", "/wait 1", "why", "/wait 10", "why", "events");
 
         StringAssert.Contains(shown, ", starts at 0.60 A");
         StringAssert.Contains(shown, "on: 1");
@@ -42,7 +45,9 @@ public sealed class PipedConsoleTests
     [TestMethod]
     public void What_cannot_be_done_is_said_and_changes_nothing()
     {
-        string shown = Run(FlashImage.Blank(), "run-on 999", "start-at 0.2", "foo", "runon 7", "/run nothing", "/frobnicate", "/wait long", "settings");
+        string shown = Run(
+            FlashImage.Blank(),
+            "run-on 999", "start-at 0.2", "foo", "runon 7", "/run nothing", "/frobnicate", "/wait long", "settings");
 
         StringAssert.Contains(shown, "run-on cannot be 999; allowed is 0 s to 3 min.");
         StringAssert.Contains(shown, "start-at must stay above stop-below");

@@ -3,7 +3,9 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests;
 
-/// <summary>A shop drawn at random: mains, sensor, noise, tools, and ten minutes of mixed use of those that could be taught.</summary>
+/// <summary>
+/// A shop drawn at random: mains, sensor, noise, tools, and ten minutes of mixed use of those that could be taught.
+/// </summary>
 internal sealed class RandomShop
 {
     private const int ToolCount = 4;
@@ -50,7 +52,8 @@ internal sealed class RandomShop
 
     /// <inheritdoc/>
     public override string ToString() =>
-        $"shop {Seed}: {Day.Shop.Volts} V, {Day.Shop.Hertz:0.00} Hz, {Day.Shop.Sensor}, noise {Day.NoiseAmperes:0.00} A, hum {Day.HumAmperes:0.00} A, "
+        $"shop {Seed}: {Day.Shop.Volts} V, {Day.Shop.Hertz:0.00} Hz, {Day.Shop.Sensor}, noise {Day.NoiseAmperes:0.00} A, "
+        + $"hum {Day.HumAmperes:0.00} A, "
         + $"{(Day.Pace.Costs is null ? "ideal" : "ESP32")} pace; "
         + string.Join(", ", Day.Tools.Select(tool => $"{tool.Kind} {tool.RatedAmperes:0.00} A"));
 
@@ -83,7 +86,8 @@ internal sealed class RandomShop
         Day.Steps = [.. steps.OrderBy(step => step.At)];
     }
 
-    private static DayStep Step(double seconds, DayAct act, string tool, double value = 0) => new((long)(seconds * 1e6), act, tool, value);
+    private static DayStep Step(double seconds, DayAct act, string tool, double value = 0) =>
+        new((long)(seconds * 1e6), act, tool, value);
 
     private ToolSpecification DrawTool(int index, double volts)
     {

@@ -6,8 +6,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.SystemTests;
 
 /// <summary>
-/// Random shops, ten minutes of mixed use each after teaching every tool: nothing missed, nothing false, and a tool is refused only where
-/// it shows less than three times the quiet line. Twenty shops; the variable DUST_SHOPS asks for more.
+/// Random shops, ten minutes of mixed use each after teaching every tool: nothing missed, nothing false, and a tool is refused
+/// only where it shows less than three times the quiet line. Twenty shops; the variable DUST_SHOPS asks for more.
 /// </summary>
 [TestClass]
 public sealed class RandomShopTests
@@ -26,8 +26,10 @@ public sealed class RandomShopTests
         Outcome[] outcomes = new Outcome[count];
         Parallel.For(0, count, i => outcomes[i] = Try(i + 1));
         int starts = outcomes.Sum(outcome => outcome.Starts);
-        TestContext.WriteLine($"{count} shops, seeds 1 to {count}, {starts} starts, {outcomes.Sum(outcome => outcome.Refused)} tools refused");
-        string bad = string.Join(Environment.NewLine, outcomes.Where(outcome => outcome.Complaint.Length > 0).Select(outcome => outcome.Complaint));
+        TestContext.WriteLine(
+            $"{count} shops, seeds 1 to {count}, {starts} starts, {outcomes.Sum(outcome => outcome.Refused)} tools refused");
+        string bad = string.Join(
+            Environment.NewLine, outcomes.Where(outcome => outcome.Complaint.Length > 0).Select(outcome => outcome.Complaint));
         Assert.AreEqual("", bad);
         Assert.IsGreaterThan(count, starts);
     }
@@ -46,7 +48,8 @@ public sealed class RandomShopTests
             }
             else if (!((double.IsNaN(apprentice.Shown) ? Swing(shop, i) : apprentice.Shown) < (3 * apprentice.Quiet) + Rounding))
             {
-                complaint += $"{shop}{Environment.NewLine}  {shop.Day.Tools[i].Name} refused, shows {Swing(shop, i):0.000} A, quiet {apprentice.Quiet}: {apprentice.Said}";
+                complaint += $"{shop}{Environment.NewLine}  {shop.Day.Tools[i].Name} refused, shows {Swing(shop, i):0.000} A, "
+                    + $"quiet {apprentice.Quiet}: {apprentice.Said}";
             }
         }
 
@@ -63,8 +66,11 @@ public sealed class RandomShopTests
         DayRun run = new DayRun(shop.Day, seed + 1000, isTraced: false).Run();
         if (!run.IsGood)
         {
-            complaint += $"{shop}{Environment.NewLine}  start-at {settings[SettingId.StartAt]} mA, {run.Judge.Missed} missed, {run.Judge.False} false: "
-                + string.Join("; ", run.Timeline.Where(entry => entry.Who == Who.Judge).Take(1).SelectMany(bad => run.Timeline.Where(entry => Math.Abs(entry.Time - bad.Time) < 4_000_000)).Select(entry => $"{Environment.NewLine}    {entry.Time / 1e6:0.00} s {entry.Who} {entry.Text}"));
+            complaint += $"{shop}{Environment.NewLine}  start-at {settings[SettingId.StartAt]} mA, {run.Judge.Missed} missed, "
+                + $"{run.Judge.False} false: "
+                + string.Join("; ", run.Timeline.Where(entry => entry.Who == Who.Judge).Take(1)
+                    .SelectMany(bad => run.Timeline.Where(entry => Math.Abs(entry.Time - bad.Time) < 4_000_000))
+                    .Select(entry => $"{Environment.NewLine}    {entry.Time / 1e6:0.00} s {entry.Who} {entry.Text}"));
         }
 
         return new Outcome(run.Judge.Starts, shop.Day.Tools.Count - taught.Count, complaint);
@@ -77,7 +83,8 @@ public sealed class RandomShopTests
         day.Shop.Volts = shop.Day.Shop.Volts;
         day.Shop.Hertz = shop.Day.Shop.Hertz;
         VirtualShop quiet = ShopBuilder.Build(day, 1);
-        Rig rig = new(new PcBoard(new ShopLine(quiet, new Person(new Day(), 1, quiet, [])), day.Pace.Clock(1), FlashImage.Blank(), null));
+        Rig rig = new(
+            new PcBoard(new ShopLine(quiet, new Person(new Day(), 1, quiet, [])), day.Pace.Clock(1), FlashImage.Blank(), null));
         quiet.Wiring.Tools[0].Start(0);
         rig.RunUntil(4_000_000);
         double sum = 0;

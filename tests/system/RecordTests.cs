@@ -22,7 +22,14 @@ public sealed class RecordTests
     public void Replayed_decisions_are_those_of_the_board(double recordFrom, bool hasVacuumSensor)
     {
         Day day = ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 8), 40, [], 2, 8, 10, 18, 24, 30);
-        day.Steps = [.. day.Steps.Append(new DayStep(21_000_000, DayAct.Press, Value: 0.2)).Append(new DayStep(26_000_000, DayAct.SensorOut)).Append(new DayStep(27_000_000, DayAct.SensorIn)).OrderBy(step => step.At)];
+        day.Steps =
+        [
+            .. day.Steps
+                .Append(new DayStep(21_000_000, DayAct.Press, Value: 0.2))
+                .Append(new DayStep(26_000_000, DayAct.SensorOut))
+                .Append(new DayStep(27_000_000, DayAct.SensorIn))
+                .OrderBy(step => step.At),
+        ];
         day.Shop.HasVacuumSensor = hasVacuumSensor;
         VirtualShop shop = ShopBuilder.Build(day, 3);
         Person person = new(day, 3, shop, []);
@@ -61,6 +68,7 @@ public sealed class RecordTests
         Assert.IsLessThan(MostCharactersABucket, (double)recording.Characters / count);
     }
 
-    private static (long End, bool Runs, bool Closed, VacuumState State, int Swing, int Vacuum) Decision(long end, DetectionCore core) =>
+    private static (long End, bool Runs, bool Closed, VacuumState State, int Swing, int Vacuum) Decision(
+        long end, DetectionCore core) =>
         (end, core.IsToolRunning, core.IsRelayClosed, core.Vacuum.State, core.Swing, core.VacuumMilliamperes);
 }

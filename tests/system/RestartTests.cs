@@ -37,7 +37,8 @@ public sealed class RestartTests
         rig.PowerCycle();
         Assert.IsGreaterThan(off + 1_000_000, rig.Board.ShopTime);
         string said = "";
-        while (!(rig.Switch.Core.IsWindowValid && said.EndsWith("> ", StringComparison.Ordinal)) && rig.Board.ShopTime < off + 10_000_000)
+        while (!(rig.Switch.Core.IsWindowValid && said.EndsWith("> ", StringComparison.Ordinal))
+            && rig.Board.ShopTime < off + 10_000_000)
         {
             rig.Step();
             said += SentText.Of(rig.Board.Serial.TakeSent());
@@ -115,7 +116,8 @@ public sealed class RestartTests
     }
 
     // From 0.1 to 1 s, at every angle of the mains.
-    private static IEnumerable<double> Pauses() => Enumerable.Range(0, 46).Select(i => Math.Min(1.0, 0.1 + (i * 0.02) + (i % 7 * 0.0011)));
+    private static IEnumerable<double> Pauses() =>
+        Enumerable.Range(0, 46).Select(i => Math.Min(1.0, 0.1 + (i * 0.02) + (i % 7 * 0.0011)));
 
     // Lets time pass and gives the end of the last moment at which the relay was not commanded on, in s; 0 for none.
     private static double OpenTime(Rig rig, double seconds)
@@ -154,7 +156,8 @@ public sealed class RestartTests
     {
         VirtualShop shop = ShopBuilder.Build(day, seed);
         Person nobody = new(day, seed, shop, []);
-        return (shop, new Rig(new PcBoard(new ShopLine(shop, nobody), day.Pace.Clock(seed), FlashImage.Blank(), day.Pace.Time(seed))));
+        return (shop, new Rig(
+            new PcBoard(new ShopLine(shop, nobody), day.Pace.Clock(seed), FlashImage.Blank(), day.Pace.Time(seed))));
     }
 
     private static void Run(Rig rig, double seconds) => rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));

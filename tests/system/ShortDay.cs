@@ -25,5 +25,6 @@ internal static class ShortDay
     /// <param name="kind">How it draws its current.</param>
     /// <param name="amperes">Running current, A rms.</param>
     /// <returns>The tool.</returns>
-    public static ToolSpecification Tool(ToolKind kind, double amperes) => new() { Name = "tool", Kind = kind, RatedAmperes = amperes };
+    public static ToolSpecification Tool(ToolKind kind, double amperes) =>
+        new() { Name = "tool", Kind = kind, RatedAmperes = amperes };
 }

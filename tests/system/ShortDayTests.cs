@@ -46,7 +46,8 @@ public sealed class ShortDayTests
     public void Six_short_cuts_in_a_minute_stretch_the_run_on_and_delay_no_restart()
     {
         double[] cuts = [.. Enumerable.Range(0, 16).Select(i => 2.0 + (i * 4))];
-        DayRun run = new DayRun(ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 6), 150, ["run-on 1"], cuts), 5, isTraced: false).Run();
+        DayRun run = new DayRun(ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 6), 150, ["run-on 1"], cuts), 5, isTraced: false)
+            .Run();
 
         Assert.AreEqual(8, run.Judge.Starts);
         Assert.AreEqual(0, run.Judge.Missed + run.Judge.False);
@@ -57,7 +58,8 @@ public sealed class ShortDayTests
     public void A_sensor_pulled_out_while_a_tool_runs_stops_the_vacuum_and_says_so()
     {
         Day day = ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 6), 80, [], 3, 70);
-        day.Steps = [day.Steps[0], new DayStep(10_000_000, DayAct.SensorOut), new DayStep(20_000_000, DayAct.SensorIn), day.Steps[1]];
+        day.Steps =
+            [day.Steps[0], new DayStep(10_000_000, DayAct.SensorOut), new DayStep(20_000_000, DayAct.SensorIn), day.Steps[1]];
         DayRun run = new DayRun(day, 5, isTraced: true).Run();
 
         Assert.IsTrue(run.Timeline.Exists(entry => entry.Text == "fault comes up: sensor open or shorted"));

@@ -18,9 +18,11 @@ public sealed class TeachTests
 
     public static IEnumerable<object[]> Places => s_places.Select(place => new object[] { place });
 
-    public static IEnumerable<object[]> Steps => s_places.Where(place => !place.EndsWith('?')).Select(place => new object[] { place });
+    public static IEnumerable<object[]> Steps =>
+        s_places.Where(place => !place.EndsWith('?')).Select(place => new object[] { place });
 
-    public static IEnumerable<object[]> Questions => s_places.Where(place => place.EndsWith('?')).Select(place => new object[] { place });
+    public static IEnumerable<object[]> Questions =>
+        s_places.Where(place => place.EndsWith('?')).Select(place => new object[] { place });
 
     [TestMethod]
     [DataRow(false)]

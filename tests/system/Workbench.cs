@@ -7,7 +7,9 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests;
 
-/// <summary>The live shop with somebody at its keyboard who notes all that is said, and whether the vacuum was ever fed.</summary>
+/// <summary>
+/// The live shop with somebody at its keyboard who notes all that is said, and whether the vacuum was ever fed.
+/// </summary>
 internal sealed class Workbench
 {
     private readonly LiveShop _live = new(FlashImage.Blank());

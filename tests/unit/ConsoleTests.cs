@@ -11,7 +11,7 @@ public class ConsoleTests
     public void ItGreetsOnceWithTheBootsNumber()
     {
         SwitchBench bench = new SwitchBench();
-        Assert.AreEqual("\r\nnanoDustSwitch 0.1.0, boot 1. Type help.\r\n> ", bench.Board.TakeSent());
+        Assert.AreEqual("\r\nnanoDustSwitch " + ProductVersion.Text + ", boot 1. Type help.\r\n> ", bench.Board.TakeSent());
     }
 
     [TestMethod]

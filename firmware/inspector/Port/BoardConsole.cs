@@ -1,5 +1,6 @@
 using System.Diagnostics;
 using System.Text;
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Errors;
 
@@ -162,9 +163,9 @@ internal sealed class BoardConsole : IDisposable
         }
 
         string version = about[Product.Length..].Split(',')[0];
-        if (version != Firmware.Switch.Version)
+        if (version != ProductVersion.Text)
         {
-            throw new UserException($"The board at {Name} runs version {version}, and this program is for {Firmware.Switch.Version}: use the program that came with the board's firmware.");
+            throw new UserException($"The board at {Name} runs version {version}, and this program is for {ProductVersion.Text}: use the program that came with the board's firmware.");
         }
     }
 

@@ -1,4 +1,5 @@
 using System.Text;
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Errors;
@@ -19,7 +20,7 @@ internal static class SettingsFile
     public static void Write(string path, SettingsDraft settings, string port)
     {
         StringBuilder text = new();
-        text.Append($"{Head}\n# from {port}, firmware {Firmware.Switch.Version}, {DateTime.Now:yyyy-MM-dd HH:mm}\n");
+        text.Append($"{Head}\n# from {port}, firmware {ProductVersion.Text}, {DateTime.Now:yyyy-MM-dd HH:mm}\n");
         foreach (SettingId id in Enum.GetValues<SettingId>())
         {
             text.Append($"{SettingsTable.Row(id).Name.PadRight(NameWidth)}{FirmwareText.Of(id, settings[id])}\n");

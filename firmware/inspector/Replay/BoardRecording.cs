@@ -39,9 +39,9 @@ internal sealed class BoardRecording : ReplaySource
 
     /// <inheritdoc/>
     public override string Understood => $"a board's own recording, firmware {_firmware}, {_buckets:#,0} buckets{_end}"
-        + (HasState ? "." : _firmware == Switch.Version
+        + (HasState ? "." : _firmware == ProductVersion.Text
             ? "; the board's state is not whole in it, so the core begins as after a boot."
-            : $"; this is firmware {Switch.Version}, so the core begins as after a boot.");
+            : $"; this is firmware {ProductVersion.Text}, so the core begins as after a boot.");
 
     /// <inheritdoc/>
     public override SettingValues Settings => field ??= SettingsOnPc.Checked(_settings, Gate, $"{_name}: ");
@@ -102,7 +102,7 @@ internal sealed class BoardRecording : ReplaySource
             StateTape own = new();
             own.Write();
             new DetectionCore(Converters.Of(_fullScale, _microvoltsACount), Settings.ToCore(), 0).Exchange(own);
-            return _firmware == Switch.Version && own.Count == _tape.Count;
+            return _firmware == ProductVersion.Text && own.Count == _tape.Count;
         }
     }
 

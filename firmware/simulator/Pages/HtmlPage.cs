@@ -1,5 +1,6 @@
 using System.Net;
 using System.Text;
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using ScottPlot;
 
@@ -129,7 +130,7 @@ internal sealed class HtmlPage
         </style>
         </head>
         <body>
-        {_body}<p><small>nanoDustSwitch {Switch.Version}</small></p>
+        {_body}<p><small>nanoDustSwitch {ProductVersion.Text}</small></p>
         </body>
         </html>
 

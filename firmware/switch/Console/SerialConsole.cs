@@ -119,7 +119,7 @@ public sealed class SerialConsole
     public void Greet(int boot)
     {
         Output.End();
-        Output.Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(boot).Text(". Type help.").End();
+        Output.Text("nanoDustSwitch ").Text(ProductVersion.Text).Text(", boot ").Number(boot).Text(". Type help.").End();
         _wantsPrompt = true;
     }
 

@@ -61,7 +61,7 @@ public sealed class Tester : Guide
     /// <summary>Begins.</summary>
     public void Start()
     {
-        Row("test sheet").Text("nanoDustSwitch ").Text(Switch.Version).Text(", boot ").Number(_boot.Number)
+        Row("test sheet").Text("nanoDustSwitch ").Text(ProductVersion.Text).Text(", boot ").Number(_boot.Number)
             .Text(", up ").Clock(Console.Now / Time.Second).End();
         Row("lamp, sounder").Text("three flashes and beeps now: look and listen").End();
         _sounder.Play(Sounder.StopTool, Console.Now);

@@ -133,7 +133,7 @@ public sealed class Recorder
         int stateRow = row - 2 - SettingsTable.Count;
         if (row == 0)
         {
-            output.Text("record ").Number(Version).Text(" nanoDustSwitch ").Text(Switch.Version)
+            output.Text("record ").Number(Version).Text(" nanoDustSwitch ").Text(ProductVersion.Text)
                 .Text(" ").Number(_board.FullScale).Text(" ").Number(_board.MicrovoltsACount).End();
         }
         else if (row <= SettingsTable.Count)

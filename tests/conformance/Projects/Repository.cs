@@ -9,6 +9,8 @@ internal static class Repository
 
     private static readonly string s_root = FindRoot();
 
+    public static string Root => s_root;
+
     public static string ReadText(string path) => File.ReadAllText(Path.Combine(s_root, path));
 
     public static XDocument ReadXml(string path) => XDocument.Load(Path.Combine(s_root, path));

@@ -11,16 +11,22 @@ internal sealed class AbusiveTyping(Random random)
     private static readonly string[] s_words = [.. Words()];
 
     // Escape sequences whole and cut off, rubbing out, ends of lines of every kind and none.
-    private static readonly string[] s_ends = ["\r", "\r", "\r", "\r", "\r", "\r", "\r", "\r", "\n", "\r\n", "\n\r", "\r\r", "\r\n\r\n", "\0\r", "", "\u001b", "\u001b[", "\u001b[A", "\u001bOP\r", "\u0003", "\u0004\n", "\b\b\b\b\r", "\u007f"];
+    private static readonly string[] s_ends =
+    [
+        "\r", "\r", "\r", "\r", "\r", "\r", "\r", "\r", "\n", "\r\n", "\n\r", "\r\r", "\r\n\r\n", "\0\r", "",
+        "\u001b", "\u001b[", "\u001b[A", "\u001bOP\r", "\u0003", "\u0004\n", "\b\b\b\b\r", "\u007f",
+    ];
 
     private static readonly string[] s_numbers =
     [
-        "0", "-0", "-1", "+1", "00000001", "1.", ".5", ",5", "1,5", "1..5", "1.5.5", "0.0000001", "0.9999999", "999999999", "1000000000", "2147483647", "2147483648",
-        "-2147483648", "4294967296", "9223372036854775807", "9223372036854775808", "99999999999999999999999999", "1e9", "0x10", "nan", "infinity", "١", "½", "off", "none", "surge",
+        "0", "-0", "-1", "+1", "00000001", "1.", ".5", ",5", "1,5", "1..5", "1.5.5", "0.0000001", "0.9999999",
+        "999999999", "1000000000", "2147483647", "2147483648", "-2147483648", "4294967296", "9223372036854775807",
+        "9223372036854775808", "99999999999999999999999999", "1e9", "0x10", "nan", "infinity", "١", "½", "off", "none", "surge",
         "yes", "", " ", "=", "999999999.999999 h", "999999999 min", "0.000001 ms",
     ];
 
-    private static readonly string[] s_units = ["", " a", "a", " ma", " mv/a", " ms", " s", "s", " min", " h", " v", " %", " a a"];
+    private static readonly string[] s_units =
+        ["", " a", "a", " ma", " mv/a", " ms", " s", "s", " min", " h", " v", " %", " a a"];
 
     /// <summary>Gives the next piece, mostly a line with its end.</summary>
     /// <returns>The bytes.</returns>
@@ -50,7 +56,12 @@ internal sealed class AbusiveTyping(Random random)
             yield return SettingsTable.Row((SettingId)i).Name;
         }
 
-        foreach (string word in new[] { "yes", "y", "no", "restart\ryes", "teach\ryes", "test\ryes", "vacuum on", "vacuum off", "vacuum auto", "defaults 230", "calibrate 8.3 a", "teach store", "filter done", "help set", "set", "" })
+        string[] lines =
+        [
+            "yes", "y", "no", "restart\ryes", "teach\ryes", "test\ryes", "vacuum on", "vacuum off", "vacuum auto", "defaults 230",
+            "calibrate 8.3 a", "teach store", "filter done", "help set", "set", "",
+        ];
+        foreach (string word in lines)
         {
             yield return word;
         }

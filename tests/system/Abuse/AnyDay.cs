@@ -16,8 +16,8 @@ internal sealed record AnyDay(long Beginning, int StartDelay, int RunOn, int Sta
     // A clock of 32 bits is over after 24 or 49 days in milliseconds, after 35 or 71 minutes in microseconds.
     private static readonly long[] s_marks = { 1L << 31, 1L << 32, (1L << 31) * 1000, (1L << 32) * 1000 };
 
-    private static readonly Gen<long> s_beginnings = Gen.Select(Gen.Int[-1, s_marks.Length - 1], Gen.Long[0, 10000000], (mark, before) =>
-        mark < 0 ? 0 : s_marks[mark] - before);
+    private static readonly Gen<long> s_beginnings = Gen.Select(
+        Gen.Int[-1, s_marks.Length - 1], Gen.Long[0, 10000000], (mark, before) => mark < 0 ? 0 : s_marks[mark] - before);
 
     private static readonly Gen<long> s_jumps = Gen.OneOf(
         Gen.Long[1, 3000000],
@@ -26,7 +26,8 @@ internal sealed record AnyDay(long Beginning, int StartDelay, int RunOn, int Sta
         Gen.Long[1, 400L * 86400 * 1000000]);
 
     private static readonly Gen<LineKind> s_lines = Gen.Frequency(
-        (4, Gen.Const(LineKind.Quiet)), (6, Gen.Const(LineKind.Tool)), (4, Gen.Int[0, (int)LineKind.Silent].Select(kind => (LineKind)kind)));
+        (4, Gen.Const(LineKind.Quiet)), (6, Gen.Const(LineKind.Tool)),
+        (4, Gen.Int[0, (int)LineKind.Silent].Select(kind => (LineKind)kind)));
 
     private static readonly Gen<Deed> s_deeds = Gen.Frequency(
         (5, Gen.Const(Deed.None)), (1, Gen.Const(Deed.Clear)), (2, Gen.Int[0, (int)Deed.Clear].Select(deed => (Deed)deed)));
@@ -35,7 +36,8 @@ internal sealed record AnyDay(long Beginning, int StartDelay, int RunOn, int Sta
     private static readonly Gen<int> s_lengths = Gen.OneOf(Gen.Int[1, 40], Gen.Int[60, 400], Gen.Int[400, 2500]);
 
     /// <summary>Any readings and people, at a clock that may be late but never stands nor jumps.</summary>
-    public static Gen<AnyDay> Monotonic { get; } = Days(Gen.Frequency((4, Gen.Const(ClockKind.Steady)), (1, Gen.Const(ClockKind.Late))), s_deeds);
+    public static Gen<AnyDay> Monotonic { get; } =
+        Days(Gen.Frequency((4, Gen.Const(ClockKind.Steady)), (1, Gen.Const(ClockKind.Late))), s_deeds);
 
     /// <summary>The same with nobody there.</summary>
     public static Gen<AnyDay> Alone { get; } =
@@ -43,7 +45,10 @@ internal sealed record AnyDay(long Beginning, int StartDelay, int RunOn, int Sta
 
     /// <summary>Any readings, people and clock.</summary>
     public static Gen<AnyDay> Any { get; } = Days(
-        Gen.Frequency((6, Gen.Const(ClockKind.Steady)), (2, Gen.Int[0, (int)ClockKind.JumpsBack].Select(kind => (ClockKind)kind)), (1, Gen.Const(ClockKind.JumpsOn))),
+        Gen.Frequency(
+            (6, Gen.Const(ClockKind.Steady)),
+            (2, Gen.Int[0, (int)ClockKind.JumpsBack].Select(kind => (ClockKind)kind)),
+            (1, Gen.Const(ClockKind.JumpsOn))),
         s_deeds);
 
     /// <summary>The settings of the day, as delivered where the day has none.</summary>
@@ -60,7 +65,8 @@ internal sealed record AnyDay(long Beginning, int StartDelay, int RunOn, int Sta
 
     public override string ToString()
     {
-        return $"from {Beginning}, start-delay {StartDelay}, run-on {RunOn}, starts-a-minute {StartsAMinute}, restart-gap {RestartGap}: "
+        return $"from {Beginning}, start-delay {StartDelay}, run-on {RunOn}, starts-a-minute {StartsAMinute}, "
+            + $"restart-gap {RestartGap}: "
             + string.Join("; ", Stretches.Select(stretch => stretch.ToString()));
     }
 
@@ -68,8 +74,9 @@ internal sealed record AnyDay(long Beginning, int StartDelay, int RunOn, int Sta
 
     private static Gen<AnyDay> Days(Gen<ClockKind> clocks, Gen<Deed> deeds)
     {
-        Gen<Stretch> stretches = Gen.Select(s_lines, clocks, deeds, s_lengths, s_jumps, Gen.Int, (line, clock, deed, length, jump, seed) =>
-            new Stretch(line, clock, deed, length, jump, seed));
+        Gen<Stretch> stretches = Gen.Select(
+            s_lines, clocks, deeds, s_lengths, s_jumps, Gen.Int, (line, clock, deed, length, jump, seed) =>
+                new Stretch(line, clock, deed, length, jump, seed));
         return Gen.Select(
             s_beginnings,
             OneOf(CoreSettings.AfterSurge, 0, 300),

@@ -34,7 +34,8 @@ internal sealed class AnyReadings
             case LineKind.Quiet:
                 return Rest + _random.Next(-3, 4);
             case LineKind.Tool:
-                return Math.Clamp(Rest + (int)(_amplitude * Math.Sin(2 * Math.PI * (time % 1000000) / CycleMicroseconds)), 0, FullScale);
+                return Math.Clamp(
+                    Rest + (int)(_amplitude * Math.Sin(2 * Math.PI * (time % 1000000) / CycleMicroseconds)), 0, FullScale);
             case LineKind.Walk:
                 _level = Math.Clamp(_level + _random.Next(-_amplitude, _amplitude + 1), 0, FullScale);
                 return _level;

@@ -41,7 +41,8 @@ public sealed class AnythingAtTheBoardTests
             Interlocked.Add(ref _runOns, play.RunOns);
             Interlocked.Add(ref _lost, play.RelaysLost);
         });
-        TestContext.WriteLine($"{_feedings} times on, {_runOns} run-ons measured, {_restarts} restarts, {_lost} gaps in the heartbeat");
+        TestContext.WriteLine(
+            $"{_feedings} times on, {_runOns} run-ons measured, {_restarts} restarts, {_lost} gaps in the heartbeat");
         Assert.AreNotEqual(0, _feedings);
     }
 }

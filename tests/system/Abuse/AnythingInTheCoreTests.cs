@@ -2,7 +2,8 @@ using CsCheck;
 
 namespace NanoDustSwitch.SystemTests.Abuse;
 
-// Random days; the variable CsCheck_Iter asks for more than a hundred of each kind, a failure prints the shortest day found and its seed.
+// Random days; the variable CsCheck_Iter asks for more than a hundred of each kind, a failure prints the shortest day found and
+// its seed.
 [TestClass]
 public sealed class AnythingInTheCoreTests
 {
@@ -44,7 +45,8 @@ public sealed class AnythingInTheCoreTests
             Interlocked.Add(ref _runOns, play.RunOns);
             Interlocked.Add(ref _faults, play.Faults);
         });
-        TestContext.WriteLine("{0} closings, {1} starts by itself, {2} run-ons measured, {3} faults", _closings, _starts, _runOns, _faults);
+        TestContext.WriteLine(
+            "{0} closings, {1} starts by itself, {2} run-ons measured, {3} faults", _closings, _starts, _runOns, _faults);
 
         // Else nothing was tried.
         Assert.AreNotEqual(0, _closings);

@@ -4,8 +4,8 @@ using NanoDustSwitch.Firmware;
 namespace NanoDustSwitch.SystemTests.Abuse;
 
 /// <summary>
-/// Random bytes, overlong and half lines, numbers at and past every limit, all ends of lines, at a tool that runs and one that does not. Ten
-/// thousand pieces; the variable DUST_LINES asks for more.
+/// Random bytes, overlong and half lines, numbers at and past every limit, all ends of lines, at a tool that runs and one that
+/// does not. Ten thousand pieces; the variable DUST_LINES asks for more.
 /// </summary>
 [TestClass]
 [DoNotParallelize]
@@ -67,7 +67,8 @@ public sealed class ConsoleAbuseTests
 
         long grown = GC.GetTotalMemory(forceFullCollection: true) - heap;
         TestContext.WriteLine(
-            $"{count} pieces, {_restarts} restarts that were asked for, {_board.Written} bytes answered, {_board.SlotWrites} writes to flash, heap grown by {grown} bytes");
+            $"{count} pieces, {_restarts} restarts that were asked for, {_board.Written} bytes answered, {_board.SlotWrites} "
+                + $"writes to flash, heap grown by {grown} bytes");
         Assert.IsLessThan(HeapNoise, grown);
         Assert.IsGreaterThan(0, _restarts);
     }
@@ -116,7 +117,8 @@ public sealed class ConsoleAbuseTests
         long before = _board.Written;
         _switch.Step();
         Assert.IsLessThanOrEqualTo(120, _board.Written - before, "A step sends no more than the port holds.");
-        Assert.IsLessThanOrEqualTo((_board.Now * BytesASecond / Second) + 120, _board.Written - _writtenAtBoot, "No faster than the line carries.");
+        Assert.IsLessThanOrEqualTo(
+            (_board.Now * BytesASecond / Second) + 120, _board.Written - _writtenAtBoot, "No faster than the line carries.");
         Assert.AreEqual(0, _switch.Console.Output.Dropped, "An answer was cut off.");
         if (_board.HasRestarted)
         {

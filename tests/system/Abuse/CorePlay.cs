@@ -97,7 +97,8 @@ internal sealed class CorePlay
     // What the switch does after a clock that it cannot trust: it restarts.
     private void ComeUp()
     {
-        _core = new DetectionCore(new ConverterScale(AnyReadings.FullScale, AnyReadings.MicrovoltsACount, 850, 1750), _settings, _now);
+        _core = new DetectionCore(
+            new ConverterScale(AnyReadings.FullScale, AnyReadings.MicrovoltsACount, 850, 1750), _settings, _now);
         _wasClosed = false;
         _openedAt = _now;
         _hasReason = false;
@@ -176,7 +177,9 @@ internal sealed class CorePlay
         if (to == VacuumState.RunningOn)
         {
             _runOnSince = from == VacuumState.Following ? _now : -1;
-            _runOn = 1000L * (_starts.Count(time => _now - time < Minute) >= _settings.StartsAMinute ? Math.Max(60000, _settings.RunOnMilliseconds) : _settings.RunOnMilliseconds);
+            _runOn = 1000L * (_starts.Count(time => _now - time < Minute) >= _settings.StartsAMinute
+                ? Math.Max(60000, _settings.RunOnMilliseconds)
+                : _settings.RunOnMilliseconds);
         }
         else if (from == VacuumState.RunningOn && to == VacuumState.Idle && _runOnSince >= 0 && !_core.Vacuum.IsHeldOff)
         {

@@ -35,9 +35,11 @@ public sealed class FloodTests
 
     private static double Worst(string flood, Pace pace)
     {
-        Day day = new() { Pace = pace, Tools = [new ToolSpecification { Name = "saw", RatedAmperes = 8, InrushMultiple = 1, CoastSeconds = 0 }] };
+        ToolSpecification saw = new() { Name = "saw", RatedAmperes = 8, InrushMultiple = 1, CoastSeconds = 0 };
+        Day day = new() { Pace = pace, Tools = [saw] };
         VirtualShop shop = ShopBuilder.Build(day, 1);
-        PcBoard board = new(new ShopLine(shop, new Person(new Day(), 1, shop, [])), pace.Clock(1), FlashImage.Blank(), pace.Time(1));
+        PcBoard board = new(
+            new ShopLine(shop, new Person(new Day(), 1, shop, [])), pace.Clock(1), FlashImage.Blank(), pace.Time(1));
         Rig rig = new(board);
         rig.RunUntil(pace.WarmUp);
         double worst = 0;

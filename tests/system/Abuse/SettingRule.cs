@@ -9,7 +9,8 @@ namespace NanoDustSwitch.SystemTests.Abuse;
 /// <param name="Unit">The unit's sign, as it is typed.</param>
 /// <param name="Word">The word that stands for a value outside of the range.</param>
 /// <param name="WordValue">The value it stands for.</param>
-internal sealed record SettingRule(string Name, int Least, int Greatest, int Default, int Default230, string Unit, string? Word = null, int WordValue = 0)
+internal sealed record SettingRule(
+    string Name, int Least, int Greatest, int Default, int Default230, string Unit, string? Word = null, int WordValue = 0)
 {
     /// <summary>Gets all settings, in the order of the firmware's numbers.</summary>
     public static IReadOnlyList<SettingRule> All { get; } =
@@ -49,6 +50,7 @@ internal sealed record SettingRule(string Name, int Least, int Greatest, int Def
         // Three decimals are the setting's own step.
         return Unit.Length == 0 || how % 3 == 0
             ? FormattableString.Invariant($"{value}{Unit}")
-            : FormattableString.Invariant($"{value / 1000m}{Unit.Replace("m", how % 3 == 1 ? "" : " ", StringComparison.Ordinal)}");
+            : FormattableString.Invariant(
+                $"{value / 1000m}{Unit.Replace("m", how % 3 == 1 ? "" : " ", StringComparison.Ordinal)}");
     }
 }

@@ -76,5 +76,6 @@ internal sealed class SettingsModel
     }
 
     private static Dictionary<string, long> Defaults(bool is230) =>
-        SettingRule.All.ToDictionary(rule => rule.Name, rule => (long)(is230 ? rule.Default230 : rule.Default), StringComparer.Ordinal);
+        SettingRule.All
+            .ToDictionary(rule => rule.Name, rule => (long)(is230 ? rule.Default230 : rule.Default), StringComparer.Ordinal);
 }

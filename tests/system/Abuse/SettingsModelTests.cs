@@ -4,8 +4,8 @@ using NanoDustSwitch.Firmware;
 namespace NanoDustSwitch.SystemTests.Abuse;
 
 /// <summary>
-/// Random rows of the words about settings, right and wrong, against a model of plain dictionaries. The variable CsCheck_Iter asks for more
-/// than a hundred rows.
+/// Random rows of the words about settings, right and wrong, against a model of plain dictionaries. The variable CsCheck_Iter
+/// asks for more than a hundred rows.
 /// </summary>
 [TestClass]
 public sealed class SettingsModelTests
@@ -13,7 +13,8 @@ public sealed class SettingsModelTests
     private static readonly Gen<int> s_setting = Gen.Int[0, SettingRule.All.Count - 1];
 
     // At, past and within the limits, anywhere between, and far beyond.
-    private static readonly Gen<(SettingRule Rule, long Value, int How)> s_values = Gen.Select(s_setting, Gen.Int[0, 6], Gen.Double[0, 1], Gen.Int[0, 11], (index, kind, part, how) =>
+    private static readonly Gen<(SettingRule Rule, long Value, int How)> s_values = Gen.Select(
+        s_setting, Gen.Int[0, 6], Gen.Double[0, 1], Gen.Int[0, 11], (index, kind, part, how) =>
     {
         SettingRule rule = SettingRule.All[index];
         long value = kind switch
@@ -29,7 +30,8 @@ public sealed class SettingsModelTests
         return (rule, value, how);
     });
 
-    private static readonly Gen<string> s_nonsense = Gen.Select(s_setting, Gen.Int[0, 9], (index, kind) => SettingRule.All[index].Name + kind switch
+    private static readonly Gen<string> s_nonsense = Gen.Select(
+        s_setting, Gen.Int[0, 9], (index, kind) => SettingRule.All[index].Name + kind switch
     {
         0 => "",
         1 => " ?",
@@ -51,7 +53,8 @@ public sealed class SettingsModelTests
                 s_values.Operation<SettingsConsole, SettingsModel>(
                     (console, it) =>
                     {
-                        string line = $"{(it.How < 6 ? "" : "set ")}{it.Rule.Name}{(it.How % 2 == 0 ? " " : " = ")}{it.Rule.Text(it.Value, it.How)}";
+                        string line = (it.How < 6 ? "" : "set ") + it.Rule.Name + (it.How % 2 == 0 ? " " : " = ")
+                            + it.Rule.Text(it.Value, it.How);
                         console.Type(it.How % 4 == 0 ? line.ToUpperInvariant() : line);
                     },
                     (model, it) => model.Set(it.Rule, it.Value)),
@@ -79,8 +82,12 @@ public sealed class SettingsModelTests
             ],
             equal: AreAlike,
             threads: 1,
-            printActual: console => string.Join(", ", SettingRule.All.Select((rule, i) => $"{rule.Name} {console.Switch.Settings[(SettingId)i]}/{console.Switch.SavedSettings[(SettingId)i]}")),
-            printModel: model => string.Join(", ", SettingRule.All.Select(rule => $"{rule.Name} {model.InUse[rule.Name]}/{model.Saved[rule.Name]}")));
+            printActual: console => string.Join(
+                ", ",
+                SettingRule.All.Select((rule, i) =>
+                    $"{rule.Name} {console.Switch.Settings[(SettingId)i]}/{console.Switch.SavedSettings[(SettingId)i]}")),
+            printModel: model => string.Join(
+                ", ", SettingRule.All.Select(rule => $"{rule.Name} {model.InUse[rule.Name]}/{model.Saved[rule.Name]}")));
     }
 
     [TestMethod]
@@ -98,7 +105,8 @@ public sealed class SettingsModelTests
         for (int i = 0; i < SettingRule.All.Count; i++)
         {
             string name = SettingRule.All[i].Name;
-            if (console.Switch.Settings[(SettingId)i] != model.InUse[name] || console.Switch.SavedSettings[(SettingId)i] != model.Saved[name])
+            if (console.Switch.Settings[(SettingId)i] != model.InUse[name]
+                || console.Switch.SavedSettings[(SettingId)i] != model.Saved[name])
             {
                 return false;
             }

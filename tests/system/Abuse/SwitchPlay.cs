@@ -30,7 +30,8 @@ internal sealed class SwitchPlay
         _switch = new Switch(_board);
         foreach ((SettingId id, int value) in new[]
         {
-            (SettingId.StartDelay, day.StartDelay), (SettingId.RunOn, day.RunOn), (SettingId.StartsAMinute, day.StartsAMinute), (SettingId.RestartGap, day.RestartGap),
+            (SettingId.StartDelay, day.StartDelay), (SettingId.RunOn, day.RunOn), (SettingId.StartsAMinute, day.StartsAMinute),
+            (SettingId.RestartGap, day.RestartGap),
         })
         {
             Assert.AreEqual(SettingChange.Done, _switch.Desk.Change(id, value));
@@ -65,7 +66,9 @@ internal sealed class SwitchPlay
         }
     }
 
-    /// <summary>Whatever came before: with the faults cleared, the vacuum handed back and a quiet minute, a tool starts it.</summary>
+    /// <summary>
+    /// Whatever came before: with the faults cleared, the vacuum handed back and a quiet minute, a tool starts it.
+    /// </summary>
     public void RunToTheNextStart()
     {
         _board.Begin(s_quiet);
@@ -85,7 +88,9 @@ internal sealed class SwitchPlay
             Pass(4 * Second);
         }
 
-        Assert.IsTrue(_isFed, $"A tool does not start the vacuum any more: {_switch.Core.Vacuum.State}, faults {_switch.Core.Faults.HoldsOff}.");
+        Assert.IsTrue(
+            _isFed,
+            $"A tool does not start the vacuum any more: {_switch.Core.Vacuum.State}, faults {_switch.Core.Faults.HoldsOff}.");
     }
 
     private void Pass(long microseconds)
@@ -136,15 +141,20 @@ internal sealed class SwitchPlay
             RelaysLost++;
             Assert.IsFalse(_switch.Core.IsRelayClosed, $"A gap of {passed} µs, and the relay is taken for closed.");
 
-            // Where the switch has opened it by its own will in this very step, for the vacuum's end or for a probe, nothing was lost.
-            Assert.IsTrue(!_switch.Core.Vacuum.WantsVacuum || _switch.Core.IsProbing || IsLossLogged(), $"A gap of {passed} µs that is not in the log: {LastWords()}.");
+            // Where the switch has opened it by its own will in this very step, for the vacuum's end or for a probe, nothing was
+            // lost.
+            Assert.IsTrue(
+                !_switch.Core.Vacuum.WantsVacuum || _switch.Core.IsProbing || IsLossLogged(),
+                $"A gap of {passed} µs that is not in the log: {LastWords()}.");
             _restUntil = _switch.Now + (_day.RestartGap * 1000L) - (2 * Bucket.Microseconds);
         }
 
         if (_rose)
         {
             // Unless the same step has served a word that ends it again.
-            Assert.IsTrue(_isFed || _roseIn != _switch.Core.Vacuum.State || HasReason(), $"The relay is fed in {_roseIn}, and the log does not say why: {LastWords()}.");
+            Assert.IsTrue(
+                _isFed || _roseIn != _switch.Core.Vacuum.State || HasReason(),
+                $"The relay is fed in {_roseIn}, and the log does not say why: {LastWords()}.");
             Feedings += _isFed ? 0 : 1;
             _isFed = true;
         }
@@ -184,21 +194,23 @@ internal sealed class SwitchPlay
         return false;
     }
 
-    // Within a call of the board's, where the switch would take a failed assertion for the board's trouble: it is told after the step.
+    // Within a call of the board's, where the switch would take a failed assertion for the board's trouble: it is told after the
+    // step.
     private string? WhatFeedingBreaks()
     {
         DetectionCore core = _switch.Core;
         _rose = true;
         _roseIn = core.Vacuum.State;
         return core.Faults.HoldsOff ? "The relay is fed on a fault."
-            : core.Vacuum.State is not (VacuumState.Following or VacuumState.RunningOn or VacuumState.ByHand) ? $"The relay is fed in {core.Vacuum.State}."
+            : core.Vacuum.State is not (VacuumState.Following or VacuumState.RunningOn or VacuumState.ByHand)
+                ? $"The relay is fed in {core.Vacuum.State}."
             : _switch.Boot.IsHeld ? "The relay is fed while held off."
             : _board.Now < _restUntil ? $"The relay did not rest: fed {_restUntil - _board.Now} µs too soon."
             : null;
     }
 
-    // The last word of the log about the vacuum must be that it went on; a run-on goes on with what was before it, also where a probe
-    // for a wrong wiring has opened the relay for a moment.
+    // The last word of the log about the vacuum must be that it went on; a run-on goes on with what was before it, also where a
+    // probe for a wrong wiring has opened the relay for a moment.
     private bool HasReason()
     {
         for (int i = _switch.Log.Count - 1; i >= 0; i--)
@@ -214,8 +226,11 @@ internal sealed class SwitchPlay
         return _switch.Log.Count == EventLog.Length;
     }
 
-    private string LastWords() => string.Join(", ", Enumerable.Range(Math.Max(0, _switch.Log.Count - 5), Math.Min(5, _switch.Log.Count))
-        .Select(i => _switch.Log.At(i)).Select(entry => $"{entry.Kind} {entry.First} {entry.Second} {entry.Figure} at {entry.Seconds} s"));
+    private string LastWords() => string.Join(
+        ", ",
+        Enumerable.Range(Math.Max(0, _switch.Log.Count - 5), Math.Min(5, _switch.Log.Count))
+            .Select(i => _switch.Log.At(i))
+            .Select(entry => $"{entry.Kind} {entry.First} {entry.Second} {entry.Figure} at {entry.Seconds} s"));
 
     private void JudgeRunOn(long bucketBefore)
     {
@@ -229,7 +244,9 @@ internal sealed class SwitchPlay
         {
             // What a word has done in this step is not in the log yet.
             LogEntry last = _switch.Log.At(_switch.Log.Count - 1);
-            if (last.Kind == LogKind.StateChanged && last.Second == (int)VacuumState.Idle && last.Figure == (int)VacuumEvent.TimeUp)
+            if (last.Kind == LogKind.StateChanged
+                && last.Second == (int)VacuumState.Idle
+                && last.Figure == (int)VacuumEvent.TimeUp)
             {
                 long wanted = 1000L * (_switch.Core.Vacuum.IsStretched ? 60_000 : _day.RunOn);
                 RunOns++;

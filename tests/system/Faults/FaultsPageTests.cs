@@ -12,20 +12,17 @@ namespace NanoDustSwitch.SystemTests.Faults;
 [TestClass]
 public sealed class FaultsPageTests
 {
-    // A backslash at the end of a line joins it with the next.
     private const string Head = """
         # Faults
 
-        What can be wrong, how it is told, and how it ends. This page is made by a test from what the switch said and showed \
-        in the virtual
-        shop (`DUST_WRITE=1 dotnet test tests/system --filter FaultsPage`); the words are in `firmware/switch/Log/FaultText.cs`.
+        What can be wrong, how it is told, and how it ends. This page is made by a test from what the switch said and showed in the
+        virtual shop (`DUST_WRITE=1 dotnet test tests/system --filter FaultsPage`); the words are in `firmware/switch/Log/FaultText.cs`.
 
         > A fault that keeps the vacuum off isolates nothing. Before you touch the sensor, the relay or a wire: pull the plug.
 
-        `status` has a line for each fault that stands, with the time since when and what was seen; `why` says first why \
-        the vacuum is on or off, then
-        for each fault what to do and how it ends; `events` keeps both. A fault that keeps the vacuum off sounds once as it \
-        comes up.
+        `status` has a line for each fault that stands, with the time since when and what was seen; `why` says first why the vacuum is
+        on or off, then for each fault what to do and how it ends; `events` keeps both. A fault that keeps the vacuum off
+        sounds once as it comes up.
 
 
         """;
@@ -44,7 +41,7 @@ public sealed class FaultsPageTests
         Fault[] faults = Enum.GetValues<Fault>();
         string[] parts = new string[faults.Length];
         Parallel.For(0, faults.Length, i => parts[i] = Part(faults[i]));
-        string made = Head.ReplaceLineEndings("\n").Replace("\\\n", "", StringComparison.Ordinal) + string.Join("\n", parts);
+        string made = Head.ReplaceLineEndings("\n") + string.Join("\n", parts);
         string page = Path.Combine(Root(), "firmware", "faults.md");
         if (Environment.GetEnvironmentVariable("DUST_WRITE") == "1")
         {
@@ -77,7 +74,7 @@ public sealed class FaultsPageTests
         string vacuum = FaultTable.Has(fault, FaultTraits.KeepsVacuumOff) ? "kept off"
             : bench.Switch.Core.Vacuum.State == VacuumState.AwaitingStop ? "off until the tool stops" : "works on";
         string sounder = beeps == 0 ? "silent" : beeps + " short beeps";
-        text.Append(CultureInfo.InvariantCulture, $"Vacuum: {vacuum}. Lamp: {lamp}. Sounder: {sounder}. ");
+        text.Append(CultureInfo.InvariantCulture, $"Vacuum: {vacuum}. Lamp: {lamp}. Sounder: {sounder}.\n");
         string ends = FaultText.Ends(fault, bench.Switch.Core.Faults[fault].IsLatched);
         text.Append(CultureInfo.InvariantCulture, $"It {ends}.\n\n```\n");
         foreach (string word in new[] { "status", "why", "events" })

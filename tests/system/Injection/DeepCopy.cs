@@ -4,12 +4,13 @@ using System.Runtime.CompilerServices;
 namespace NanoDustSwitch.SystemTests.Injection;
 
 /// <summary>
-/// Copies an object with all that hangs on it, so that a run can be forked at any step. Texts are shared, static fields are not part
-/// of it: firmware and shop keep nothing there that changes, which a test holds.
+/// Copies an object with all that hangs on it, so that a run can be forked at any step. Texts are shared, static fields are not
+/// part of it: firmware and shop keep nothing there that changes, which a test holds.
 /// </summary>
 internal static class DeepCopy
 {
-    private const BindingFlags Instance = BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly;
+    private const BindingFlags Instance =
+        BindingFlags.Instance | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly;
 
     private static readonly Func<object, object> s_shallow =
         typeof(object).GetMethod("MemberwiseClone", Instance)!.CreateDelegate<Func<object, object>>();

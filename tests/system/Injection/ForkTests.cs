@@ -27,13 +27,18 @@ public sealed class ForkTests
         }
 
         string said = rig.TakeSaid();
-        string[] parts = ["Saved.", "The vacuum alone shows", "Set and saved.", "seconds,amperes", "0 serial, 0 panel, 0 flash", "boot 2. Type help."];
+        string[] parts =
+        [
+            "Saved.", "The vacuum alone shows", "Set and saved.", "seconds,amperes", "0 serial, 0 panel, 0 flash",
+            "boot 2. Type help.",
+        ];
         foreach (string part in parts)
         {
             Assert.Contains(part, said, StringComparison.Ordinal);
         }
 
-        Assert.IsEmpty(Enum.GetNames<VacuumState>().Except(states).Except([nameof(VacuumState.Faulted)]), string.Join(' ', states));
+        Assert.IsEmpty(
+            Enum.GetNames<VacuumState>().Except(states).Except([nameof(VacuumState.Faulted)]), string.Join(' ', states));
     }
 
     [TestMethod]
@@ -68,7 +73,8 @@ public sealed class ForkTests
     {
         FieldInfo[] fields = [.. of.Assembly.GetTypes()
             .Where(type => !type.Name.Contains('<', StringComparison.Ordinal))
-            .SelectMany(type => type.GetFields(BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly))
+            .SelectMany(type => type.GetFields(
+                BindingFlags.Static | BindingFlags.Public | BindingFlags.NonPublic | BindingFlags.DeclaredOnly))
             .Where(field => !field.IsInitOnly && !field.IsLiteral && !field.Name.Contains('<', StringComparison.Ordinal))];
         Assert.IsEmpty(fields, string.Join(' ', fields.Select(field => $"{field.DeclaringType}.{field.Name}")));
     }

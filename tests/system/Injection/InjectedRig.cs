@@ -7,8 +7,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.SystemTests.Injection;
 
 /// <summary>
-/// Shop, board and firmware as one object that can be copied. What the board's own program does around the firmware is done here as
-/// well: a switch that cannot be built, or a restart that fails, is tried again after 10 s with the relay's line at rest.
+/// Shop, board and firmware as one object that can be copied. What the board's own program does around the firmware is done here
+/// as well: a switch that cannot be built, or a restart that fails, is tried again after 10 s with the relay's line at rest.
 /// </summary>
 internal sealed class InjectedRig
 {

@@ -38,18 +38,22 @@ internal sealed class InjectionTally
     /// <param name="member">What was called.</param>
     /// <param name="trouble">What went wrong.</param>
     /// <returns>How often it was tried.</returns>
-    public int TriedWith(BoardCall member, Trouble trouble) => _counts.TryGetValue((member, trouble), out int[]? counts) ? counts.Sum() : 0;
+    public int TriedWith(BoardCall member, Trouble trouble) =>
+        _counts.TryGetValue((member, trouble), out int[]? counts) ? counts.Sum() : 0;
 
     /// <summary>Gives the first case of each kind that came to a verdict.</summary>
     /// <param name="verdict">The verdict.</param>
     /// <returns>The cases.</returns>
-    public IReadOnlyList<InjectionCase> Of(Verdict verdict) => [.. _first.Where(pair => pair.Key.Verdict == verdict).Select(pair => pair.Value).Order(s_order)];
+    public IReadOnlyList<InjectionCase> Of(Verdict verdict) =>
+        [.. _first.Where(pair => pair.Key.Verdict == verdict).Select(pair => pair.Value).Order(s_order)];
 
     /// <inheritdoc/>
     public override string ToString()
     {
         StringBuilder text = new();
-        text.AppendLine(CultureInfo.InvariantCulture, $"{"call",-18}{"trouble",-14}{"tried",8}{"survived",10}{"'clear'",9}{"replug",8}{"failed",8}");
+        text.AppendLine(
+            CultureInfo.InvariantCulture,
+            $"{"call",-18}{"trouble",-14}{"tried",8}{"survived",10}{"'clear'",9}{"replug",8}{"failed",8}");
         foreach (((BoardCall member, Trouble trouble), int[] counts) in _counts)
         {
             int failed = counts.Skip((int)Verdict.RelayHeld).Sum();
@@ -58,7 +62,8 @@ internal sealed class InjectionTally
                 $"{member,-18}{trouble,-14}{counts.Sum(),8}{counts.Sum() - failed,10}{counts[1],9}{counts[2],8}{failed,8}");
         }
 
-        foreach (InjectionCase first in _first.Where(pair => pair.Key.Verdict != Verdict.Survived).Select(pair => pair.Value).Order(s_order))
+        foreach (InjectionCase first in
+            _first.Where(pair => pair.Key.Verdict != Verdict.Survived).Select(pair => pair.Value).Order(s_order))
         {
             Verdict verdict = _first.First(pair => pair.Value == first && pair.Key.Verdict != Verdict.Survived).Key.Verdict;
             text.AppendLine(CultureInfo.InvariantCulture, $"{verdict}: {first}");
@@ -67,5 +72,6 @@ internal sealed class InjectionTally
         return text.AppendLine(CultureInfo.InvariantCulture, $"{Tried} cases").ToString();
     }
 
-    private static readonly Comparer<InjectionCase> s_order = Comparer<InjectionCase>.Create(static (a, b) => a.Step.CompareTo(b.Step));
+    private static readonly Comparer<InjectionCase> s_order =
+        Comparer<InjectionCase>.Create(static (a, b) => a.Step.CompareTo(b.Step));
 }

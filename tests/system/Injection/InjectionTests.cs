@@ -43,7 +43,8 @@ public sealed class InjectionTests
         if (string.IsNullOrEmpty(part))
         {
             return [.. survey.Cases().GroupBy(tried => (tried.Member, tried.Trouble))
-                .SelectMany(kind => kind.OrderBy(_ => random.Next()).Take(IsConstant(kind.Key.Member) ? ConstantSample : ASample)).OrderBy(tried => tried.Step)];
+                .SelectMany(kind => kind.OrderBy(_ => random.Next()).Take(IsConstant(kind.Key.Member) ? ConstantSample : ASample))
+                .OrderBy(tried => tried.Step)];
         }
 
         int every = part == "all" ? 1 : int.Parse(part, CultureInfo.InvariantCulture);

@@ -58,12 +58,13 @@ internal sealed class Injector(Survey survey)
         && of.Core.Vacuum.State == VacuumState.Idle && !rig.Shop.IsRelayClosed;
 
     // Those behind SafeBoard, and the vacuum's own line.
-    private static bool MustNotMatter(InjectionCase tried) => tried.Trouble != Trouble.Nonsense && tried.Member is BoardCall.IsButtonDown
-        or BoardCall.ReadVacuumLine or BoardCall.SetLamp or BoardCall.SetSounder or BoardCall.ReadSerial or BoardCall.WriteSerial
-        or BoardCall.ReadSlot or BoardCall.WriteSlot;
+    private static bool MustNotMatter(InjectionCase tried) => tried.Trouble != Trouble.Nonsense
+        && tried.Member is BoardCall.IsButtonDown or BoardCall.ReadVacuumLine or BoardCall.SetLamp or BoardCall.SetSounder
+            or BoardCall.ReadSerial or BoardCall.WriteSerial or BoardCall.ReadSlot or BoardCall.WriteSlot;
 
     // Readings that make no sense may be those of a current; then the vacuum runs on as after any other.
-    private static bool MayLookLikeACurrent(InjectionCase tried) => tried is { Member: BoardCall.ReadBurst, Trouble: Trouble.Nonsense };
+    private static bool MayLookLikeACurrent(InjectionCase tried) =>
+        tried is { Member: BoardCall.ReadBurst, Trouble: Trouble.Nonsense };
 
     private Verdict Try(InjectedRig rig, InjectionCase tried)
     {

@@ -80,5 +80,6 @@ internal sealed class Survey
     /// <returns>True when it does.</returns>
     public static bool FollowsATool(InjectedRig rig) => rig.Switch?.Core.Vacuum.State == VacuumState.Following;
 
-    private Relays At(long time) => time / SliceMicroseconds < _slices.Count ? _slices[(int)(time / SliceMicroseconds)] : Relays.Open;
+    private Relays At(long time) =>
+        time / SliceMicroseconds < _slices.Count ? _slices[(int)(time / SliceMicroseconds)] : Relays.Open;
 }

@@ -82,7 +82,13 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
         int count = board.ReadBurst(readings, from, until);
         for (int i = from; i < readings.Length; i++)
         {
-            readings[i] = (_kind / 4) switch { 0 => readings[i], 1 => int.MaxValue, 2 => int.MinValue, _ => (i * 7919 * _kind) & 4095 };
+            readings[i] = (_kind / 4) switch
+            {
+                0 => readings[i],
+                1 => int.MaxValue,
+                2 => int.MinValue,
+                _ => (i * 7919 * _kind) & 4095,
+            };
         }
 
         return (_kind & 3) switch { 0 => count, 1 => -1, 2 => int.MaxValue, _ => readings.Length + 1 };

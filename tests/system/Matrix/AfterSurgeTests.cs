@@ -4,8 +4,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
-/// With the delay after the start surge the vacuum does not start inside the tool's inrush, drawn from the survey's ranges; but after 2 s it
-/// starts whatever the surge does, and a restart during the run-on meets a running vacuum.
+/// With the delay after the start surge the vacuum does not start inside the tool's inrush, drawn from the survey's ranges; but
+/// after 2 s it starts whatever the surge does, and a restart during the run-on meets a running vacuum.
 /// </summary>
 [TestClass]
 public sealed class AfterSurgeTests
@@ -17,7 +17,8 @@ public sealed class AfterSurgeTests
     // As in InrushTests: of a surge that falls by less than a twenty-fifth in 80 ms so much is left at most.
     private const double MostAboveRunning = 1.8;
 
-    // Surges up to here are waited for. One that falls more slowly, or with the ripple of pulses, is often taken for over, as the table shows.
+    // Surges up to here are waited for. One that falls more slowly, or with the ripple of pulses, is often taken for over, as the
+    // table shows.
     private const double SlowestSeconds = 0.15;
 
     private static readonly double[] s_bands = [0.05, 0.1, 0.2, 0.3, 0.5, 0.7, 1];
@@ -35,12 +36,16 @@ public sealed class AfterSurgeTests
         for (int i = 1; i < s_bands.Length; i++)
         {
             List<(Inrush Inrush, double Seconds, double Above)> band =
-                [.. starts.Where(start => start.Inrush.Seconds >= s_bands[i - 1] && start.Inrush.Seconds < s_bands[i]).OrderBy(start => start.Above)];
+                [.. starts.Where(start => start.Inrush.Seconds >= s_bands[i - 1] && start.Inrush.Seconds < s_bands[i])
+                    .OrderBy(start => start.Above)];
             TestContext.WriteLine(
-                $"  {s_bands[i - 1]:0.00} to {s_bands[i]:0.00} s {band.Count,18} {band[band.Count / 2].Above,17:0.00} {band[^1].Above,6:0.00} {band.Count(start => start.Seconds >= Limit),13} {band.Count(IsInside),18}");
+                $"  {s_bands[i - 1]:0.00} to {s_bands[i]:0.00} s {band.Count,18} {band[band.Count / 2].Above,17:0.00} "
+                    + $"{band[^1].Above,6:0.00} {band.Count(start => start.Seconds >= Limit),13} {band.Count(IsInside),18}");
         }
 
-        Assert.AreEqual("", string.Join(Environment.NewLine, starts.Where(start => start.Inrush.Seconds <= SlowestSeconds && !HasPulses(start.Inrush.Kind) && IsInside(start))));
+        Assert.AreEqual("", string.Join(
+            Environment.NewLine,
+            starts.Where(start => start.Inrush.Seconds <= SlowestSeconds && !HasPulses(start.Inrush.Kind) && IsInside(start))));
         Assert.IsLessThan(Limit + 0.1, starts.Max(start => start.Seconds));
     }
 
@@ -59,7 +64,8 @@ public sealed class AfterSurgeTests
                 return bench.Core.IsRelayClosed;
             },
             3);
-        TestContext.WriteLine($"falling an eighth in 80 ms: commanded after {seconds:0.000} s at {bench.Tool.RmsAmperes(bench.Now):0.00} A");
+        TestContext.WriteLine(
+            $"falling an eighth in 80 ms: commanded after {seconds:0.000} s at {bench.Tool.RmsAmperes(bench.Now):0.00} A");
         Assert.AreEqual(Limit, seconds, 0.05);
     }
 
@@ -97,7 +103,8 @@ public sealed class AfterSurgeTests
 
     private static bool HasPulses(ToolKind kind) => kind is ToolKind.PhaseChopped or ToolKind.HalfWave;
 
-    private static bool IsInside((Inrush Inrush, double Seconds, double Above) start) => start.Seconds < Limit && start.Above > MostAboveRunning;
+    private static bool IsInside((Inrush Inrush, double Seconds, double Above) start) =>
+        start.Seconds < Limit && start.Above > MostAboveRunning;
 
     private static (Inrush Inrush, double Seconds, double Above) Start(Inrush inrush)
     {

@@ -4,10 +4,10 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
-/// Tool and vacuum on one circuit, whose breaker holds the tool's start alone and both while they run: trips of the breaker with the vacuum's
-/// start after the tool's surge, and at once. Instantaneous bands of the model: B 3 to 5, C 5 to 10, D 10 to 20 times rated (IEC 60898-1,
-/// from memory); North American 12 times at its middle, 8 to 16 here (common practice, no source; UL 489 has no such band, and its thermal
-/// limits, 135 % and 200 %, are the breaker's own).
+/// Tool and vacuum on one circuit, whose breaker holds the tool's start alone and both while they run: trips of the breaker with
+/// the vacuum's start after the tool's surge, and at once. Instantaneous bands of the model: B 3 to 5, C 5 to 10, D 10 to 20
+/// times rated (IEC 60898-1, from memory); North American 12 times at its middle, 8 to 16 here (common practice, no source; UL
+/// 489 has no such band, and its thermal limits, 135 % and 200 %, are the breaker's own).
 /// </summary>
 [TestClass]
 public sealed class BreakerTripsTests
@@ -72,7 +72,8 @@ public sealed class BreakerTripsTests
         Assert.IsGreaterThan(all / 50, trips[1], "a breaker that never trips shows nothing");
     }
 
-    private static int Trips(BreakerCurve curve, double amperes, double volts, double edge, double vacuum, double current, string delay)
+    private static int Trips(
+        BreakerCurve curve, double amperes, double volts, double edge, double vacuum, double current, string delay)
     {
         ToolSpecification tool = ShortDay.Tool(ToolKind.Induction, current);
         tool.InrushMultiple = Inrush;

@@ -4,9 +4,9 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
-/// Brief is not a tool. A lamp's switch-on peak of 0.4 to 17 A, gone within ten cycles, sparks of a plug and spikes (common practice, no
-/// source) do not start the vacuum, unless the steady current is above start-at: the start delay after the surge asks that at its end the
-/// level still holds.
+/// Brief is not a tool. A lamp's switch-on peak of 0.4 to 17 A, gone within ten cycles, sparks of a plug and spikes (common
+/// practice, no source) do not start the vacuum, unless the steady current is above start-at: the start delay after the surge
+/// asks that at its end the level still holds.
 /// </summary>
 [TestClass]
 public sealed class BriefCurrentTests
@@ -46,7 +46,8 @@ public sealed class BriefCurrentTests
                             double commanded = bench.RunUntil(() => Note(bench, ref wasSeen), 2.5);
                             if (commanded < double.PositiveInfinity)
                             {
-                                started.Add($"{peak} A peak, {steady} A steady, {sensor}, {hertz} Hz, {pace.Rate} {pace.Costs != null}: after {commanded:0.000} s");
+                                started.Add($"{peak} A peak, {steady} A steady, {sensor}, {hertz} Hz, {pace.Rate} "
+                                    + $"{pace.Costs != null}: after {commanded:0.000} s");
                             }
 
                             bench.Tool.Stop(bench.Now);
@@ -70,7 +71,8 @@ public sealed class BriefCurrentTests
         {
             foreach (double peak in s_peaks.Where(peak => peak > 1.4))
             {
-                MatrixBench bench = Lamp(1.2 * StartAt, peak, SensorKind.Transformer, hertz, Pace.Ideal(2000), "start-delay surge");
+                MatrixBench bench = Lamp(
+                    1.2 * StartAt, peak, SensorKind.Transformer, hertz, Pace.Ideal(2000), "start-delay surge");
                 bench.Tool.Start(bench.Now);
                 double commanded = bench.RunUntil(() => bench.Core.IsRelayClosed, 3);
                 Assert.IsLessThan(2.1, commanded, $"{peak} A peak, {hertz} Hz");
@@ -112,7 +114,8 @@ public sealed class BriefCurrentTests
         MatrixBench bench = Lamp(0.2, 17, SensorKind.Transformer, 60, Pace.Ideal(2000), "start-delay 0");
         bench.Tool.Start(bench.Now);
         Assert.IsLessThan(0.1, bench.RunUntil(() => bench.Core.IsRelayClosed, 1));
-        StringAssert.Contains(bench.Rig.Ask("help start-delay"), "a fixed time also follows short bursts", StringComparison.Ordinal);
+        StringAssert.Contains(
+            bench.Rig.Ask("help start-delay"), "a fixed time also follows short bursts", StringComparison.Ordinal);
     }
 
     private static bool Note(MatrixBench bench, ref bool wasSeen)

@@ -4,8 +4,9 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
-/// All that spoils readings at once: drop-outs to 0 and full scale once in 600 (seen so in an open recording), 1,000 readings a second with 60 %
-/// jitter, and two gaps of 5 to 10 ms a second (common practice, no source). How long a swing then takes to be found is measured in tests/references.
+/// All that spoils readings at once: drop-outs to 0 and full scale once in 600 (seen so in an open recording), 1,000 readings a
+/// second with 60 % jitter, and two gaps of 5 to 10 ms a second (common practice, no source). How long a swing then takes to be
+/// found is measured in tests/references.
 /// </summary>
 [TestClass]
 public sealed class DirtyReadingsTests
@@ -22,7 +23,8 @@ public sealed class DirtyReadingsTests
     {
         MatrixBench bench = Bench(ToolKind.Rectified, 2.4, sensor, hertz, 1);
         double seen = bench.RunUntil(() => bench.Core.IsToolRunning || bench.Core.IsRelayClosed, IdleSeconds);
-        TestContext.WriteLine($"{IdleSeconds} s, nothing seen: {double.IsInfinity(seen)}, noise {bench.Core.NoiseMilliamperes} mA");
+        TestContext.WriteLine(
+            $"{IdleSeconds} s, nothing seen: {double.IsInfinity(seen)}, noise {bench.Core.NoiseMilliamperes} mA");
         Assert.AreEqual(double.PositiveInfinity, seen);
     }
 

@@ -7,8 +7,8 @@ using ScottPlot;
 namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
-/// Midpoint and noise floor over a day of temperature and supply, against the truth: an hour that stands for a day, or the whole day with
-/// DUST_MATRIX=all. The errors go as a chart to out/floor-day.png. How far they drift is common practice, no source.
+/// Midpoint and noise floor over a day of temperature and supply, against the truth: an hour that stands for a day, or the whole
+/// day with DUST_MATRIX=all. The errors go as a chart to out/floor-day.png. How far they drift is common practice, no source.
 /// </summary>
 [TestClass]
 public sealed class FloorDayTests
@@ -62,7 +62,8 @@ public sealed class FloorDayTests
             worstMidpoint = Math.Max(worstMidpoint, Math.Abs(error));
             if (!isIn && second % 120 > 5)
             {
-                // The truth: what the seconds show, over a minute or so, as the floor rises only by a thirty-second of the difference.
+                // The truth: what the seconds show, over a minute or so, as the floor rises only by a thirty-second of the
+                // difference.
                 smooth += (greatest - smooth) / 32;
                 floor.Add(new Coordinates(turn * DaySeconds, bench.Core.NoiseMilliamperes));
                 truth.Add(new Coordinates(turn * DaySeconds, smooth));
@@ -70,7 +71,8 @@ public sealed class FloorDayTests
             }
         }
 
-        TestContext.WriteLine($"{hours} h: midpoint within {worstMidpoint:0.0} mV of the truth, floor within {worstFloor * 100:0} % of what a second shows");
+        TestContext.WriteLine($"{hours} h: midpoint within {worstMidpoint:0.0} mV of the truth, floor within "
+            + $"{worstFloor * 100:0} % of what a second shows");
         Save([.. midpoint], [.. floor], [.. truth]);
         Assert.IsLessThan(MidpointError, worstMidpoint);
         Assert.IsLessThan(FloorError, worstFloor);
@@ -94,7 +96,9 @@ public sealed class FloorDayTests
     {
         Plot above = ChartStyle.Panel("midpoint less truth, mV", 45, 12);
         ChartStyle.AddLine(above, midpoint, ChartStyle.Blue, "midpoint", LinePattern.Solid);
-        above.Title("A day of drift: 76 mV of supply, 40 mV of temperature, noise of 0.08 to 0.18 A, a half-wave tool on and off", ChartStyle.FontSize + 4);
+        above.Title(
+            "A day of drift: 76 mV of supply, 40 mV of temperature, noise of 0.08 to 0.18 A, a half-wave tool on and off",
+            ChartStyle.FontSize + 4);
         Plot below = ChartStyle.Panel("noise, mA", 12, 70);
         ChartStyle.AddLine(below, truth, ChartStyle.Grey, "seen in a second", LinePattern.Solid);
         ChartStyle.AddLine(below, floor, ChartStyle.Vermilion, "floor", LinePattern.Solid);

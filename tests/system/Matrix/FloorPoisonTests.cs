@@ -50,7 +50,8 @@ public sealed class FloorPoisonTests
         Assert.IsLessThan(0.1, bench.RunUntil(() => !bench.Core.IsToolRunning, 1), "released");
         bench.Run(3);
 
-        TestContext.WriteLine($"{kind}: floor {floor} and {bench.Core.NoiseMilliamperes} mA, midpoint {midpoint} and {bench.Core.MidpointMillivolts} mV");
+        TestContext.WriteLine($"{kind}: floor {floor} and {bench.Core.NoiseMilliamperes} mA, midpoint {midpoint} and "
+            + $"{bench.Core.MidpointMillivolts} mV");
         Assert.IsLessThan(1.3 * floor, bench.Core.NoiseMilliamperes);
         Assert.AreEqual(midpoint, bench.Core.MidpointMillivolts, 3.0);
     }
@@ -80,7 +81,11 @@ public sealed class FloorPoisonTests
         double hours = Environment.GetEnvironmentVariable("DUST_MATRIX") == "all" ? 4 : 0.5;
         Day day = new()
         {
-            Tools = [ShortDay.Tool(ToolKind.Lamp, 0.5), new ToolSpecification { Name = "saw", Kind = ToolKind.Induction, RatedAmperes = 3 }],
+            Tools =
+            [
+                ShortDay.Tool(ToolKind.Lamp, 0.5),
+                new ToolSpecification { Name = "saw", Kind = ToolKind.Induction, RatedAmperes = 3 },
+            ],
             Pace = Pace.Ideal(1000),
         };
         MatrixBench bench = new(day, 1);
@@ -93,7 +98,9 @@ public sealed class FloorPoisonTests
         int floor = bench.Core.NoiseMilliamperes;
         int start = bench.Core.StartMilliamperes;
         string why = bench.Rig.Ask("why");
-        TestContext.WriteLine($"after {hours} h of 0.5 to {0.5 * creepsTo} A: floor {floor} mA, starts at {start} mA; {why.ReplaceLineEndings(" ")}");
+        TestContext.WriteLine(
+            $"after {hours} h of 0.5 to {0.5 * creepsTo} A: floor {floor} mA, starts at {start} mA; "
+                + $"{why.ReplaceLineEndings(" ")}");
         Assert.AreEqual(double.PositiveInfinity, seen);
         Assert.IsLessThanOrEqualTo(605, floor, "the floor is capped at start-at");
         Assert.AreEqual(isAtCap, bench.Core.Faults[Fault.Noisy].IsActive, why);

@@ -11,11 +11,15 @@ namespace NanoDustSwitch.SystemTests.Matrix;
 /// <param name="Hertz">Mains frequency, Hz.</param>
 /// <param name="Degrees">Angle of the mains at time 0.</param>
 /// <param name="Pace">Pace of the readings.</param>
-internal sealed record Inrush(ToolKind Kind, double Amperes, double Multiple, double Seconds, double Hertz, double Degrees, Pace Pace)
+internal sealed record Inrush(
+    ToolKind Kind, double Amperes, double Multiple, double Seconds, double Hertz, double Degrees, Pace Pace)
 {
-    private static readonly ToolKind[] s_kinds = [ToolKind.Induction, ToolKind.Universal, ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Lamp];
+    private static readonly ToolKind[] s_kinds =
+        [ToolKind.Induction, ToolKind.Universal, ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Lamp];
 
-    /// <summary>Draws one: 1.5 to 12 times, 0.05 to 1 s (survey of an open appliance-recording set; read, figures only).</summary>
+    /// <summary>
+    /// Draws one: 1.5 to 12 times, 0.05 to 1 s (survey of an open appliance-recording set; read, figures only).
+    /// </summary>
     /// <param name="seed">The seed.</param>
     /// <returns>The surge.</returns>
     public static Inrush Draw(int seed)

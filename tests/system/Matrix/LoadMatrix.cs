@@ -48,8 +48,9 @@ internal static class LoadMatrix
                                 foreach (Trouble trouble in troubles)
                                 {
                                     double drawn = 45 + (20 * random.NextDouble());
+                                    double at = hertz == InBetween ? drawn : hertz;
                                     cases.Add(new MatrixCase(
-                                        cases.Count + 1, tool, hertz == InBetween ? drawn : hertz, sensor, load, name, pace, noise, trouble));
+                                        cases.Count + 1, tool, at, sensor, load, name, pace, noise, trouble));
                                 }
                             }
                         }

@@ -1,9 +1,9 @@
 namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
-/// Every kind of tool at every frequency, phase, sensor, load, pace, noise and trouble: found, never dropped while it runs, and released
-/// within four cycles of the end of its current (a tool that only the slow lane sees: within half a second). A sample of the cases; the
-/// variable DUST_MATRIX asks for another number, or for all.
+/// Every kind of tool at every frequency, phase, sensor, load, pace, noise and trouble: found, never dropped while it runs, and
+/// released within four cycles of the end of its current (a tool that only the slow lane sees: within half a second). A sample of
+/// the cases; the variable DUST_MATRIX asks for another number, or for all.
 /// </summary>
 [TestClass]
 public sealed class LoadMatrixTests
@@ -42,9 +42,12 @@ public sealed class LoadMatrixTests
     private void Show(MatrixOutcome[] outcomes, string title, Func<MatrixOutcome, string> key)
     {
         TestContext.WriteLine($"{title,-34} cases   bad  found, cycles  released, cycles (worst)");
-        foreach (IGrouping<string, MatrixOutcome> group in outcomes.GroupBy(key).OrderBy(group => group.Key, StringComparer.Ordinal))
+        foreach (IGrouping<string, MatrixOutcome> group in
+            outcomes.GroupBy(key).OrderBy(group => group.Key, StringComparer.Ordinal))
         {
-            TestContext.WriteLine($"  {group.Key,-32} {group.Count(),5} {group.Count(outcome => outcome.Complaint.Length > 0),5} {group.Max(outcome => outcome.Found),14:0.00}  {group.Max(outcome => outcome.Released),16:0.00}");
+            TestContext.WriteLine($"  {group.Key,-32} {group.Count(),5} "
+                + $"{group.Count(outcome => outcome.Complaint.Length > 0),5} {group.Max(outcome => outcome.Found),14:0.00}  "
+                + $"{group.Max(outcome => outcome.Released),16:0.00}");
         }
     }
 }

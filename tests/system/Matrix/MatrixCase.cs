@@ -14,12 +14,14 @@ namespace NanoDustSwitch.SystemTests.Matrix;
 /// <param name="IsRecorded">Whether the noise is a recording's.</param>
 /// <param name="Trouble">What else is there.</param>
 internal sealed record MatrixCase(
-    int Seed, MatrixTool Tool, double Hertz, SensorKind Sensor, double Load, string PaceName, Pace Pace, bool IsRecorded, Trouble Trouble)
+    int Seed, MatrixTool Tool, double Hertz, SensorKind Sensor, double Load, string PaceName, Pace Pace, bool IsRecorded,
+    Trouble Trouble)
 {
     private const double NoiseAmperes = 0.13;
 
-    // With the default levels; where they are lower, the trouble is less in proportion, for teach would not have set them so low in more.
-    // A wire beside a closed core leaves less than a hundredth in it; a telephone's burst is of the size of a small tool's peak. Common practice, no source.
+    // With the default levels; where they are lower, the trouble is less in proportion, for teach would not have set them so low
+    // in more. A wire beside a closed core leaves less than a hundredth in it; a telephone's burst is of the size of a small
+    // tool's peak. Common practice, no source.
     private const double Crosstalk = 0.005;
     private const double RadioAmperes = 0.7;
     private const double Hum = 0.05;
@@ -49,7 +51,8 @@ internal sealed record MatrixCase(
 
     /// <inheritdoc/>
     public override string ToString() =>
-        $"{Tool.Name}, {Hertz:0.00} Hz, {Sensor}, load {Load}, {PaceName}, {(IsRecorded ? "recorded" : "model")} noise, {Trouble}, seed {Seed}";
+        $"{Tool.Name}, {Hertz:0.00} Hz, {Sensor}, load {Load}, {PaceName}, {(IsRecorded ? "recorded" : "model")} noise, "
+            + $"{Trouble}, seed {Seed}";
 
     /// <summary>Makes the day: the tool is switched on, off, on again while the vacuum runs on, and off.</summary>
     /// <param name="course">The course of the recorded noise, or null.</param>
@@ -106,5 +109,6 @@ internal sealed record MatrixCase(
         return day;
     }
 
-    private static DayStep Step(double seconds, DayAct act, string tool, double value = 0) => new((long)(seconds * 1e6), act, tool, value);
+    private static DayStep Step(double seconds, DayAct act, string tool, double value = 0) =>
+        new((long)(seconds * 1e6), act, tool, value);
 }

@@ -5,7 +5,9 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests.Matrix;
 
-/// <summary>Plays a case of the load matrix through the whole firmware, and compares the switch with the tool's own switch.</summary>
+/// <summary>
+/// Plays a case of the load matrix through the whole firmware, and compares the switch with the tool's own switch.
+/// </summary>
 internal sealed class MatrixRun
 {
     // Long enough for the board to come up, to take the settings and to learn the line.
@@ -36,7 +38,8 @@ internal sealed class MatrixRun
         Day day = of.Day(course, WarmUp);
         _shop = ShopBuilder.Build(day, of.Seed);
         _person = new Person(day, of.Seed, _shop, _timeline);
-        _rig = new Rig(new PcBoard(new ShopLine(_shop, _person), of.Pace.Clock(of.Seed), FlashImage.Blank(), of.Pace.Time(of.Seed)));
+        _rig = new Rig(
+            new PcBoard(new ShopLine(_shop, _person), of.Pace.Clock(of.Seed), FlashImage.Blank(), of.Pace.Time(of.Seed)));
     }
 
     /// <summary>Plays it.</summary>

@@ -20,7 +20,9 @@ internal sealed record MatrixTool(string Name, ToolKind Kind, double Amperes)
     /// <summary>Gets stop-below, A; 0.35 is the default.</summary>
     public double StopBelow { get; init; } = 0.35;
 
-    /// <summary>Gets a value indicating whether only the slow lane can find it: it has half a second for a start and for a stop.</summary>
+    /// <summary>
+    /// Gets a value indicating whether only the slow lane can find it: it has half a second for a start and for a stop.
+    /// </summary>
     public bool IsSmall { get; init; }
 
     /// <summary>Gets what else stands on the tool's line and stays on, drawing less than start-at.</summary>

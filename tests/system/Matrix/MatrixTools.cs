@@ -3,15 +3,15 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
-/// The tools of the load matrix. Currents and times are common practice, no source, inside the survey of start currents of an open
-/// appliance-recording set (1.5 to 12 times, 0.05 to 1 s; read, figures only) and under the receptacle load of a 15 A circuit, 12 A (NEC
-/// 210.21(B)(2); read in a secondary copy).
+/// The tools of the load matrix. Currents and times are common practice, no source, inside the survey of start currents of an
+/// open appliance-recording set (1.5 to 12 times, 0.05 to 1 s; read, figures only) and under the receptacle load of a 15 A
+/// circuit, 12 A (NEC 210.21(B)(2); read in a secondary copy).
 /// </summary>
 internal static class MatrixTools
 {
-    // What is set by hand for a tool of narrow pulses, which shows about half its current; as teach does, well above the line with its
-    // troubles. No pulse is shorter than 1.2 ms: at 1,000 readings a second locked to the mains one of little more than 1 ms can hide
-    // between two readings for seconds, whatever looks at them.
+    // What is set by hand for a tool of narrow pulses, which shows about half its current; as teach does, well above the line
+    // with its troubles. No pulse is shorter than 1.2 ms: at 1,000 readings a second locked to the mains one of little more than
+    // 1 ms can hide between two readings for seconds, whatever looks at them.
     private const double TaughtStart = 0.32;
     private const double TaughtStop = 0.2;
 

@@ -40,12 +40,15 @@ public sealed class RadioTests
     }
 
     [TestMethod]
-    [DataRow("""{ "at": 1, "do": "radio", "seconds": 3 }""", "a 'radio' step needs 'amperes'; its members are at, do, amperes, seconds")]
+    [DataRow(
+        """{ "at": 1, "do": "radio", "seconds": 3 }""",
+        "a 'radio' step needs 'amperes'; its members are at, do, amperes, seconds")]
     [DataRow("""{ "at": 1, "do": "radio", "amperes": 200, "seconds": 3 }""", "'amperes' must be from 0 to 100, not 200")]
     public void A_bad_one_is_explained_in_a_sentence(string step, string sentence) =>
         Assert.AreEqual($"bad.json, line 1: {sentence}.", Assert.ThrowsExactly<UserException>(() => Parse(step)).Message);
 
     private static Day Parse(string step) => DayFile.Parse(
-        Encoding.UTF8.GetBytes($$"""{ "seconds": 9, "tools": [ { "name": "saw", "kind": "induction", "amperes": 8 } ], "steps": [ {{step}} ] }"""),
+        Encoding.UTF8.GetBytes(
+            $$"""{ "seconds": 9, "tools": [ { "name": "saw", "kind": "induction", "amperes": 8 } ], "steps": [ {{step}} ] }"""),
         "bad.json");
 }

@@ -4,8 +4,9 @@ using NanoDustSwitch.Simulator.Tables;
 namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
-/// Noise of an open recording (repository ibarram/ITSC, raw signals of a 3/4 hp motor running idle, which the project does not carry):
-/// what is left without its mains harmonics, so the residual of a running motor. The variable DUST_RECORDINGS names its folder.
+/// Noise of an open recording (repository ibarram/ITSC, raw signals of a 3/4 hp motor running idle, which the project does not
+/// carry): what is left without its mains harmonics, so the residual of a running motor. The variable DUST_RECORDINGS names its
+/// folder.
 /// </summary>
 internal static class RecordedCourse
 {

@@ -1,4 +1,5 @@
 using System.Diagnostics;
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Inspector.Port;
 using NanoDustSwitch.Simulator.Errors;
@@ -65,7 +66,9 @@ public sealed class BoardConsoleTests
     [DataRow("\u00ff\u0080\u0001~", "What answers at PORT is no dust switch; it says '~~~~~~")]
     [DataRow("prompt", "What answers at PORT is no dust switch; it says 'SyntaxError': another device, or another speed than 115,200 baud.")]
     [DataRow("prompt and no more", "What answers at PORT is no dust switch")]
-    [DataRow("version", "The board at PORT runs version 9.1.0, and this program is for 0.1.0: use the program that came with the board's firmware.")]
+    [DataRow(
+        "version",
+        $"The board at PORT runs version 9.1.0, and this program is for {ProductVersion.Text}: use the program that came with the board's firmware.")]
     public void Something_else_gets_one_sentence(string kind, string expected)
     {
         using OtherDevice device = new(come => kind switch

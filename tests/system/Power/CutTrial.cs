@@ -4,7 +4,9 @@ using NanoDustSwitch.SystemTests.Injection;
 
 namespace NanoDustSwitch.SystemTests.Power;
 
-/// <summary>A cut at a moment of the scripted minute, with everything left as it is: what is switched on stays switched on.</summary>
+/// <summary>
+/// A cut at a moment of the scripted minute, with everything left as it is: what is switched on stays switched on.
+/// </summary>
 /// <param name="rig">The rig at that moment; it is used up.</param>
 internal sealed class CutTrial(InjectedRig rig)
 {
@@ -78,7 +80,9 @@ internal sealed class CutTrial(InjectedRig rig)
             return "it restarted, though the supply bridged that";
         }
 
-        return _state == VacuumState.Following && _isFed && _hasOpened ? "the vacuum stopped, though the supply bridged that" : null;
+        return _state == VacuumState.Following && _isFed && _hasOpened
+            ? "the vacuum stopped, though the supply bridged that"
+            : null;
     }
 
     private string? AfterBoot()
@@ -106,7 +110,8 @@ internal sealed class CutTrial(InjectedRig rig)
         if (!rig.IsSawOn)
         {
             return of.Core.Vacuum.State == VacuumState.Idle && _closedAgain <= 1 && !rig.Shop.IsRelayClosed
-                && (_closedAgain == 0 || _state == VacuumState.Starting) ? null : $"no tool runs; closed {_closedAgain} times, {of.Core.Vacuum.State}";
+                && (_closedAgain == 0 || _state == VacuumState.Starting)
+                ? null : $"no tool runs; closed {_closedAgain} times, {of.Core.Vacuum.State}";
         }
 
         return of.Core.Vacuum.State == VacuumState.Following && rig.Shop.IsRelayClosed && _closedAgain == 1

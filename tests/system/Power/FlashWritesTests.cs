@@ -7,7 +7,9 @@ using NanoDustSwitch.Simulator.Days.Json;
 
 namespace NanoDustSwitch.SystemTests.Power;
 
-/// <summary>The table of flash writes in firmware/README.md is what its assumptions come to, and a day writes no more than they say.</summary>
+/// <summary>
+/// The table of flash writes in firmware/README.md is what its assumptions come to, and a day writes no more than they say.
+/// </summary>
 [TestClass]
 public sealed class FlashWritesTests
 {
@@ -15,7 +17,8 @@ public sealed class FlashWritesTests
     private const int Sectors = 64;
     private const int ErasuresAWrite = 2;
 
-    private static readonly string s_page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "pages", "firmware.md")).ReplaceLineEndings("\n");
+    private static readonly string s_page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "pages", "firmware.md"))
+        .ReplaceLineEndings("\n");
 
     public TestContext TestContext { get; set; } = null!;
 
@@ -63,7 +66,8 @@ public sealed class FlashWritesTests
         int log = Writes(flash, Slots.Log);
         int hours = Writes(flash, Slots.Hours);
         int settings = Writes(flash, Slots.Settings);
-        TestContext.WriteLine($"boot record {boot}, event log {log}, run hours {hours}, settings {settings}; {holds} holds, {run.Rig.Boots} restarts");
+        TestContext.WriteLine($"boot record {boot}, event log {log}, run hours {hours}, settings {settings}; {holds} holds, "
+            + $"{run.Rig.Boots} restarts");
 
         // The first write of each kind goes to both slots.
         Assert.AreEqual(1 + BootWrites(1 + run.Rig.Boots, holds), boot);
@@ -86,7 +90,8 @@ public sealed class FlashWritesTests
     {
         string number = aYear.ToString(CultureInfo.InvariantCulture);
         Assert.IsTrue(
-            s_page.Split('\n').Any(line => line.StartsWith($"| {what} |", StringComparison.Ordinal) && line.EndsWith($"| {number} |", StringComparison.Ordinal)),
+            s_page.Split('\n').Any(line => line.StartsWith($"| {what} |", StringComparison.Ordinal)
+                && line.EndsWith($"| {number} |", StringComparison.Ordinal)),
             $"{what}: {number}");
     }
 }

@@ -86,8 +86,8 @@ public sealed class PowerTests
         Assert.IsTrue(rig.Shop.IsRelayClosed);
     }
 
-    // A supply so weak that the vacuum's own start takes the box's power. The box cannot know: to it each time is a plug put in with
-    // the tool on. What is held here is that it is never worse than that, and over with the tool.
+    // A supply so weak that the vacuum's own start takes the box's power. The box cannot know: to it each time is a plug put in
+    // with the tool on. What is held here is that it is never worse than that, and over with the tool.
     [TestMethod]
     [DataRow(0.3, false)]
     [DataRow(1.0, false)]
@@ -134,7 +134,8 @@ public sealed class PowerTests
         while (rig.Time < ScriptedMinute.Seconds * 1e6)
         {
             string tool = rig.IsSawOn ? ", tool on" : "";
-            states.Add(rig.Switch is not { } of ? "dark" : $"{of.Core.Vacuum.State}{(of.Console.IsGuiding ? ", teaching" : "")}{tool}");
+            states.Add(
+                rig.Switch is not { } of ? "dark" : $"{of.Core.Vacuum.State}{(of.Console.IsGuiding ? ", teaching" : "")}{tool}");
             rig.Step();
         }
 

@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests.Replay;
@@ -29,7 +31,7 @@ public sealed class ReplayCommandTests
         (int code, string output, string complaint) = Cli.Run("replay", Of("saw.csv"));
         Assert.AreEqual("", complaint);
         Assert.AreEqual(0, code, output);
-        StringAssert.Contains(output, "a board's own recording, firmware 0.1.0");
+        StringAssert.Contains(output, $"a board's own recording, firmware {ProductVersion.Text}");
         StringAssert.Contains(output, "vacuum ON: the start surge is over");
         StringAssert.Contains(output, "as recorded");
         StringAssert.Contains(output, "Never dropped");

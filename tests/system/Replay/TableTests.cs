@@ -72,10 +72,10 @@ public sealed class TableTests
     [DataRow("0,1\n0.001,x\n0.002,3\n", "line 2: 'x' in column 2 is not a number")]
     [DataRow("t,A\n0,1\n0.001,2\n0.002\n0.003,4\n", "line 4: there is no column 2; the row has 1")]
     [DataRow("0,1\n0.001,2\n0.002,3\n0.005,4\n0.006,4\n0.007,4\n0.008,4\n", "has a gap of 0.003 s between two readings")]
-    [DataRow("record 1 nanoDustSwitch 0.1.0 4095 806\nset start-at 600\n", "breaks off before its buckets")]
-    [DataRow("record 1 nanoDustSwitch 0.1.0 4095 806\nset start-at 6000000\nset turns 1\n", "line 2: 'set start-at 6000000' is no line of a recording")]
-    [DataRow("record 1 nanoDustSwitch 0.1.0 4095 806\nset start-at 600\nbuckets 100\n~~~\n0000\n", "line 4: '~~~' is no line of a recording")]
-    [DataRow("record 3 nanoDustSwitch 0.1.0 4095 806\n", "is a recording of version 3; this program reads version 1 and 2.")]
+    [DataRow("record 1 nanoDustSwitch 9.1.0 4095 806\nset start-at 600\n", "breaks off before its buckets")]
+    [DataRow("record 1 nanoDustSwitch 9.1.0 4095 806\nset start-at 6000000\nset turns 1\n", "line 2: 'set start-at 6000000' is no line of a recording")]
+    [DataRow("record 1 nanoDustSwitch 9.1.0 4095 806\nset start-at 600\nbuckets 100\n~~~\n0000\n", "line 4: '~~~' is no line of a recording")]
+    [DataRow("record 3 nanoDustSwitch 9.1.0 4095 806\n", "is a recording of version 3; this program reads version 1 and 2.")]
     public void What_cannot_be_used_is_said_in_a_sentence(string text, string wanted)
     {
         string file = Path.GetTempFileName();

@@ -13,6 +13,9 @@ public class StateTableTests
 {
     private const string Page = "firmware/states.md";
 
+    // As .editorconfig has it.
+    private const int LongestLine = 130;
+
     [TestMethod]
     public void ThePageHasTheTableOfTheCode()
     {
@@ -25,10 +28,16 @@ public class StateTableTests
         StringBuilder text = new StringBuilder();
         for (int i = 0; i < Promises.All.Count; i++)
         {
-            text.Append(i + 1).Append(". ").Append(Promises.All[i].Words).Append('\n');
+            text.Append(Wrapped((i + 1) + ". " + Promises.All[i].Words)).Append('\n');
         }
 
         Check("promises", text.ToString());
+    }
+
+    private static string Wrapped(string item)
+    {
+        int end = item.Length > LongestLine ? item.LastIndexOf(' ', LongestLine) : -1;
+        return end < 0 ? item : item.Remove(end) + "\n" + Wrapped("   " + item.Remove(0, end + 1));
     }
 
     private static void Check(string part, string printed)
