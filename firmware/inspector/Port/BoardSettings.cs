@@ -29,12 +29,13 @@ internal sealed class BoardSettings(BoardConsole console)
 
         return seen.Count == SettingsTable.Count
             ? (values, unsaved)
-            : throw new UserException($"The board at {console.Name} has shown {seen.Count} of its {SettingsTable.Count} settings; try again.");
+            : throw new UserException(
+                $"The board at {console.Name} has shown {seen.Count} of its {SettingsTable.Count} settings; try again.");
     }
 
     /// <summary>
-    /// Changes settings and saves them, while the vacuum is held off. What the board has in the end is read back; if that is not what was
-    /// wanted, the saved settings are used again.
+    /// Changes settings and saves them, while the vacuum is held off. What the board has in the end is read back; if that is not
+    /// what was wanted, the saved settings are used again.
     /// </summary>
     /// <param name="wanted">All settings, each of them allowed by the table.</param>
     /// <returns>What was changed, a line each.</returns>
@@ -58,11 +59,16 @@ internal sealed class BoardSettings(BoardConsole console)
             }
             catch (PortLostException exception)
             {
-                throw new PortLostException($"{exception.Message} Not all was sent; look at 'settings' and 'why' at the board's console.", exception);
+                throw new PortLostException(
+                    $"{exception.Message} Not all was sent; look at 'settings' and 'why' at the board's console.", exception);
             }
         }
 
-        return [.. steps.Select(id => $"{SettingsTable.Row(id).Name}: {SettingsFile.Value(id, now[id])} -> {SettingsFile.Value(id, wanted[id])}")];
+        return
+        [
+            .. steps.Select(
+                id => $"{SettingsTable.Row(id).Name}: {SettingsFile.Value(id, now[id])} -> {SettingsFile.Value(id, wanted[id])}"),
+        ];
     }
 
     private void Send(List<SettingId> steps, SettingValues wanted, bool isHeld)
@@ -89,7 +95,9 @@ internal sealed class BoardSettings(BoardConsole console)
 
         if (Send("save") is var saved && saved != "Saved.")
         {
-            throw new UserException($"The settings are in use at {console.Name} but not saved, and the vacuum is held off until 'vacuum auto': {saved}");
+            throw new UserException(
+                $"The settings are in use at {console.Name} but not saved, and the vacuum is held off until 'vacuum auto': "
+                + $"{saved}");
         }
 
         if (!isHeld)
@@ -103,7 +111,10 @@ internal sealed class BoardSettings(BoardConsole console)
     {
         List<SettingId> order = [];
         order.AddRange(SensorScale().Where(id => wanted[id] < now[id]));
-        order.AddRange(wanted[SettingId.StartAt] > now[SettingId.StopBelow] ? [SettingId.StartAt, SettingId.StopBelow] : [SettingId.StopBelow, SettingId.StartAt]);
+        order.AddRange(
+            wanted[SettingId.StartAt] > now[SettingId.StopBelow]
+                ? [SettingId.StartAt, SettingId.StopBelow]
+                : [SettingId.StopBelow, SettingId.StartAt]);
         order.AddRange(SensorScale().Where(id => wanted[id] > now[id]));
         order.AddRange(Enum.GetValues<SettingId>().Except(order));
         order.RemoveAll(id => wanted[id] == now[id]);
@@ -118,7 +129,8 @@ internal sealed class BoardSettings(BoardConsole console)
         if (wanted[SettingId.StopBelow] >= wanted[SettingId.StartAt])
         {
             throw new UserException(
-                $"stop-below {SettingsFile.Value(SettingId.StopBelow, wanted[SettingId.StopBelow])} must be less than start-at {start}; nothing was sent.");
+                $"stop-below {SettingsFile.Value(SettingId.StopBelow, wanted[SettingId.StopBelow])} must be less than start-at "
+                + $"{start}; nothing was sent.");
         }
 
         (int fullScale, int microvolts) = Converter();
@@ -126,7 +138,8 @@ internal sealed class BoardSettings(BoardConsole console)
         if (largest < wanted[SettingId.StartAt])
         {
             throw new UserException(
-                $"start-at {start} is more than the sensor can show with this sensor-gain and turns, {largest / 1000.0:0.00} A; nothing was sent.");
+                $"start-at {start} is more than the sensor can show with this sensor-gain and turns, {largest / 1000.0:0.00} A; "
+                + "nothing was sent.");
         }
     }
 
@@ -135,7 +148,9 @@ internal sealed class BoardSettings(BoardConsole console)
         // "converter   0 to 4095, 806 uV a count"
         string[] words = [.. console.Ask("details").Where(line => line.StartsWith("converter ", StringComparison.Ordinal))
             .SelectMany(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries))];
-        return words.Length > 4 && int.TryParse(words[3].TrimEnd(','), out int fullScale) && int.TryParse(words[4], out int microvolts)
+        return words.Length > 4
+            && int.TryParse(words[3].TrimEnd(','), out int fullScale)
+            && int.TryParse(words[4], out int microvolts)
             ? (fullScale, microvolts)
             : throw new UserException($"The board at {console.Name} does not say what its converter is; nothing was sent.");
     }
@@ -147,6 +162,8 @@ internal sealed class BoardSettings(BoardConsole console)
     private UserException Undone(string reason)
     {
         Send("undo");
-        return new UserException($"The board at {console.Name} did not take it: {reason} Its saved settings are in use again, and the vacuum is held off until 'vacuum auto'.");
+        return new UserException(
+            $"The board at {console.Name} did not take it: {reason} Its saved settings are in use again, and the vacuum is held "
+            + "off until 'vacuum auto'.");
     }
 }

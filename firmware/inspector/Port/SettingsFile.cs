@@ -4,7 +4,9 @@ using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Inspector.Port;
 
-/// <summary>A board's settings in a text file: a name and a value a line, as they are typed at the console; # begins a remark.</summary>
+/// <summary>
+/// A board's settings in a text file: a name and a value a line, as they are typed at the console; # begins a remark.
+/// </summary>
 internal static class SettingsFile
 {
     private const string Head = "nanoDustSwitch settings 1";
@@ -15,7 +17,8 @@ internal static class SettingsFile
     /// <param name="id">The setting.</param>
     /// <param name="value">Its value.</param>
     /// <returns>The text.</returns>
-    public static string Value(SettingId id, int value) => BoardText.Of(output => ValueText.Value(output, SettingsTable.Row(id), value));
+    public static string Value(SettingId id, int value) =>
+        BoardText.Of(output => ValueText.Value(output, SettingsTable.Row(id), value));
 
     /// <summary>Writes a file.</summary>
     /// <param name="path">Where.</param>
@@ -27,7 +30,8 @@ internal static class SettingsFile
         text.Append($"{Head}\n# from {port}, firmware {Firmware.Switch.Version}, {DateTime.Now:yyyy-MM-dd HH:mm}\n");
         for (int i = 0; i < SettingsTable.Count; i++)
         {
-            text.Append($"{SettingsTable.Row((SettingId)i).Name.PadRight(NameWidth)}{Value((SettingId)i, settings[(SettingId)i])}\n");
+            text.Append(
+                $"{SettingsTable.Row((SettingId)i).Name.PadRight(NameWidth)}{Value((SettingId)i, settings[(SettingId)i])}\n");
         }
 
         try
@@ -66,7 +70,9 @@ internal static class SettingsFile
         {
             if (!seen.Contains(i))
             {
-                throw new UserException($"{path} has no line for {SettingsTable.Row((SettingId)i).Name}; all {SettingsTable.Count} settings must be there.");
+                throw new UserException(
+                    $"{path} has no line for {SettingsTable.Row((SettingId)i).Name}; all {SettingsTable.Count} settings must be "
+                    + "there.");
             }
         }
 
@@ -96,7 +102,8 @@ internal static class SettingsFile
 
         if (!ValueParser.TryParse(setting, text.ToLowerInvariant(), out int value) || !setting.Allows(value))
         {
-            throw new UserException($"{source}: {name} cannot be '{text}'; allowed is {BoardText.Of(output => ValueText.Range(output, setting))}.");
+            throw new UserException(
+                $"{source}: {name} cannot be '{text}'; allowed is {BoardText.Of(output => ValueText.Range(output, setting))}.");
         }
 
         settings[(SettingId)row] = value;
@@ -111,7 +118,9 @@ internal static class SettingsFile
 
         try
         {
-            return new FileInfo(path).Length <= Largest ? File.ReadAllLines(path) : throw new UserException($"{path} is too large for a backup of settings.");
+            return new FileInfo(path).Length <= Largest
+                ? File.ReadAllLines(path)
+                : throw new UserException($"{path} is too large for a backup of settings.");
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {

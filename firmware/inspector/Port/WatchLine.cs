@@ -68,7 +68,10 @@ internal sealed record WatchLine(
                 cells[6] == "1",
                 Enum.GetValues<VacuumState>()[state],
                 numbers[8],
-                [.. Enumerable.Range(0, FaultMonitor.Count).Where(i => (((int)(long)numbers[9] >> i) & 1) != 0).Select(i => (Fault)i)],
+                [
+                    .. Enumerable.Range(0, FaultMonitor.Count).Where(i => (((int)(long)numbers[9] >> i) & 1) != 0)
+                        .Select(i => (Fault)i),
+                ],
                 (int)(long)numbers[10],
                 numbers[11],
                 (int)(long)numbers[12]);

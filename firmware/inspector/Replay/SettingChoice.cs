@@ -49,7 +49,9 @@ internal sealed record SettingChoice(string Title, SettingValues Values)
             all = [.. all.SelectMany(choice => values.Select(value => choice.With(id, value)))];
         }
 
-        return changes.Count == 0 ? [asMade] : [asMade, .. all.Select(choice => choice.Checked(changes.Exists(change => change.Id == SettingId.StopBelow)))];
+        return changes.Count == 0
+            ? [asMade]
+            : [asMade, .. all.Select(choice => choice.Checked(changes.Exists(change => change.Id == SettingId.StopBelow)))];
     }
 
     /// <summary>Writes a setting's name and value as they can be typed at the console.</summary>
@@ -62,7 +64,8 @@ internal sealed record SettingChoice(string Title, SettingValues Values)
     /// <param name="id">The setting.</param>
     /// <param name="value">Its value.</param>
     /// <returns>The text.</returns>
-    public static string ValueOf(SettingId id, int value) => Written(output => ValueText.Value(output, SettingsTable.Row(id), value));
+    public static string ValueOf(SettingId id, int value) =>
+        Written(output => ValueText.Value(output, SettingsTable.Row(id), value));
 
     private static (SettingId Id, int Value) Parse(string piece)
     {
@@ -77,14 +80,16 @@ internal sealed record SettingChoice(string Title, SettingValues Values)
         int index = SettingsTable.Find(name);
         if (index < 0)
         {
-            string names = string.Join(", ", Enumerable.Range(0, SettingsTable.Count).Select(i => SettingsTable.Row((SettingId)i).Name));
+            string names = string.Join(
+                ", ", Enumerable.Range(0, SettingsTable.Count).Select(i => SettingsTable.Row((SettingId)i).Name));
             throw new UserException($"There is no setting '{name}'; there are {names}.");
         }
 
         Setting row = SettingsTable.Row((SettingId)index);
         return ValueParser.TryParse(row, text, out int value) && row.Allows(value)
             ? ((SettingId)index, value)
-            : throw new UserException($"'{text}' is no value for {name}; allowed is {Written(output => ValueText.Range(output, row))}.");
+            : throw new UserException(
+                $"'{text}' is no value for {name}; allowed is {Written(output => ValueText.Range(output, row))}.");
     }
 
     private static string Written(Func<TextOutput, TextOutput> write)
@@ -114,7 +119,9 @@ internal sealed record SettingChoice(string Title, SettingValues Values)
 
         if (isStopNamed)
         {
-            throw new UserException($"start-at must stay above stop-below: {ValueOf(SettingId.StartAt, start)} and {ValueOf(SettingId.StopBelow, stop)} do not go together.");
+            throw new UserException(
+                $"start-at must stay above stop-below: {ValueOf(SettingId.StartAt, start)} and "
+                + $"{ValueOf(SettingId.StopBelow, stop)} do not go together.");
         }
 
         return With(SettingId.StopBelow, start * StopOfStartPercent / 100);

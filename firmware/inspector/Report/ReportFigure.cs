@@ -33,10 +33,16 @@ internal static class ReportFigure
         Plot plot = Empty("ms", "A");
         (double Seconds, double Amperes)[] folded = spectrum.Folded();
         int each = Math.Max(1, folded.Length / MostPoints);
-        Coordinates[] shown = [.. folded.Where((_, i) => i % each == 0).Select(point => new Coordinates(point.Seconds * 1000, point.Amperes))];
+        Coordinates[] shown =
+        [
+            .. folded.Where((_, i) => i % each == 0).Select(point => new Coordinates(point.Seconds * 1000, point.Amperes)),
+        ];
         Scatter points = plot.Add.ScatterPoints(shown, ChartStyle.Sky);
         points.MarkerSize = 4;
-        Line(plot, [.. spectrum.Cycle(CyclePoints).Select(point => new Coordinates(point.Seconds * 1000, point.Amperes))], ChartStyle.Vermilion);
+        Line(
+            plot,
+            [.. spectrum.Cycle(CyclePoints).Select(point => new Coordinates(point.Seconds * 1000, point.Amperes))],
+            ChartStyle.Vermilion);
         plot.Axes.SetLimitsX(0, 1000 / spectrum.Hertz);
         return Svg(plot);
     }
@@ -50,9 +56,16 @@ internal static class ReportFigure
         double most = Math.Min(GreatestHertz, Math.Max(spectrum.Rate / 2, spectrum.Amperes.Length * spectrum.Hertz));
         (double Hertz, double Amperes)[] lines = [.. spectrum.Lines().Where(line => line.Hertz <= most)];
         double least = Math.Max(lines.Min(line => line.Amperes), spectrum.Amperes[0] / 3000);
-        Line(plot, [.. lines.Select(line => new Coordinates(line.Hertz, Math.Log10(Math.Max(least, line.Amperes))))], ChartStyle.Blue);
+        Line(
+            plot,
+            [.. lines.Select(line => new Coordinates(line.Hertz, Math.Log10(Math.Max(least, line.Amperes))))],
+            ChartStyle.Blue);
         Coordinates[] harmonics =
-            [.. spectrum.Amperes.Select((ampere, i) => new Coordinates((i + 1) * spectrum.Hertz, Math.Log10(Math.Max(least, ampere)))).Where(point => point.X <= most)];
+        [
+            .. spectrum.Amperes.Select(
+                (ampere, i) => new Coordinates((i + 1) * spectrum.Hertz, Math.Log10(Math.Max(least, ampere))))
+                .Where(point => point.X <= most),
+        ];
         Scatter marks = plot.Add.ScatterPoints(harmonics, ChartStyle.Vermilion);
         marks.MarkerSize = 6;
         plot.Axes.SetLimits(0, most, Math.Log10(least), Math.Log10(spectrum.Amperes[0] * 2));
@@ -95,7 +108,10 @@ internal static class ReportFigure
         return Svg(plot);
 
         Coordinates[] Steps(Func<TracePoint, double> level) =>
-            [.. trace.Where((_, i) => i % each == 0).Append(trace[^1]).Select(point => new Coordinates(point.Seconds, Log(level(point))))];
+        [
+            .. trace.Where((_, i) => i % each == 0).Append(trace[^1])
+                .Select(point => new Coordinates(point.Seconds, Log(level(point)))),
+        ];
     }
 
     private static double Log(double amperes) => Math.Log10(Math.Max(LeastAmperes, amperes));
@@ -123,7 +139,8 @@ internal static class ReportFigure
     }
 
     private static void LogAmperes(Plot plot) =>
-        plot.Axes.Left.TickGenerator = new NumericManual([.. s_amperes.Select(Math.Log10)], [.. s_amperes.Select(tick => $"{tick}")]);
+        plot.Axes.Left.TickGenerator = new NumericManual(
+            [.. s_amperes.Select(Math.Log10)], [.. s_amperes.Select(tick => $"{tick}")]);
 
     private static string Svg(Plot plot) => plot.GetSvgXml(Width, Height);
 }

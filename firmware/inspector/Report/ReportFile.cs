@@ -24,7 +24,8 @@ internal static class ReportFile
 
             File.WriteAllText(path, page.ToString());
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
+        catch (Exception exception) when (
+            exception is IOException or UnauthorizedAccessException or ArgumentException or NotSupportedException)
         {
             throw new UserException($"The report cannot be written to '{path}': {exception.Message}", exception);
         }

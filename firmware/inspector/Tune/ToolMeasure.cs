@@ -4,7 +4,9 @@ using NanoDustSwitch.Inspector.Replay;
 
 namespace NanoDustSwitch.Inspector.Tune;
 
-/// <summary>What a recording shows of a tool, measured as <c>teach</c> does it: the least tenth of a second after the start surge.</summary>
+/// <summary>
+/// What a recording shows of a tool, measured as <c>teach</c> does it: the least tenth of a second after the start surge.
+/// </summary>
 internal sealed class ToolMeasure
 {
     // As Teacher has them.

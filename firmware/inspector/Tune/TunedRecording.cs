@@ -20,13 +20,16 @@ internal sealed class TunedRecording(ReplaySource source, bool isQuiet, int show
     /// <summary>Gets the replay with the settings that were found; null before.</summary>
     public ReplayRun? Check { get; private set; }
 
-    /// <summary>Gets a value indicating whether the core does with it what it should: nothing, or find the tool and keep it.</summary>
+    /// <summary>
+    /// Gets a value indicating whether the core does with it what it should: nothing, or find the tool and keep it.
+    /// </summary>
     public bool IsGood => Check is { } run && (isQuiet ? double.IsNaN(run.SeenAt) : !double.IsNaN(run.SeenAt) && run.Drops == 0);
 
     /// <summary>Gives how far it is from start-at, as a factor.</summary>
     /// <param name="settings">The settings.</param>
     /// <returns>1 or more on the right side.</returns>
-    public double Margin(TunedSettings settings) => isQuiet ? (double)settings.StartAt / Math.Max(1, shown) : (double)shown / settings.StartAt;
+    public double Margin(TunedSettings settings) =>
+        isQuiet ? (double)settings.StartAt / Math.Max(1, shown) : (double)shown / settings.StartAt;
 
     /// <summary>Lets the core decide with settings.</summary>
     /// <param name="settings">The settings.</param>

@@ -5,8 +5,8 @@ namespace NanoDustSwitch.Inspector.Tune;
 
 /// <summary>The settings that tell the quiet line from every tool with the largest margin.</summary>
 /// <remarks>
-/// As far above the quiet line as below the smallest tool: their geometric mean. The distances that the switch itself keeps from both, and
-/// stop-below, are the sums of <c>teach</c>.
+/// As far above the quiet line as below the smallest tool: their geometric mean. The distances that the switch itself keeps from
+/// both, and stop-below, are the sums of <c>teach</c>.
 /// </remarks>
 internal sealed class TunedSettings
 {
