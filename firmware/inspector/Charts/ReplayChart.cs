@@ -32,7 +32,8 @@ internal static class ReplayChart
         }
 
         swing.Title(runs[0].Source.Name, ChartStyle.FontSize + 4);
-        ChartFile.SavePng(path, [swing, state], [SwingHeight, runs.Count > 1 ? (RowHeight * runs.Count) + TimeHeight + Gap : 370]);
+        ChartFile.SavePng(
+            path, [swing, state], [SwingHeight, runs.Count > 1 ? (RowHeight * runs.Count) + TimeHeight + Gap : 370]);
     }
 
     // A row for each of the settings: from where to where the vacuum was on, with the settings above it.

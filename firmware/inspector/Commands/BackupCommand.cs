@@ -27,8 +27,8 @@ internal static class BackupCommand
     {
         Command command = new(
             "restore",
-            "Put the settings of a backup into a board and save them. The whole file is checked before anything is sent, and what the board has is read back. "
-            + "Meanwhile the vacuum is held off; not while it runs.");
+            "Put the settings of a backup into a board and save them. The whole file is checked before anything is sent, and "
+            + "what the board has is read back. Meanwhile the vacuum is held off; not while it runs.");
         Argument<string> file = new("FILE") { Description = "The backup." };
         Option<string> port = PortOption.Create();
         command.Arguments.Add(file);
@@ -58,7 +58,9 @@ internal static class BackupCommand
         using BoardConsole console = BoardConsole.Connect(port);
         (SettingsDraft values, int unsaved) = new BoardSettings(console).Read();
         SettingsFile.Write(path, values, port);
-        Console.WriteLine($"{path}: {SettingsTable.Count} settings{(unsaved > 0 ? $", {unsaved} of them in use but not saved on the board" : "")}.");
+        Console.WriteLine(
+            $"{path}: {SettingsTable.Count} settings"
+            + $"{(unsaved > 0 ? $", {unsaved} of them in use but not saved on the board" : "")}.");
         return ExitCode.Good;
     }
 

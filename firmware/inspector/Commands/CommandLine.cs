@@ -13,7 +13,7 @@ internal static class CommandLine
     {
         RootCommand root = new(
             "Looks into a dust switch's board over its serial port, and into recordings. "
-            + "Exit code 0: all well; 1: a recording's tool was missed, let go or falsely seen; 2: the input or the board cannot be used.");
+            + "Exit code 0: all well; 1: a tool was missed, let go or falsely seen; 2: the input or the board cannot be used.");
         root.Subcommands.Add(WatchCommand.Create());
         root.Subcommands.Add(RecordCommand.Create());
         root.Subcommands.Add(BackupCommand.CreateBackup());

@@ -17,13 +17,20 @@ internal static class ReplayCommand
     {
         Command command = new(
             "replay",
-            "What the switch makes of a recording, by the very same core: when the tool is seen, when the vacuum starts, by what margin; "
-            + "and what it would make of it with other settings. Takes a board's recording, or any table of readings: a column of seconds and one of "
-            + "counts or amperes, or a column alone with --rate.");
+            "What the switch makes of a recording, by the very same core: when the tool is seen, when the vacuum starts, by "
+            + "what margin; and what it would make of it with other settings. Takes a board's recording, or any table of "
+            + "readings: a column of seconds and one of counts or amperes, or a column alone with --rate.");
         Argument<string> file = new("FILE") { Description = "The recording." };
-        Option<string[]> set = new("--set") { Description = "A setting to try, for example start-at=300mA; once more for another value beside it.", DefaultValueFactory = _ => [] };
+        Option<string[]> set = new("--set")
+        {
+            Description = "A setting to try, for example start-at=300mA; once more for another value beside it.",
+            DefaultValueFactory = _ => [],
+        };
         Option<string?> chart = new("--chart") { Description = "Write a chart to this PNG file." };
-        Option<string?> report = new("--report") { Description = "Write a page with a cycle, the spectrum and the swing to this HTML file." };
+        Option<string?> report = new("--report")
+        {
+            Description = "Write a page with a cycle, the spectrum and the swing to this HTML file.",
+        };
         TableOption table = new();
         command.Arguments.Add(file);
         command.Options.Add(set);

@@ -9,11 +9,28 @@ internal sealed class TableOption
 {
     private const double LongestLead = 3600;
 
-    private readonly Option<double?> _rate = new("--rate") { Description = "Readings a second, 400 to 20,000, where no column holds times." };
-    private readonly Option<int?> _column = new("--column") { Description = "Column of the current, from 1; the first that holds no times without it." };
-    private readonly Option<string?> _unit = new("--unit") { Description = "A, mA (both through the default sensor's model) or counts of the board's converter; what it looks like without it." };
-    private readonly Option<double?> _scale = new("--scale") { Description = "Factor on every number before it is used; amperes a volt for an oscilloscope's recording." };
-    private readonly Option<double> _lead = new("--lead") { Description = "Seconds of modelled idle before and after.", DefaultValueFactory = _ => 2 };
+    private readonly Option<double?> _rate = new("--rate")
+    {
+        Description = "Readings a second, 400 to 20,000, where no column holds times.",
+    };
+    private readonly Option<int?> _column = new("--column")
+    {
+        Description = "Column of the current, from 1; the first that holds no times without it.",
+    };
+    private readonly Option<string?> _unit = new("--unit")
+    {
+        Description =
+            "A, mA (both through the default sensor's model) or counts of the board's converter; what it looks like without it.",
+    };
+    private readonly Option<double?> _scale = new("--scale")
+    {
+        Description = "Factor on every number before it is used; amperes a volt for an oscilloscope's recording.",
+    };
+    private readonly Option<double> _lead = new("--lead")
+    {
+        Description = "Seconds of modelled idle before and after.",
+        DefaultValueFactory = _ => 2,
+    };
     private readonly Option<long> _seed = new("--seed") { Description = "Seed of the noise.", DefaultValueFactory = _ => 1 };
 
     /// <summary>Gives a command these options.</summary>
@@ -33,7 +50,12 @@ internal sealed class TableOption
     /// <returns>The options, within their ranges.</returns>
     public TableOptions Of(ParseResult parsed) => new(
         parsed.GetValue(_rate) is { } rate
-            ? Within(rate, TableReadings.LeastRate, TableReadings.GreatestRate, "--rate", "readings a second, as a bucket of 2.5 ms wants one at least")
+            ? Within(
+                rate,
+                TableReadings.LeastRate,
+                TableReadings.GreatestRate,
+                "--rate",
+                "readings a second, as a bucket of 2.5 ms wants one at least")
             : null,
         parsed.GetValue(_column) is { } column ? (int)Within(column, 1, 1000, "--column", "") : null,
         parsed.GetValue(_unit) is { } unit ? Unit(unit) : null,

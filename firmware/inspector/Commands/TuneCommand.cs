@@ -18,12 +18,24 @@ internal static class TuneCommand
     {
         Command command = new(
             "tune",
-            "Settings from recordings: the quiet line with --idle, and a file for each tool. Finds the levels that tell them apart with the largest margin, "
-            + "tries them on every recording with the very same core, and prints the lines for the board's console; with --port they are sent after a yes.");
-        Argument<string[]> tools = new("FILE") { Description = "Recordings, one of each tool at its least load.", Arity = ArgumentArity.OneOrMore };
-        Option<string[]> idle = new("--idle") { Description = "A recording of the line with all tools off; once more for another, for example with the vacuum on.", Required = true };
+            "Settings from recordings: the quiet line with --idle, and a file for each tool. Finds the levels that tell them "
+            + "apart with the largest margin, tries them on every recording with the very same core, and prints the lines for "
+            + "the board's console; with --port they are sent after a yes.");
+        Argument<string[]> tools = new("FILE")
+        {
+            Description = "Recordings, one of each tool at its least load.",
+            Arity = ArgumentArity.OneOrMore,
+        };
+        Option<string[]> idle = new("--idle")
+        {
+            Description = "A recording of the line with all tools off; once more for another, for example with the vacuum on.",
+            Required = true,
+        };
         Option<string?> report = new("--report") { Description = "Write a page about all of them to this HTML file." };
-        Option<string?> port = new("--port") { Description = "The board's serial port: the settings are sent to it after a yes, read back and saved." };
+        Option<string?> port = new("--port")
+        {
+            Description = "The board's serial port: the settings are sent to it after a yes, read back and saved.",
+        };
         TableOption table = new();
         command.Arguments.Add(tools);
         command.Options.Add(idle);

@@ -15,8 +15,8 @@ internal static class WatchCommand
     {
         Command command = new(
             "watch",
-            "What a board sees and does, ten times a second: a picture on a terminal of 80 by 24 or more (q leaves), else CSV lines until Ctrl-C. "
-            + "A board that is unplugged is waited for.");
+            "What a board sees and does, ten times a second: a picture on a terminal of 80 by 24 or more (q leaves), else CSV "
+            + "lines until Ctrl-C. A board that is unplugged is waited for.");
         Option<string> port = PortOption.Create();
         command.Options.Add(port);
         command.SetAction(parsed => Run(parsed.GetRequiredValue(port)));

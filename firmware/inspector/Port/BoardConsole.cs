@@ -35,7 +35,9 @@ internal sealed class BoardConsole : IDisposable
     /// <summary>Gets the port's name.</summary>
     public string Name => _port.Name;
 
-    /// <summary>Opens a port and looks who is there. A stream, a question or a guide of the board that is under way is ended.</summary>
+    /// <summary>
+    /// Opens a port and looks who is there. A stream, a question or a guide of the board that is under way is ended.
+    /// </summary>
     /// <param name="name">The port.</param>
     /// <param name="patience">How long the board may take to answer; a few seconds when left out.</param>
     /// <returns>The console, at its prompt.</returns>
@@ -165,7 +167,9 @@ internal sealed class BoardConsole : IDisposable
         string version = about[Product.Length..].Split(',')[0];
         if (version != ProductVersion.Text)
         {
-            throw new UserException($"The board at {Name} runs version {version}, and this program is for {ProductVersion.Text}: use the program that came with the board's firmware.");
+            throw new UserException(
+                $"The board at {Name} runs version {version}, and this program is for {ProductVersion.Text}: use the "
+                + "program that came with the board's firmware.");
         }
     }
 
@@ -216,7 +220,9 @@ internal sealed class BoardConsole : IDisposable
 
     private void Expect(long begin, long last)
     {
-        if (Stopwatch.GetElapsedTime(last) > s_silence || Stopwatch.GetElapsedTime(begin) > s_longestAnswer || _pending.Length > LongestLine)
+        if (Stopwatch.GetElapsedTime(last) > s_silence
+            || Stopwatch.GetElapsedTime(begin) > s_longestAnswer
+            || _pending.Length > LongestLine)
         {
             throw new PortLostException($"The board at {Name} has stopped answering.");
         }
@@ -255,6 +261,7 @@ internal sealed class BoardConsole : IDisposable
     {
         string said = new([.. _pending.ToString().Where(c => c is >= ' ' and <= '~').Take(Sample)]);
         return new UserException(
-            $"What answers at {Name} is no dust switch{(said.Trim().Length > 0 ? $"; it says '{said.Trim()}'" : "")}: another device, or another speed than 115,200 baud.");
+            $"What answers at {Name} is no dust switch{(said.Trim().Length > 0 ? $"; it says '{said.Trim()}'" : "")}: another "
+            + "device, or another speed than 115,200 baud.");
     }
 }

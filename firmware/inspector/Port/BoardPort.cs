@@ -41,12 +41,16 @@ internal sealed class BoardPort : IDisposable
         {
             port.Open();
         }
-        catch (Exception exception) when (exception is UnauthorizedAccessException or IOException or ArgumentException or InvalidOperationException)
+        catch (Exception exception) when (
+            exception is UnauthorizedAccessException or IOException or ArgumentException or InvalidOperationException)
         {
             port.Dispose();
             portLock?.Dispose();
             throw new UserException(
-                OperatingSystem.IsWindows() && exception is UnauthorizedAccessException ? IsBusy(name) : $"{name} is no serial port.", exception);
+                OperatingSystem.IsWindows() && exception is UnauthorizedAccessException
+                    ? IsBusy(name)
+                    : $"{name} is no serial port.",
+                exception);
         }
 
         return new BoardPort(name, port, portLock);
@@ -103,7 +107,8 @@ internal sealed class BoardPort : IDisposable
         {
             return act();
         }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or InvalidOperationException or TimeoutException or OverflowException)
+        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or InvalidOperationException
+            or TimeoutException or OverflowException)
         {
             throw Lost(exception);
         }

@@ -30,12 +30,13 @@ internal sealed class BoardSettings(BoardConsole console)
 
         return seen.Count == SettingsTable.Count
             ? (values, unsaved)
-            : throw new UserException($"The board at {console.Name} has shown {seen.Count} of its {SettingsTable.Count} settings; try again.");
+            : throw new UserException(
+                $"The board at {console.Name} has shown {seen.Count} of its {SettingsTable.Count} settings; try again.");
     }
 
     /// <summary>
-    /// Changes settings and saves them, while the vacuum is held off. What the board has in the end is read back; if that is not what was
-    /// wanted, the saved settings are used again.
+    /// Changes settings and saves them, while the vacuum is held off. What the board has in the end is read back; if that is not
+    /// what was wanted, the saved settings are used again.
     /// </summary>
     /// <param name="draft">All settings as they shall be.</param>
     /// <returns>What was changed, a line each.</returns>
@@ -60,7 +61,8 @@ internal sealed class BoardSettings(BoardConsole console)
             }
             catch (PortLostException exception)
             {
-                throw new PortLostException($"{exception.Message} Not all was sent; look at 'settings' and 'why' at the board's console.", exception);
+                throw new PortLostException(
+                    $"{exception.Message} Not all was sent; look at 'settings' and 'why' at the board's console.", exception);
             }
         }
 
@@ -91,7 +93,9 @@ internal sealed class BoardSettings(BoardConsole console)
 
         if (Send("save") is var saved && saved != "Saved.")
         {
-            throw new UserException($"The settings are in use at {console.Name} but not saved, and the vacuum is held off until 'vacuum auto': {saved}");
+            throw new UserException(
+                $"The settings are in use at {console.Name} but not saved, and the vacuum is held off until 'vacuum auto': "
+                + $"{saved}");
         }
 
         if (!isHeld)
@@ -120,6 +124,8 @@ internal sealed class BoardSettings(BoardConsole console)
     private UserException Undone(string reason)
     {
         Send("undo");
-        return new UserException($"The board at {console.Name} did not take it: {reason} Its saved settings are in use again, and the vacuum is held off until 'vacuum auto'.");
+        return new UserException(
+            $"The board at {console.Name} did not take it: {reason} Its saved settings are in use again, and the vacuum is held "
+            + "off until 'vacuum auto'.");
     }
 }

@@ -46,14 +46,17 @@ internal sealed class HistoryView(WatchHistory history, Glyphs glyphs)
 
     private Paragraph Row(IReadOnlyList<(double Swing, bool IsVacuumOn)> seconds, int row, int height, double stop, double start)
     {
-        double? named = s_named.Cast<double?>().FirstOrDefault(amperes => Edge(row, height) <= amperes * Hair && Edge(row + 1, height) > amperes * Hair);
+        double? named = s_named.Cast<double?>()
+            .FirstOrDefault(amperes => Edge(row, height) <= amperes * Hair && Edge(row + 1, height) > amperes * Hair);
         bool isStart = start >= Edge(row, height) && start < Edge(row + 1, height);
         string figure = named is null ? "" : $"{named,6} A  ";
         Paragraph line = new Paragraph().Append($" {figure}".PadRight(FigureWidth), Looks.Quiet);
         foreach ((double swing, _) in seconds)
         {
             bool isFull = swing >= Edge(row + 0.5, height);
-            line.Append((isFull ? glyphs.Full : isStart ? glyphs.Empty : ' ').ToString(), isFull ? SwingBar.Look(swing, stop, start) : Looks.Quiet);
+            line.Append(
+                (isFull ? glyphs.Full : isStart ? glyphs.Empty : ' ').ToString(),
+                isFull ? SwingBar.Look(swing, stop, start) : Looks.Quiet);
         }
 
         return line;

@@ -5,8 +5,8 @@ using NanoDustSwitch.Simulator.Live.Serve;
 namespace NanoDustSwitch.Inspector.Port;
 
 /// <summary>
-/// Linux and macOS: keeps a port from other programs that ask before they open it, and says why it cannot be opened. The system's own way
-/// lets an administrator's programs through, and two readers would each get half of every line.
+/// Linux and macOS: keeps a port from other programs that ask before they open it, and says why it cannot be opened. The system's
+/// own way lets an administrator's programs through, and two readers would each get half of every line.
 /// </summary>
 internal sealed class PortLock : IDisposable
 {
@@ -29,7 +29,8 @@ internal sealed class PortLock : IDisposable
             return null;
         }
 
-        int descriptor = CLibrary.Open(name, PseudoTerminal.ReadAndWrite | PseudoTerminal.NotControlling | PseudoTerminal.NotWaiting);
+        int descriptor = CLibrary.Open(
+            name, PseudoTerminal.ReadAndWrite | PseudoTerminal.NotControlling | PseudoTerminal.NotWaiting);
         int error = Marshal.GetLastPInvokeError();
         if (descriptor < 0)
         {

@@ -24,7 +24,8 @@ internal static class RecordSession
         string header = console.ReadLine(s_silence) ?? "";
         if (!header.StartsWith($"record {Recorder.Version} ", StringComparison.Ordinal))
         {
-            throw new UserException($"The board at {port} does not record as this program reads it; use the program that came with its firmware.");
+            throw new UserException(
+                $"The board at {port} does not record as this program reads it; use the program that came with its firmware.");
         }
 
         // Only now: a board that is not there must not cost an older recording.
@@ -65,7 +66,8 @@ internal static class RecordSession
                     begin = begin == 0 && line.StartsWith("buckets ", StringComparison.Ordinal) ? last : begin;
                     if (line == Recorder.Overrun)
                     {
-                        throw new UserException($"The line to {console.Name} was too slow for the recording; {path} holds what came until then.");
+                        throw new UserException(
+                            $"The line to {console.Name} was too slow for the recording; {path} holds what came until then.");
                     }
                 }
                 else if (Stopwatch.GetElapsedTime(last) > s_silence)

@@ -6,7 +6,9 @@ using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Inspector.Port;
 
-/// <summary>A board's settings in a text file: a name and a value a line, as they are typed at the console; # begins a remark.</summary>
+/// <summary>
+/// A board's settings in a text file: a name and a value a line, as they are typed at the console; # begins a remark.
+/// </summary>
 internal static class SettingsFile
 {
     private const string Head = "nanoDustSwitch settings 1";
@@ -62,7 +64,9 @@ internal static class SettingsFile
         {
             if (!seen.Contains(i))
             {
-                throw new UserException($"{path} has no line for {SettingsTable.Row((SettingId)i).Name}; all {SettingsTable.Count} settings must be there.");
+                throw new UserException(
+                    $"{path} has no line for {SettingsTable.Row((SettingId)i).Name}; all {SettingsTable.Count} settings must be "
+                    + "there.");
             }
         }
 
@@ -101,7 +105,9 @@ internal static class SettingsFile
 
         try
         {
-            return new FileInfo(path).Length <= Largest ? File.ReadAllLines(path) : throw new UserException($"{path} is too large for a backup of settings.");
+            return new FileInfo(path).Length <= Largest
+                ? File.ReadAllLines(path)
+                : throw new UserException($"{path} is too large for a backup of settings.");
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {

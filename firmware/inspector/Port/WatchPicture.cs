@@ -58,7 +58,8 @@ internal sealed class WatchPicture(string name, Glyphs glyphs)
     }
 
     private static string Margin(WatchLine line) => line.IsToolRunning
-        ? $"{line.Swing - line.StopBelow:0.00} A above stop-below; it sees {line.Swing / Math.Max(LeastForTimes, line.StopBelow):0.0} times that"
+        ? $"{line.Swing - line.StopBelow:0.00} A above stop-below; it sees "
+            + $"{line.Swing / Math.Max(LeastForTimes, line.StopBelow):0.0} times that"
         : line.Swing < LeastForTimes ? $"{line.StartAt - line.Swing:0.00} A below start-at"
         : $"{line.StartAt - line.Swing:0.00} A below start-at, which is {line.StartAt / line.Swing:0.0} times what it sees now";
 
@@ -75,11 +76,16 @@ internal sealed class WatchPicture(string name, Glyphs glyphs)
             yield return row;
         }
 
-        yield return Line("tool", line.IsToolRunning ? "running  " : "off      ", line.IsToolRunning ? Looks.Running : Looks.Quiet)
+        yield return Line(
+            "tool", line.IsToolRunning ? "running  " : "off      ", line.IsToolRunning ? Looks.Running : Looks.Quiet)
             .Append($"{line.Amperes,6:0.00} A rms");
-        yield return Line("vacuum", line.IsVacuumOn ? $"{glyphs.Lit} on     " : $"{glyphs.Dark} off    ", line.IsVacuumOn ? Looks.Running : Looks.Quiet)
+        yield return Line(
+            "vacuum",
+            line.IsVacuumOn ? $"{glyphs.Lit} on     " : $"{glyphs.Dark} off    ",
+            line.IsVacuumOn ? Looks.Running : Looks.Quiet)
             .Append($"{line.Hours,6:0.00} h run in all, {line.Starts:#,0} starts");
-        foreach (IRenderable row in Lines("faults", line.FaultSentence(), FaultRows, width, line.Faults.Count > 0 ? Looks.Wrong : Looks.Quiet))
+        Style look = line.Faults.Count > 0 ? Looks.Wrong : Looks.Quiet;
+        foreach (IRenderable row in Lines("faults", line.FaultSentence(), FaultRows, width, look))
         {
             yield return row;
         }

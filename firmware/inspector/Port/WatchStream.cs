@@ -75,7 +75,8 @@ internal sealed class WatchStream : IDisposable
         if (_console.ReadLine(s_silence) != Watch.Header)
         {
             _console.Dispose();
-            throw new UserException($"The board at {_name} does not send what this program reads; use the program that came with its firmware.");
+            throw new UserException(
+                $"The board at {_name} does not send what this program reads; use the program that came with its firmware.");
         }
 
         Trouble = null;
@@ -88,7 +89,9 @@ internal sealed class WatchStream : IDisposable
         string? text = _console!.ReadLine(s_wait);
         if (text is null)
         {
-            return DateTime.UtcNow - _lastLine > s_silence ? throw new PortLostException($"The board at {_name} has fallen silent.") : null;
+            return DateTime.UtcNow - _lastLine > s_silence
+                ? throw new PortLostException($"The board at {_name} has fallen silent.")
+                : null;
         }
 
         _lastLine = DateTime.UtcNow;
@@ -99,6 +102,8 @@ internal sealed class WatchStream : IDisposable
         }
 
         // A lost byte damages a line; a board that has restarted, or a key that somebody pressed at it, ends the stream.
-        return ++_damaged > MostDamaged ? throw new PortLostException($"The board at {_name} sends lines that are damaged.") : null;
+        return ++_damaged > MostDamaged
+            ? throw new PortLostException($"The board at {_name} sends lines that are damaged.")
+            : null;
     }
 }

@@ -6,7 +6,9 @@ using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Inspector.Replay;
 
-/// <summary>What a board has sent after <c>record</c>: settings, state, buckets and events. firmware/recording.md describes it.</summary>
+/// <summary>
+/// What a board has sent after <c>record</c>: settings, state, buckets and events. firmware/recording.md describes it.
+/// </summary>
 internal sealed class BoardRecording : ReplaySource
 {
     // An hour and a half of buckets: their bytes in memory are what limits it.
@@ -88,8 +90,12 @@ internal sealed class BoardRecording : ReplaySource
             double ampere = Wave.AmperesACount(Settings, _microvoltsACount);
             return
             [
-                .. _bursts.Select(burst => burst.Readings.Where(reading => reading.Counts >= 0).ToArray()).Where(readings => readings.Length > 0)
-                    .Select(readings => new Wave([.. readings.Select(reading => (reading.Microseconds - _begin) / 1e6)], [.. readings.Select(reading => reading.Counts * ampere)], 0)),
+                .. _bursts.Select(burst => burst.Readings.Where(reading => reading.Counts >= 0).ToArray())
+                    .Where(readings => readings.Length > 0)
+                    .Select(readings => new Wave(
+                        [.. readings.Select(reading => (reading.Microseconds - _begin) / 1e6)],
+                        [.. readings.Select(reading => reading.Counts * ampere)],
+                        0)),
             ];
         }
     }
@@ -140,7 +146,8 @@ internal sealed class BoardRecording : ReplaySource
             if (!recording.TryTake(text))
             {
                 // Cut off in the middle, the last line may not be whole.
-                damaged = $"{source} line {number}: '{(text.Length > 60 ? text[..60] + "…" : text)}' is no line of a recording, or not as the board has sent it.";
+                damaged = $"{source} line {number}: '{(text.Length > 60 ? text[..60] + "…" : text)}' is no line of a recording, "
+                    + "or not as the board has sent it.";
             }
         }
 
@@ -167,7 +174,8 @@ internal sealed class BoardRecording : ReplaySource
     }
 
     /// <summary>Decides again, with the very same core and the same settings.</summary>
-    /// <param name="look">Called after each bucket, and the events that follow it, with the bucket's end in microseconds and the core.</param>
+    /// <param name="look">Called after each bucket, and the events that follow it, with the bucket's end in microseconds and the
+    /// core.</param>
     /// <returns>Number of buckets.</returns>
     public int Replay(Action<long, DetectionCore> look)
     {
@@ -176,7 +184,8 @@ internal sealed class BoardRecording : ReplaySource
     }
 
     /// <inheritdoc/>
-    public override void Run(SettingValues settings, Action<double, DetectionCore> look) => Decide(settings, (end, core) => look((end - _begin) / 1e6, core));
+    public override void Run(SettingValues settings, Action<double, DetectionCore> look) =>
+        Decide(settings, (end, core) => look((end - _begin) / 1e6, core));
 
     private void Decide(SettingValues settings, Action<long, DetectionCore> look)
     {
@@ -264,7 +273,10 @@ internal sealed class BoardRecording : ReplaySource
         switch (words.Length > 1 ? words[0] : "")
         {
             case "record":
-                if (words.Length != 6 || !int.TryParse(words[1], out _version) || !int.TryParse(words[4], out _fullScale) || !int.TryParse(words[5], out _microvoltsACount)
+                if (words.Length != 6
+                    || !int.TryParse(words[1], out _version)
+                    || !int.TryParse(words[4], out _fullScale)
+                    || !int.TryParse(words[5], out _microvoltsACount)
                     || _fullScale is < 255 or > 65_535 || _microvoltsACount is < 1 or > 100_000)
                 {
                     return false;
@@ -272,7 +284,8 @@ internal sealed class BoardRecording : ReplaySource
 
                 if (_version is not (1 or Recorder.Version))
                 {
-                    throw new UserException($"{_name} is a recording of version {_version}; this program reads version 1 and {Recorder.Version}.");
+                    throw new UserException(
+                        $"{_name} is a recording of version {_version}; this program reads version 1 and {Recorder.Version}.");
                 }
 
                 _firmware = words[3];

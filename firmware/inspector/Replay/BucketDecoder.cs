@@ -29,8 +29,16 @@ internal sealed class BucketDecoder(long begin, bool hasVacuumLine)
     /// <summary>Tells whether the last character of a line is the check of those before it.</summary>
     /// <param name="line">The line.</param>
     /// <returns>False when a character was lost or changed, but for one time in 64.</returns>
-    public static bool IsWhole(string line) =>
-        line.Length > 1 && ((line[..^1].Aggregate(0, (check, c) => (check * 3) + c - BucketEncoder.First) ^ (line[^1] - BucketEncoder.First)) & 63) == 0;
+    public static bool IsWhole(string line)
+    {
+        if (line.Length < 2)
+        {
+            return false;
+        }
+
+        int check = line[..^1].Aggregate(0, (sum, c) => (sum * 3) + c - BucketEncoder.First);
+        return ((check ^ (line[^1] - BucketEncoder.First)) & 63) == 0;
+    }
 
     /// <summary>Tells whether a line may hold items.</summary>
     /// <param name="line">The line.</param>

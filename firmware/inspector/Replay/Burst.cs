@@ -8,7 +8,9 @@ internal sealed class Burst(long begin)
     private double _next;
     private double _period;
 
-    /// <summary>Gets the readings, each with the middle of the time in which it was taken; a negative count is a failed read.</summary>
+    /// <summary>
+    /// Gets the readings, each with the middle of the time in which it was taken; a negative count is a failed read.
+    /// </summary>
     public IReadOnlyList<(double Microseconds, int Counts)> Readings => _readings;
 
     /// <summary>Begins a run without a hole.</summary>

@@ -42,7 +42,7 @@ internal static class ReplayReport
     /// <summary>Gets the figures of a replay: a name, and what makes the figure.</summary>
     public static IReadOnlyList<(string Name, Func<ReplayRun, string> Value)> Rows { get; } =
     [
-        ("current begins at", run => At(run.BeganRunning ? double.NaN : run.OnsetAt, run.BeganRunning ? "before it" : "nobody can tell")),
+        ("current begins at", run => run.BeganRunning ? "before it" : At(run.OnsetAt, "nobody can tell")),
         ("tool seen at", run => At(run.SeenAt, "never")),
         ("vacuum commanded at", run => At(run.VacuumAt, "never")),
         ("from current to command", run => Verdict.After(run.VacuumAt - run.OnsetAt) is var text && text == "never" ? "–" : text),

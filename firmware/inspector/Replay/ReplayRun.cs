@@ -47,7 +47,10 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// <summary>Gets a value indicating whether the tool already ran when the recording began.</summary>
     public bool BeganRunning { get; private set; }
 
-    /// <summary>Gets the time at which the current left the quiet line, before the tool was first seen, in seconds; not a number where nobody can tell.</summary>
+    /// <summary>
+    /// Gets the time at which the current left the quiet line, before the tool was first seen, in seconds; not a number where
+    /// nobody can tell.
+    /// </summary>
     public double OnsetAt { get; private set; } = double.NaN;
 
     /// <summary>Gets the time at which the tool was first seen, in seconds from the beginning; not a number if never.</summary>
@@ -56,7 +59,9 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// <summary>Gets the time of the vacuum's first command, in seconds from the beginning; not a number if never.</summary>
     public double VacuumAt { get; private set; } = double.NaN;
 
-    /// <summary>Gets the time at which the tool was last taken as stopped, in seconds from the beginning; not a number if never.</summary>
+    /// <summary>
+    /// Gets the time at which the tool was last taken as stopped, in seconds from the beginning; not a number if never.
+    /// </summary>
     public double StoppedAt { get; private set; } = double.NaN;
 
     /// <summary>Gets how often the vacuum was switched on.</summary>
@@ -71,13 +76,17 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// <summary>Gets the time the vacuum was on, in seconds.</summary>
     public double VacuumSeconds { get; private set; }
 
-    /// <summary>Gets the least swing of a tenth of a second while the tool ran, over the stop level; not a number where it never ran.</summary>
+    /// <summary>
+    /// Gets the least swing of a tenth of a second while the tool ran, over the stop level; not a number where it never ran.
+    /// </summary>
     public double LeastOverStop { get; private set; } = double.NaN;
 
     /// <summary>Gets the median swing while the tool ran, over the start level; not a number where it never ran.</summary>
     public double MedianOverStart { get; private set; } = double.NaN;
 
-    /// <summary>Gets the least start level over the greatest swing while no tool ran; not a number where one always ran.</summary>
+    /// <summary>
+    /// Gets the least start level over the greatest swing while no tool ran; not a number where one always ran.
+    /// </summary>
     public double StartOverQuiet { get; private set; } = double.NaN;
 
     /// <summary>Gets the greatest swing of all, A.</summary>
@@ -89,7 +98,10 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// <summary>Gets what the switch saw and did.</summary>
     public IReadOnlyList<Entry> Timeline => _storyteller.Timeline;
 
-    /// <summary>Gets a value indicating whether a tool was found, unless the recording is a board's, which may be of a quiet line; and nothing was wrong.</summary>
+    /// <summary>
+    /// Gets a value indicating whether a tool was found, unless the recording is a board's, which may be of a quiet line; and
+    /// nothing was wrong.
+    /// </summary>
     public bool IsGood => Drops == 0 && FalseStarts == 0 && (source.HasSettings || !double.IsNaN(SeenAt));
 
     /// <summary>Runs it.</summary>
@@ -233,7 +245,9 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
             {
                 running.Add(tenth);
             }
-            else if (tenth.Runs == 0 && tenth.Count > 0 && Enumerable.Range(i - TenthsAfterRun, TenthsAfterRun + TenthsBeforeRun + 1).All(IsQuiet))
+            else if (tenth.Runs == 0
+                && tenth.Count > 0
+                && Enumerable.Range(i - TenthsAfterRun, TenthsAfterRun + TenthsBeforeRun + 1).All(IsQuiet))
             {
                 quiet.Add(tenth);
             }
@@ -268,7 +282,9 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         }
     }
 
-    private bool IsRunning(int tenth) => tenth < 0 ? BeganRunning : tenth >= _tenths.Count ? _wasRunning : _tenths[tenth].Runs == _tenths[tenth].Count;
+    private bool IsRunning(int tenth) =>
+        tenth < 0 ? BeganRunning : tenth >= _tenths.Count ? _wasRunning : _tenths[tenth].Runs == _tenths[tenth].Count;
 
-    private bool IsQuiet(int tenth) => tenth < 0 ? !BeganRunning : tenth >= _tenths.Count ? !_wasRunning : _tenths[tenth].Runs == 0;
+    private bool IsQuiet(int tenth) =>
+        tenth < 0 ? !BeganRunning : tenth >= _tenths.Count ? !_wasRunning : _tenths[tenth].Runs == 0;
 }

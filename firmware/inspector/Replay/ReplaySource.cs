@@ -36,6 +36,7 @@ internal abstract class ReplaySource
 
     /// <summary>Lets the core decide.</summary>
     /// <param name="settings">The settings.</param>
-    /// <param name="look">Called after each bucket with its end, in seconds from the beginning of the recording, and the core.</param>
+    /// <param name="look">Called after each bucket with its end, in seconds from the beginning of the recording, and the
+    /// core.</param>
     public abstract void Run(SettingValues settings, Action<double, DetectionCore> look);
 }

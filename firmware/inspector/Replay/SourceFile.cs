@@ -21,5 +21,6 @@ internal static class SourceFile
             : new TableSource(name, TableReadings.Read(path, options), options.Lead, options.Seed);
     }
 
-    private static bool IsHeader(string line) => line.StartsWith(Header, StringComparison.Ordinal) && line.Contains("nanoDustSwitch", StringComparison.Ordinal);
+    private static bool IsHeader(string line) =>
+        line.StartsWith(Header, StringComparison.Ordinal) && line.Contains("nanoDustSwitch", StringComparison.Ordinal);
 }

@@ -42,8 +42,11 @@ internal sealed class TableSource(string name, TableReadings readings, double le
         {
             double[] values = readings.Fine ?? readings.Values;
             double rate = readings.Fine is null ? readings.Rate : readings.FineRate;
-            double ampere = readings.IsCounts ? Wave.AmperesACount(Settings, new Converter(new ShopRandom(seed, 2)).MicrovoltsPerCount) : 1;
-            return new Wave([.. Enumerable.Range(0, values.Length).Select(i => i / rate)], [.. values.Select(value => value * ampere)], 0);
+            double ampere = readings.IsCounts
+                ? Wave.AmperesACount(Settings, new Converter(new ShopRandom(seed, 2)).MicrovoltsPerCount)
+                : 1;
+            return new Wave(
+                [.. Enumerable.Range(0, values.Length).Select(i => i / rate)], [.. values.Select(value => value * ampere)], 0);
         }
     }
 

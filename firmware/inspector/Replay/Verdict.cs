@@ -17,7 +17,8 @@ internal static class Verdict
         List<string> said = [Start(run)];
         if (run.FalseStarts > 0)
         {
-            said.Add($"A tool was seen {Times(run.FalseStarts)} before the recording began: the start level is within the noise.");
+            said.Add(
+                $"A tool was seen {Times(run.FalseStarts)} before the recording began: the start level is within the noise.");
         }
 
         if (run.Drops > 0)
@@ -41,16 +42,20 @@ internal static class Verdict
     /// <summary>Writes a time between two things.</summary>
     /// <param name="seconds">The time; not a number for never.</param>
     /// <returns>The text.</returns>
-    public static string After(double seconds) => double.IsNaN(seconds) ? "never" : seconds < 1 ? $"{seconds * 1000:0.0} ms" : $"{seconds:0.00} s";
+    public static string After(double seconds) =>
+        double.IsNaN(seconds) ? "never" : seconds < 1 ? $"{seconds * 1000:0.0} ms" : $"{seconds:0.00} s";
 
     private static string Start(ReplayRun run)
     {
         string since = double.IsNaN(run.OnsetAt) ? "after the recording began" : "after the current began";
         double from = double.IsNaN(run.OnsetAt) ? 0 : run.OnsetAt;
-        string seen = run.BeganRunning ? "The tool already runs when the recording begins" : $"The tool is seen {After(run.SeenAt - from)} {since}";
+        string seen = run.BeganRunning
+            ? "The tool already runs when the recording begins"
+            : $"The tool is seen {After(run.SeenAt - from)} {since}";
         return double.IsNaN(run.VacuumAt)
             ? $"{seen}, and the vacuum is never started."
-            : run.BeganRunning && run.VacuumAt < 0.01 ? $"{seen}, and so does the vacuum." : $"{seen}, the vacuum starts after {After(run.VacuumAt - from)}.";
+            : run.BeganRunning && run.VacuumAt < 0.01 ? $"{seen}, and so does the vacuum."
+            : $"{seen}, the vacuum starts after {After(run.VacuumAt - from)}.";
     }
 
     private static string Times(int count) => count == 1 ? "once" : $"{count} times";

@@ -12,7 +12,8 @@ internal sealed class MainsSpectrum
     private const double GreatestHertz = 70;
     private const int MostHarmonics = 25;
 
-    // A fit of sine and cosine to white noise takes more than so many times its share of the power less than once in a million tries.
+    // A fit of sine and cosine to white noise takes more than so many times its share of the power less than once in a
+    // million tries.
     private const double LeastShare = 40;
 
     // Of what lies so near to half the rate, the readings, or the means of 2.5 ms, show hardly anything that can be believed.
@@ -31,7 +32,9 @@ internal sealed class MainsSpectrum
     {
         _wave = wave;
         _shape = shape ?? wave;
-        Seconds = wave.Seconds.Length > 1 ? (wave.Seconds[^1] - wave.Seconds[0]) * wave.Seconds.Length / (wave.Seconds.Length - 1) : 0;
+        Seconds = wave.Seconds.Length > 1
+            ? (wave.Seconds[^1] - wave.Seconds[0]) * wave.Seconds.Length / (wave.Seconds.Length - 1)
+            : 0;
         Rate = Seconds > 0 ? wave.Seconds.Length / Seconds : 0;
         if (Seconds < 1.5 / LeastHertz)
         {
@@ -47,7 +50,8 @@ internal sealed class MainsSpectrum
             if (shape is not null)
             {
                 // In two cycles the holes between readings may hide what a harmonic does: then the fit hangs on the noise.
-                most = Enumerable.Range(1, MostHarmonics).TakeWhile(harmonics => Condition(harmonics) < WorstCondition).DefaultIfEmpty(1).Last();
+                most = Enumerable.Range(1, MostHarmonics).TakeWhile(harmonics => Condition(harmonics) < WorstCondition)
+                    .DefaultIfEmpty(1).Last();
             }
 
             _fit = Fit.LinearCombination(_shape.Seconds, _shape.Amperes, Waves(most));
@@ -67,7 +71,9 @@ internal sealed class MainsSpectrum
     /// <summary>Gets a value indicating whether there is a current of the mains' frequency in it.</summary>
     public bool IsFound { get; }
 
-    /// <summary>Gets a value indicating whether it is of means of 2.5 ms and not of readings: only the lowest harmonics are in them.</summary>
+    /// <summary>
+    /// Gets a value indicating whether it is of means of 2.5 ms and not of readings: only the lowest harmonics are in them.
+    /// </summary>
     public bool IsOfBuckets => _shape.Slice > 0;
 
     /// <summary>Gets the cycles that the harmonics and the shape are from.</summary>
@@ -84,7 +90,8 @@ internal sealed class MainsSpectrum
 
     /// <summary>Looks at the steadiest strong second of a current.</summary>
     /// <param name="wave">The current.</param>
-    /// <param name="shapes">Readings as they came where the current is of means: the nearest that are as strong give shape and harmonics.</param>
+    /// <param name="shapes">Readings as they came where the current is of means: the nearest that are as strong give shape and
+    /// harmonics.</param>
     /// <returns>What is in it.</returns>
     public static MainsSpectrum Of(Wave wave, IReadOnlyList<Wave>? shapes = null)
     {
@@ -98,7 +105,8 @@ internal sealed class MainsSpectrum
         double rms = Rms(second);
         return new MainsSpectrum(
             second,
-            shapes?.Where(shape => shape.Seconds.Length >= LeastReadings && Rms(shape) < Alike * rms && Rms(shape) > rms / Alike).MinBy(shape => Math.Abs(shape.Seconds[0] - middle)));
+            shapes?.Where(shape => shape.Seconds.Length >= LeastReadings && Rms(shape) < Alike * rms && Rms(shape) > rms / Alike)
+                .MinBy(shape => Math.Abs(shape.Seconds[0] - middle)));
     }
 
     /// <summary>Gives the readings laid over each other as one cycle.</summary>
@@ -107,7 +115,12 @@ internal sealed class MainsSpectrum
     {
         double cycle = 1 / Hertz;
         double begin = Begin(cycle);
-        return [.. _shape.Seconds.Zip(_shape.Amperes).Select(point => (Math.IEEERemainder(point.First - begin, cycle) is var at && at < 0 ? at + cycle : at, point.Second - _fit[0]))];
+        return
+        [
+            .. _shape.Seconds.Zip(_shape.Amperes).Select(point => (
+                Math.IEEERemainder(point.First - begin, cycle) is var at && at < 0 ? at + cycle : at,
+                point.Second - _fit[0])),
+        ];
     }
 
     /// <summary>Gives the sum of fundamental and harmonics over one cycle.</summary>
@@ -118,7 +131,11 @@ internal sealed class MainsSpectrum
         double cycle = 1 / Hertz;
         double begin = Begin(cycle);
         Func<double, double>[] waves = Waves(Amperes.Length);
-        return [.. Enumerable.Range(0, points + 1).Select(i => i * cycle / points).Select(at => (at, waves.Zip(_fit).Skip(1).Sum(part => part.First(begin + at) * part.Second)))];
+        return
+        [
+            .. Enumerable.Range(0, points + 1).Select(i => i * cycle / points)
+                .Select(at => (at, waves.Zip(_fit).Skip(1).Sum(part => part.First(begin + at) * part.Second))),
+        ];
     }
 
     /// <summary>Gives the spectrum, by a fast Fourier transform of the readings under a Hann window.</summary>
@@ -130,7 +147,11 @@ internal sealed class MainsSpectrum
         Complex[] values = [.. _wave.Amperes.Zip(window).Select(point => new Complex((point.First - mean) * point.Second, 0))];
         Fourier.Forward(values, FourierOptions.Matlab);
         double one = Math.Sqrt(2) / window.Sum();
-        return [.. Enumerable.Range(1, values.Length / 2).Select(i => (i / Seconds, values[i].Magnitude * one / Kept(_wave, i / Seconds)))];
+        return
+        [
+            .. Enumerable.Range(1, values.Length / 2).Select(
+                i => (i / Seconds, values[i].Magnitude * one / Kept(_wave, i / Seconds))),
+        ];
     }
 
     // From where the fundamental crosses nought upwards.
@@ -161,7 +182,8 @@ internal sealed class MainsSpectrum
     {
         Func<double, double>[] waves = Waves(harmonics);
         return waves.Length < _shape.Seconds.Length
-            ? Matrix<double>.Build.Dense(_shape.Seconds.Length, waves.Length, (row, column) => waves[column](_shape.Seconds[row])).ConditionNumber()
+            ? Matrix<double>.Build.Dense(_shape.Seconds.Length, waves.Length, (row, column) => waves[column](_shape.Seconds[row]))
+                .ConditionNumber()
             : double.PositiveInfinity;
     }
 
@@ -171,11 +193,13 @@ internal sealed class MainsSpectrum
         return
         [
             _ => 1,
-            .. Enumerable.Range(1, harmonics).SelectMany(number => new Func<double, double>[] { t => Math.Sin(number * w * t), t => Math.Cos(number * w * t) }),
+            .. Enumerable.Range(1, harmonics).SelectMany(
+                number => new Func<double, double>[] { t => Math.Sin(number * w * t), t => Math.Cos(number * w * t) }),
         ];
     }
 
-    private double Size(int number) => Math.Sqrt((_fit[(2 * number) - 1] * _fit[(2 * number) - 1]) + (_fit[2 * number] * _fit[2 * number]));
+    private double Size(int number) =>
+        Math.Sqrt((_fit[(2 * number) - 1] * _fit[(2 * number) - 1]) + (_fit[2 * number] * _fit[2 * number]));
 
     private static double Rms(Wave wave) => MathNet.Numerics.Statistics.Statistics.PopulationStandardDeviation(wave.Amperes);
 

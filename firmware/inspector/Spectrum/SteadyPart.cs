@@ -29,10 +29,15 @@ internal static class SteadyPart
             }
         }
 
-        double[] rms = [.. Enumerable.Range(0, starts.Count - 1).Select(i => Rms(wave.Amperes.AsSpan(starts[i], starts[i + 1] - starts[i])))];
+        double[] rms =
+        [
+            .. Enumerable.Range(0, starts.Count - 1).Select(
+                i => Rms(wave.Amperes.AsSpan(starts[i], starts[i + 1] - starts[i]))),
+        ];
         double[][] seconds = [.. Enumerable.Range(0, rms.Length - Tenths + 1).Select(first => rms[first..(first + Tenths)])];
         double strong = StrongShare * seconds.Max(second => second.Average());
-        int best = Enumerable.Range(0, seconds.Length).Where(i => seconds[i].Average() >= strong).MinBy(i => seconds[i].Max() / Math.Max(seconds[i].Min(), 1e-12));
+        int best = Enumerable.Range(0, seconds.Length).Where(i => seconds[i].Average() >= strong)
+            .MinBy(i => seconds[i].Max() / Math.Max(seconds[i].Min(), 1e-12));
         int from = starts[best];
         int to = best + Tenths < starts.Count ? starts[best + Tenths] : times.Length;
         return wave with { Seconds = times[from..to], Amperes = wave.Amperes[from..to] };

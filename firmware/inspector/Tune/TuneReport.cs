@@ -69,15 +69,18 @@ internal static class TuneReport
         if (!settings.IsPossible)
         {
             string names = string.Join(", ", tuning.TooSmall.Select(recording => recording.Source.Name));
-            return $"Too close to be told apart: {names}. A tool must show {TaughtLevels.ToolOverQuiet} times what the line shows at most without it, "
-                + $"here {TaughtLevels.ToolOverQuiet * tuning.Quiet / 1000.0:0.00} A. "
+            return $"Too close to be told apart: {names}. A tool must show {TaughtLevels.ToolOverQuiet} times what the line shows at "
+                + $"most without it, here {TaughtLevels.ToolOverQuiet * tuning.Quiet / 1000.0:0.00} A. "
                 + "More turns of the tool's wire through the sensor lift it above the sensor's own noise.";
         }
 
         return tuning.IsGood
-            ? $"start-at {FirmwareText.Of(SettingId.StartAt, settings.StartAt)} and stop-below {FirmwareText.Of(SettingId.StopBelow, settings.StopBelow)} "
-                + $"tell all apart by {tuning.Recordings.Min(recording => recording.Margin(settings)):0.0} times at least. A tool that was not recorded and shows less than start-at is not seen."
-            : "With these levels the core does not do what it should with every recording: see the table. There are no settings to use.";
+            ? $"start-at {FirmwareText.Of(SettingId.StartAt, settings.StartAt)} and stop-below "
+                + $"{FirmwareText.Of(SettingId.StopBelow, settings.StopBelow)} "
+                + $"tell all apart by {tuning.Recordings.Min(recording => recording.Margin(settings)):0.0} times at least. A "
+                + "tool that was not recorded and shows less than start-at is not seen."
+            : "With these levels the core does not do what it should with every recording: see the table. There are no settings "
+                + "to use.";
     }
 
     private static IEnumerable<string[]> Rows(Tuning tuning) => tuning.Recordings.Select(recording => new[]

@@ -28,7 +28,8 @@ internal sealed class TunedRecording(ReplaySource source, bool isQuiet, int show
     /// <summary>Gives how far it is from start-at, as a factor.</summary>
     /// <param name="settings">The settings.</param>
     /// <returns>1 or more on the right side.</returns>
-    public double Margin(TunedSettings settings) => isQuiet ? (double)settings.StartAt / Math.Max(1, shown) : (double)shown / settings.StartAt;
+    public double Margin(TunedSettings settings) =>
+        isQuiet ? (double)settings.StartAt / Math.Max(1, shown) : (double)shown / settings.StartAt;
 
     /// <summary>Lets the core decide with settings.</summary>
     /// <param name="settings">The settings.</param>

@@ -27,7 +27,8 @@ internal sealed class Tuning
     public int Quiet => Recordings.Where(recording => recording.IsQuiet).Max(recording => recording.Milliamperes);
 
     /// <summary>Gets the tools too small for the quiet line.</summary>
-    public IEnumerable<TunedRecording> TooSmall => Recordings.Where(recording => !recording.IsQuiet && !new TunedSettings(Quiet, recording.Milliamperes).IsPossible);
+    public IEnumerable<TunedRecording> TooSmall =>
+        Recordings.Where(recording => !recording.IsQuiet && !new TunedSettings(Quiet, recording.Milliamperes).IsPossible);
 
     /// <summary>Gets a value indicating whether all can be told apart and the core does so.</summary>
     public bool IsGood => Settings.IsPossible && Recordings.All(recording => recording.IsGood);
@@ -55,11 +56,14 @@ internal sealed class Tuning
             int shown = ToolMeasure.Of(source, most).Milliamperes;
             recordings.Add(shown > 0
                 ? new TunedRecording(source, false, shown)
-                : throw new UserException($"{source.Name} shows no tool: it stays near the quiet line's {most / 1000.0:0.00} A, or is over in half a second; --idle is for recordings with all tools off."));
+                : throw new UserException(
+                    $"{source.Name} shows no tool: it stays near the quiet line's {most / 1000.0:0.00} A, or is over in half a "
+                    + "second; --idle is for recordings with all tools off."));
             progress(++done / steps);
         }
 
-        TunedSettings settings = new(most, recordings.Where(recording => !recording.IsQuiet).Min(recording => recording.Milliamperes));
+        TunedSettings settings = new(
+            most, recordings.Where(recording => !recording.IsQuiet).Min(recording => recording.Milliamperes));
         foreach (TunedRecording recording in recordings.Where(_ => settings.IsPossible))
         {
             recording.Try(settings);
@@ -81,7 +85,9 @@ internal sealed class Tuning
                     greatest = Math.Max(greatest, core.SwingMilliamperes);
                 }
             });
-        return greatest > 0 ? greatest : throw new UserException($"{source.Name} is too short for a quiet line; some seconds are needed.");
+        return greatest > 0
+            ? greatest
+            : throw new UserException($"{source.Name} is too short for a quiet line; some seconds are needed.");
     }
 
     // Levels are of one sensor as it is set; a table's readings go through the default one.
@@ -94,7 +100,8 @@ internal sealed class Tuning
             {
                 string name = SettingsTable.Row(id).Name;
                 throw new UserException(
-                    $"{sources[0].Name} and {other.Name} are of different sensors: {name} is {FirmwareText.Of(id, sources[0].Settings[id])} in one and "
+                    $"{sources[0].Name} and {other.Name} are of different sensors: {name} is "
+                    + $"{FirmwareText.Of(id, sources[0].Settings[id])} in one and "
                     + $"{FirmwareText.Of(id, other.Settings[id])} in the other.");
             }
         }

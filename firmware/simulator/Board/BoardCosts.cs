@@ -2,8 +2,8 @@ namespace NanoDustSwitch.Simulator.Board;
 
 /// <summary>
 /// What the firmware's work costs on the ESP32: the one place for these figures. Instructions are those of the cost meter
-/// (tests/conformance, filter CostTests, which also compares them); the times are the middle of the plan, as nobody has measured a board. The
-/// plan's times are means over all instructions, dear calls among them.
+/// (tests/conformance, filter CostTests, which also compares them); the times are the middle of the plan, as nobody has measured
+/// a board. The plan's times are means over all instructions, dear calls among them.
 /// </summary>
 internal sealed class BoardCosts
 {

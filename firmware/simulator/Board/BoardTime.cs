@@ -8,7 +8,8 @@ namespace NanoDustSwitch.Simulator.Board;
 internal sealed class BoardTime(BoardCosts costs, ShopRandom random)
 {
     /// <summary>Gets the time of a reading, conversion included.</summary>
-    public long Reading { get; } = (long)(costs.ConversionMicroseconds + (costs.ReadingInstructions * costs.InstructionMicroseconds));
+    public long Reading { get; } = (long)(
+        costs.ConversionMicroseconds + (costs.ReadingInstructions * costs.InstructionMicroseconds));
 
     /// <summary>Gets the time of closing a bucket.</summary>
     public long Closing { get; } = (long)(costs.ClosingInstructions * costs.InstructionMicroseconds);
@@ -31,7 +32,9 @@ internal sealed class BoardTime(BoardCosts costs, ShopRandom random)
     /// <summary>Draws the stall of the garbage collection that a typed line may bring about.</summary>
     /// <returns>Microseconds, 0 for none.</returns>
     public long Collection() =>
-        random.NextDouble() < costs.CollectionChance ? Draw(costs.LeastCollectionMilliseconds, costs.MostCollectionMilliseconds) : 0;
+        random.NextDouble() < costs.CollectionChance
+            ? Draw(costs.LeastCollectionMilliseconds, costs.MostCollectionMilliseconds)
+            : 0;
 
     private long Draw(double leastMilliseconds, double mostMilliseconds) =>
         (long)(1e3 * (leastMilliseconds + ((mostMilliseconds - leastMilliseconds) * random.NextDouble())));

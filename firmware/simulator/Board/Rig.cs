@@ -21,7 +21,9 @@ internal sealed class Rig
     /// <summary>Gets the firmware.</summary>
     public Switch Switch { get; private set; }
 
-    /// <summary>Gets a value indicating whether the board is without power or not up again yet; its firmware is the old one then.</summary>
+    /// <summary>
+    /// Gets a value indicating whether the board is without power or not up again yet; its firmware is the old one then.
+    /// </summary>
     public bool IsDark { get; private set; }
 
     /// <summary>Gets how often the firmware has come up again.</summary>

@@ -14,8 +14,18 @@ internal static class CurrentPanel
     public static Plot Draw(IReadOnlyList<TracePoint> trace, float top, float bottom)
     {
         Plot panel = ChartStyle.Panel("current, A rms", top, bottom);
-        ChartStyle.AddLine(panel, [.. trace.Select(p => new Coordinates(p.Seconds, p.VacuumAmperes))], ChartStyle.Orange, "vacuum", LinePattern.Solid);
-        ChartStyle.AddLine(panel, [.. trace.Select(p => new Coordinates(p.Seconds, p.ToolAmperes))], ChartStyle.Blue, "tools, true", LinePattern.Solid);
+        ChartStyle.AddLine(
+            panel,
+            [.. trace.Select(p => new Coordinates(p.Seconds, p.VacuumAmperes))],
+            ChartStyle.Orange,
+            "vacuum",
+            LinePattern.Solid);
+        ChartStyle.AddLine(
+            panel,
+            [.. trace.Select(p => new Coordinates(p.Seconds, p.ToolAmperes))],
+            ChartStyle.Blue,
+            "tools, true",
+            LinePattern.Solid);
         double most = trace.Count > 0 ? Math.Max(1, trace.Max(p => Math.Max(p.ToolAmperes, p.VacuumAmperes))) : 1;
         panel.Axes.SetLimitsY(-0.03 * most, 1.05 * most);
         return panel;

@@ -24,13 +24,19 @@ internal static class SwingPanel
         Add(panel, trace, p => p.StopAmperes, ChartStyle.Black, "stop level", LinePattern.Dotted);
         double most = trace.Count > 0 ? trace.Max(p => Math.Max(p.SwingAmperes, p.StartAmperes)) : 0;
         panel.Axes.SetLimitsY(Math.Log10(Least), Math.Log10(1.2 * Math.Max(1, most)));
-        panel.Axes.Left.TickGenerator = new NumericManual([.. s_ticks.Select(Math.Log10)], [.. s_ticks.Select(tick => $"{tick}")]);
+        panel.Axes.Left.TickGenerator = new NumericManual(
+            [.. s_ticks.Select(Math.Log10)], [.. s_ticks.Select(tick => $"{tick}")]);
         return panel;
     }
 
     // A current of nothing has no logarithm; it is drawn along the lower edge.
     private static void Add(
-        Plot panel, IReadOnlyList<TracePoint> trace, Func<TracePoint, double> amperes, Color color, string name, LinePattern pattern)
+        Plot panel,
+        IReadOnlyList<TracePoint> trace,
+        Func<TracePoint, double> amperes,
+        Color color,
+        string name,
+        LinePattern pattern)
     {
         Coordinates[] points = [.. trace.Select(p => new Coordinates(p.Seconds, Math.Log10(Math.Max(Least, amperes(p)))))];
         ChartStyle.AddLine(panel, points, color, name, pattern);

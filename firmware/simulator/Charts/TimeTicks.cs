@@ -7,7 +7,10 @@ internal sealed class TimeTicks
 {
     private const int Most = 15;
 
-    private static readonly double[] s_steps = [0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200];
+    private static readonly double[] s_steps =
+    [
+        0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200,
+    ];
 
     private readonly double _from;
     private readonly double _to;

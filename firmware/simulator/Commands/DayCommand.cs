@@ -24,7 +24,8 @@ internal static class DayCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
-        Command command = new("day", "Run a day from a JSON file; comments are allowed, firmware/simulator/Days/demo-day.json is an example.");
+        Command command = new(
+            "day", "Run a day from a JSON file; comments are allowed, firmware/simulator/Days/demo-day.json is an example.");
         Argument<string> file = new("FILE") { Description = "The day." };
         command.Arguments.Add(file);
         Options options = new();
@@ -75,7 +76,11 @@ internal static class DayCommand
     {
         public Option<long?> Seed { get; } = new("--seed") { Description = "Seed of all chance; the day's own without it." };
 
-        public Option<int> Seeds { get; } = new("--seeds") { Description = "Run so many seeds in a row and print the sums.", DefaultValueFactory = _ => 1 };
+        public Option<int> Seeds { get; } = new("--seeds")
+        {
+            Description = "Run so many seeds in a row and print the sums.",
+            DefaultValueFactory = _ => 1,
+        };
 
         public Option<string?> Chart { get; } = new("--chart") { Description = "Write a chart to this PNG file." };
 
@@ -83,7 +88,8 @@ internal static class DayCommand
 
         public Option<string?> Pace { get; } = new("--pace")
         {
-            Description = "ideal (work takes no time) or esp32 (readings, work and flash writes take the board's time); the day's own without it.",
+            Description = "ideal (work takes no time) or esp32 (readings, work and flash writes take the board's time); the "
+                + "day's own without it.",
         };
 
         public void AddTo(Command command)

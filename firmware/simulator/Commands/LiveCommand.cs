@@ -17,7 +17,8 @@ internal static class LiveCommand
         Command command = new(
             "live",
             "The board's console on this terminal, in real time, below a picture of shop and switch where there is room for one "
-            + "(80 by 24); lines that begin with / work the shop. When the input is no terminal, in virtual time to the end of the input.");
+            + "(80 by 24); lines that begin with / work the shop. When the input is no terminal, in virtual time to the end of "
+            + "the input.");
         Option<string?> settings = SettingsOption.Create();
         command.Options.Add(settings);
         command.SetAction(parsed => Run(SettingsOption.Shop(parsed.GetValue(settings))));

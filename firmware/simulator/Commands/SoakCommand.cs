@@ -18,10 +18,18 @@ internal static class SoakCommand
     {
         Command command = new(
             "soak",
-            "Run evenings of random work in random shops at the board's pace, with lamps, noise, drift and mishaps, until so many hours of shop time are over. "
-            + "Exit code 0: nothing missed, nothing false, memory flat.");
-        Option<double> hours = new("--hours") { Description = "Hours of shop time; a year of evenings is about 500.", DefaultValueFactory = _ => 500 };
-        Option<long> seed = new("--seed") { Description = "Seed of the first evening; the others follow it.", DefaultValueFactory = _ => 1 };
+            "Run evenings of random work in random shops at the board's pace, with lamps, noise, drift and mishaps, until so "
+            + "many hours of shop time are over. Exit code 0: nothing missed, nothing false, memory flat.");
+        Option<double> hours = new("--hours")
+        {
+            Description = "Hours of shop time; a year of evenings is about 500.",
+            DefaultValueFactory = _ => 500,
+        };
+        Option<long> seed = new("--seed")
+        {
+            Description = "Seed of the first evening; the others follow it.",
+            DefaultValueFactory = _ => 1,
+        };
         command.Options.Add(hours);
         command.Options.Add(seed);
         command.SetAction(parsed => Run(parsed.GetValue(hours), parsed.GetValue(seed)));
@@ -32,7 +40,7 @@ internal static class SoakCommand
     {
         if (!(hours > 0 && hours <= MostHours))
         {
-            throw new UserException(FormattableString.Invariant($"--hours {hours} is not allowed: more than 0, at most {MostHours}."));
+            throw new UserException($"--hours {hours} is not allowed: more than 0, at most {MostHours}.");
         }
 
         if (seed is < 0 or > int.MaxValue)
@@ -41,21 +49,24 @@ internal static class SoakCommand
         }
 
         Stopwatch watch = Stopwatch.StartNew();
-        SoakRun run = AnsiConsole.Progress().AutoClear(true).Columns(new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn()).Start(context =>
+        Progress progress = AnsiConsole.Progress().AutoClear(true).Columns(
+            new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn());
+        SoakRun run = progress.Start(context =>
         {
-            ProgressTask task = context.AddTask(FormattableString.Invariant($"{hours:0.#} h of evenings"), maxValue: hours);
+            ProgressTask task = context.AddTask($"{hours:0.#} h of evenings", maxValue: hours);
             return new SoakRun(seed, hours).Run(task.Increment);
         });
         Console.WriteLine(run.Sums.ToString());
         Console.WriteLine(run.Heap.CanTell
-            ? FormattableString.Invariant($"managed heap after each evening: {run.Heap.First:0.0} MB in the first quarter, {run.Heap.Last:0.0} MB in the last, {(run.Heap.IsFlat ? "flat" : "GROWING")}")
+            ? $"managed heap after each evening: {run.Heap.First:0.0} MB in the first quarter, {run.Heap.Last:0.0} MB in the "
+                + $"last, {(run.Heap.IsFlat ? "flat" : "GROWING")}"
             : "managed heap: too few evenings to tell");
         foreach (string verdict in run.Verdicts.Take(MostVerdicts))
         {
             Console.WriteLine(verdict);
         }
 
-        Console.WriteLine(FormattableString.Invariant($"took {watch.Elapsed.TotalMinutes:0.0} min on {Environment.ProcessorCount} cores"));
+        Console.WriteLine($"took {watch.Elapsed.TotalMinutes:0.0} min on {Environment.ProcessorCount} cores");
         return run.IsGood ? ExitCode.Good : ExitCode.Bad;
     }
 }

@@ -50,7 +50,9 @@ internal sealed class Day
     /// <summary>Gets or sets the tools.</summary>
     public IReadOnlyList<ToolSpecification> Tools { get; set; } = [];
 
-    /// <summary>Gets or sets the lines that are typed at the console before the day begins, such as "run-on 8"; they are saved.</summary>
+    /// <summary>
+    /// Gets or sets the lines that are typed at the console before the day begins, such as "run-on 8"; they are saved.
+    /// </summary>
     public IReadOnlyList<string> Settings { get; set; } = [];
 
     /// <summary>Gets or sets what happens, in order of time.</summary>

@@ -30,7 +30,8 @@ internal static class DayReport
     /// <returns>The table.</returns>
     public static Table Timeline(IReadOnlyList<Entry> entries)
     {
-        Table timeline = new Table().Border(TableBorder.None).AddColumn("time", c => c.NoWrap()).AddColumn("who", c => c.NoWrap()).AddColumn("what");
+        Table timeline = new Table().Border(TableBorder.None).AddColumn("time", c => c.NoWrap()).AddColumn("who", c => c.NoWrap())
+            .AddColumn("what");
         foreach (Entry entry in entries)
         {
             string style = entry.Who switch

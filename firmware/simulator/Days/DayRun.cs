@@ -22,7 +22,9 @@ internal sealed class DayRun
     private bool _wasDark;
     private int _boots;
 
-    /// <summary>Initializes a new instance of the <see cref="DayRun"/> class: the board comes up and the settings are typed.</summary>
+    /// <summary>
+    /// Initializes a new instance of the <see cref="DayRun"/> class: the board comes up and the settings are typed.
+    /// </summary>
     /// <param name="day">The day.</param>
     /// <param name="seed">The seed of all chance.</param>
     /// <param name="isTraced">Whether a trace is kept.</param>
@@ -127,7 +129,8 @@ internal sealed class DayRun
     private void TypeSetting(string line)
     {
         string answer = Rig.Ask(line);
-        if (!answer.Contains("(not saved yet)", StringComparison.Ordinal) && !answer.Contains("(as saved)", StringComparison.Ordinal))
+        if (!answer.Contains("(not saved yet)", StringComparison.Ordinal)
+            && !answer.Contains("(as saved)", StringComparison.Ordinal))
         {
             string last = answer.Split('\n', StringSplitOptions.RemoveEmptyEntries)[^2];
             throw new UserException($"The switch does not take the setting '{line}': {last}");

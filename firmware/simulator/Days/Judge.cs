@@ -8,9 +8,11 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <remarks>
 /// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay
 /// and two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of
-/// the surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, once its window is full, and may see a fall by chance in one look: that counts too. With a start-at within
-/// the stored noise of a cycle half a second more, for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The detector's levels are good to 8 %, and hum and
-/// noise add to what it sees: a current from 90 % of start-at on, less the hum and a quarter of the noise, is no false start.
+/// the surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, once its window is full,
+/// and may see a fall by chance in one look: that counts too. With a start-at within the stored noise of a cycle half a second
+/// more, for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The
+/// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum and
+/// a quarter of the noise, is no false start.
 /// </remarks>
 internal sealed class Judge
 {
@@ -71,7 +73,9 @@ internal sealed class Judge
     /// <summary>Gets the starts that no current asked for.</summary>
     public int False { get; private set; }
 
-    /// <summary>Gets the times from the onset of the current to the command, in milliseconds, of the starts with the vacuum off.</summary>
+    /// <summary>
+    /// Gets the times from the onset of the current to the command, in milliseconds, of the starts with the vacuum off.
+    /// </summary>
     public List<double> Delays { get; } = [];
 
     /// <summary>Looks at the shop and the switch after a step.</summary>
@@ -150,7 +154,9 @@ internal sealed class Judge
             return;
         }
 
-        _wasExcused = _wasExcused || _person.HasSwitchBlind || core.Vacuum.State is VacuumState.Held or VacuumState.AwaitingStop or VacuumState.Faulted;
+        _wasExcused = _wasExcused
+            || _person.HasSwitchBlind
+            || core.Vacuum.State is VacuumState.Held or VacuumState.AwaitingStop or VacuumState.Faulted;
         if (_delayEnd == 0 && IsSurgeOver(now, swing))
         {
             _delayEnd = now;
@@ -202,7 +208,9 @@ internal sealed class Judge
 
     private void Decide(long now)
     {
-        double longest = _startDelay == CoreSettings.AfterSurge ? Math.Max(_onset + (15 * _cycle), _delayEnd + (3 * _cycle)) : _delayEnd + (3 * _cycle);
+        double longest = _startDelay == CoreSettings.AfterSurge
+            ? Math.Max(_onset + (15 * _cycle), _delayEnd + (3 * _cycle))
+            : _delayEnd + (3 * _cycle);
 
         // What opened before the tool could be seen rests first.
         bool rests = _openedAt <= _onset + (2 * _cycle);

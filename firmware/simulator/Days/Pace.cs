@@ -14,7 +14,8 @@ internal sealed record Pace(double Rate, double Jitter, BoardCosts? Costs = null
     private const int StallStream = 7;
 
     /// <summary>
-    /// Gets the time from power-on to the beginning of the day, in microseconds: to come up, take the settings and learn the line.
+    /// Gets the time from power-on to the beginning of the day, in microseconds: to come up, take the settings and learn the
+    /// line.
     /// </summary>
     public long WarmUp => Costs is null ? 2_000_000 : 4_000_000;
 

@@ -63,8 +63,11 @@ internal sealed class Person
     /// <summary>Gets the time at which a tool last began or ceased to draw its current by what the person did, or -1.</summary>
     public long LastToolChange { get; private set; }
 
-    /// <summary>Gets a value indicating whether the switch cannot see: its sensor's plug is out, or its converter is at fault.</summary>
-    public bool HasSwitchBlind => _shop.Sensor.State != SensorState.Healthy || _shop.Converter.IsFrozen || _shop.Converter.IsFailing;
+    /// <summary>
+    /// Gets a value indicating whether the switch cannot see: its sensor's plug is out, or its converter is at fault.
+    /// </summary>
+    public bool HasSwitchBlind =>
+        _shop.Sensor.State != SensorState.Healthy || _shop.Converter.IsFrozen || _shop.Converter.IsFailing;
 
     /// <summary>Gets the lines to be typed; the owner of the board types them.</summary>
     public Queue<string> Lines { get; } = new();

@@ -67,7 +67,8 @@ internal sealed class SeriesSums
     /// <inheritdoc/>
     public override string ToString()
     {
-        string text = $"{_runs} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, {Faults} faults, {Trips} breaker trips; "
+        string text = $"{_runs} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, {Faults} "
+            + $"faults, {Trips} breaker trips; "
             + $"delay median {DayReport.Milliseconds(DayReport.Median(_delays))}, "
             + $"worst {DayReport.Milliseconds(_delays.DefaultIfEmpty(double.NaN).Max())}";
         if (Missed == 0 && Starts > 0)
@@ -83,7 +84,8 @@ internal sealed class SeriesSums
         if (_bad.Count > 0)
         {
             string more = _bad.Count > MostSeeds ? ", …" : "";
-            text += $"{Environment.NewLine}{_bad.Count} seeds with missed or false starts: {string.Join(", ", _bad.Take(MostSeeds))}{more}";
+            text += $"{Environment.NewLine}{_bad.Count} seeds with missed or false starts: "
+                + $"{string.Join(", ", _bad.Take(MostSeeds))}{more}";
         }
 
         return text;

@@ -55,7 +55,8 @@ internal sealed class Storyteller(List<Entry> timeline)
         Tell(now, text);
     }
 
-    private string? Reason(VacuumState from, VacuumState to, DetectionCore core, SettingValues settings, long now) => (from, to) switch
+    private string? Reason(
+        VacuumState from, VacuumState to, DetectionCore core, SettingValues settings, long now) => (from, to) switch
     {
         (VacuumState.Starting, VacuumState.Following) => settings[SettingId.StartDelay] == CoreSettings.AfterSurge
             ? $"vacuum ON: the start surge is over, {(now - _startingSince) / 1000.0:0} ms after the tool was seen"

@@ -2,7 +2,9 @@ using NanoDustSwitch.Simulator.Board;
 
 namespace NanoDustSwitch.Simulator.Live;
 
-/// <summary>A session whose lines come from a file or another program: in virtual time, each answer in full before the next line.</summary>
+/// <summary>
+/// A session whose lines come from a file or another program: in virtual time, each answer in full before the next line.
+/// </summary>
 internal static class PipedSession
 {
     // After the last line, what still waits (a save, for example) may happen.

@@ -7,7 +7,9 @@ namespace NanoDustSwitch.Simulator.Live;
 /// <param name="rig">The board.</param>
 internal sealed class RealTime(Rig rig)
 {
-    /// <summary>A good time to sleep between two calls, in milliseconds: short against a key press, long against a step.</summary>
+    /// <summary>
+    /// A good time to sleep between two calls, in milliseconds: short against a key press, long against a step.
+    /// </summary>
     public const int PauseMilliseconds = 5;
 
     // Behind by more than this, the PC slept or the program was stopped; that time is left out, not made up for.

@@ -37,7 +37,8 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     public bool HasQuit { get; private set; }
 
     /// <summary>
-    /// Gets or sets how the session lets time pass in which somebody does something: at once, unless it keeps pace with the clock.
+    /// Gets or sets how the session lets time pass in which somebody does something: at once, unless it keeps pace with the
+    /// clock.
     /// </summary>
     public Action<long> Hold { get; set; } = microseconds => rig.RunUntil(rig.Board.ShopTime + microseconds);
 
@@ -97,8 +98,10 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     private string[] Tools(long now) =>
     [
         .. shop.Wiring.Tools.Select(tool =>
-            $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws {tool.RmsAmperes(now):0.00} A"),
-        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.IsRelayClosed ? "fed" : "not fed"),-12} draws {shop.Vacuum.RmsAmperes(now):0.00} A",
+            $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws "
+            + $"{tool.RmsAmperes(now):0.00} A"),
+        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.IsRelayClosed ? "fed" : "not fed"),-12} draws "
+        + $"{shop.Vacuum.RmsAmperes(now):0.00} A",
     ];
 
     private string[] With(string name, Action<Tool> act, string text)
@@ -153,7 +156,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
                 return [$"the vacuum's plug is {text}"];
             case "hot" or "cool":
                 vacuum.IsCutOutOpen = text == "hot";
-                return [vacuum.IsCutOutOpen ? "the vacuum's thermal cut-out has opened" : "the vacuum's thermal cut-out has closed"];
+                return [$"the vacuum's thermal cut-out has {(vacuum.IsCutOutOpen ? "opened" : "closed")}"];
             default:
                 throw new UserException("Say /vacuum on, off, in, out, hot or cool.");
         }
@@ -220,7 +223,11 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
 
     private Tool Find(string name)
     {
-        List<Tool> found = [.. shop.Wiring.Tools.Where(tool => name.Length > 0 && tool.Name.Contains(name, StringComparison.OrdinalIgnoreCase))];
+        List<Tool> found =
+        [
+            .. shop.Wiring.Tools.Where(
+                tool => name.Length > 0 && tool.Name.Contains(name, StringComparison.OrdinalIgnoreCase)),
+        ];
         string all = string.Join(", ", shop.Wiring.Tools.Select(tool => tool.Name));
         return found.Count switch
         {

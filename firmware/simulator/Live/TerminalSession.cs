@@ -23,7 +23,8 @@ internal static class TerminalSession
 
         // Looked at before anything is shown: from the first look on, keys come one by one and are not echoed.
         _ = Console.KeyAvailable;
-        Console.WriteLine($"{shop}This is the board's console. Lines that begin with / work the shop around it; /help lists them.{plain}");
+        Console.WriteLine(
+            $"{shop}This is the board's console. Lines that begin with / work the shop around it; /help lists them.{plain}");
         while (!live.Words.HasQuit && !signals.HaveCome)
         {
             time.CatchUp();

@@ -4,8 +4,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.Simulator.Soak;
 
 /// <summary>
-/// Draws an evening's work in some shop: mains, sensor, noise, drift and tools at random, a person who works with them, and now and then a
-/// mishap. Tools and lamps are such as the delivered levels are made for; what they cannot see is in the README.
+/// Draws an evening's work in some shop: mains, sensor, noise, drift and tools at random, a person who works with them, and now
+/// and then a mishap. Tools and lamps are such as the delivered levels are made for; what they cannot see is in the README.
 /// </summary>
 internal sealed class Evening
 {
@@ -72,7 +72,9 @@ internal sealed class Evening
         int count = _random.Next(2, 6);
         for (int i = 0; i < count; i++)
         {
-            ToolKind kind = Pick(ToolKind.Induction, ToolKind.Universal, ToolKind.Universal, ToolKind.SoftStart, ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified);
+            ToolKind kind = Pick(
+                ToolKind.Induction, ToolKind.Universal, ToolKind.Universal, ToolKind.SoftStart,
+                ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified);
             double least = (kind == ToolKind.Rectified ? LeastRectifiedAmperes : LeastAmperes) * (_is230 ? ShareAt230 : 1);
             tools.Add(new ToolSpecification
             {

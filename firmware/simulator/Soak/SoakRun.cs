@@ -43,7 +43,11 @@ internal sealed class SoakRun(long firstSeed, double hours)
                 DayRun run = new DayRun(day, seeds[i], isTraced: false).Run();
                 single[i] = new SeriesSums();
                 single[i].Add(run);
-                verdicts[i] = [.. run.Timeline.Where(entry => entry.Who == Who.Judge).Select(entry => $"seed {seeds[i]}, {TimeSpan.FromMicroseconds(entry.Time):h\\:mm\\:ss}: {entry.Text}")];
+                verdicts[i] =
+                [
+                    .. run.Timeline.Where(entry => entry.Who == Who.Judge).Select(
+                        entry => $"seed {seeds[i]}, {TimeSpan.FromMicroseconds(entry.Time):h\\:mm\\:ss}: {entry.Text}"),
+                ];
                 Heap.Measure();
                 onHours(day.Seconds / 3600);
             });

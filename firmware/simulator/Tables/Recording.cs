@@ -4,7 +4,8 @@ namespace NanoDustSwitch.Simulator.Tables;
 internal static class Recording
 {
     /// <summary>Reads a column.</summary>
-    /// <param name="path">The file: rows of numbers between commas, semicolons, tabs or blanks; there may be header lines above them.</param>
+    /// <param name="path">The file: rows of numbers between commas, semicolons, tabs or blanks; there may be header lines above
+    /// them.</param>
     /// <param name="column">The column, from 1.</param>
     /// <returns>Its numbers, one a row.</returns>
     public static double[] Read(string path, int column) => TableFile.Open(path).Read(column)[0];

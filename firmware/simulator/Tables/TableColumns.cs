@@ -61,14 +61,19 @@ internal static partial class TableColumns
 
         if (Volts().IsMatch(name))
         {
-            throw new UserException($"Column {number} is a voltage by its name, '{name}'; --scale says how many amperes one of its numbers is.");
+            throw new UserException(
+                $"Column {number} is a voltage by its name, '{name}'; --scale says how many amperes one of its numbers is.");
         }
 
-        bool areCounts = values.All(value => value == Math.Floor(value) && value is >= 0 and <= MostCounts) && values.Average() >= LeastCounts;
-        return areCounts ? (RecordingUnit.Counts, "as they are whole numbers about one above 100") : (RecordingUnit.Amperes, "as nothing says otherwise");
+        bool areCounts = values.All(value => value == Math.Floor(value) && value is >= 0 and <= MostCounts)
+            && values.Average() >= LeastCounts;
+        return areCounts
+            ? (RecordingUnit.Counts, "as they are whole numbers about one above 100")
+            : (RecordingUnit.Amperes, "as nothing says otherwise");
     }
 
-    [GeneratedRegex("(?<![a-z])(us|µs|μs|usecs?|microseconds?)(?![a-z])", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        "(?<![a-z])(us|µs|μs|usecs?|microseconds?)(?![a-z])", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Microseconds();
 
     [GeneratedRegex("(?<![a-z])(ms|msecs?|milliseconds?)(?![a-z])", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, 1000)]

@@ -33,7 +33,11 @@ internal sealed class TableFile
             throw new UserException($"There is no file {path}.");
         }
 
-        Guard(path, () => new FileInfo(path).Length > LargestFile ? throw new UserException($"{path} is larger than 500 MB; cut the recording first.") : 0);
+        Guard(
+            path,
+            () => new FileInfo(path).Length > LargestFile
+                ? throw new UserException($"{path} is larger than 500 MB; cut the recording first.")
+                : 0);
     }
 
     /// <summary>Opens a table.</summary>
@@ -42,7 +46,8 @@ internal sealed class TableFile
     public static TableFile Open(string path)
     {
         Check(path);
-        return Guard(path, () => new TableFile(path, TableLayout.Of(path) ?? throw new UserException($"{path} has no row of numbers.")));
+        return Guard(
+            path, () => new TableFile(path, TableLayout.Of(path) ?? throw new UserException($"{path} has no row of numbers.")));
     }
 
     /// <summary>Reads columns.</summary>

@@ -65,7 +65,11 @@ internal sealed class TableLayout
             above.Add(Cells(lines[first++], separator));
         }
 
-        string[] names = [.. cells.Select((_, column) => string.Join(' ', above.Where(row => row.Length >= cells.Length).Select(row => row[column])).Trim())];
+        string[] names =
+        [
+            .. cells.Select((_, column) =>
+                string.Join(' ', above.Where(row => row.Length >= cells.Length).Select(row => row[column])).Trim()),
+        ];
         bool hasComma = separator != "," && cells.Where((cell, column) => isNumber[column]).Any(cell => cell.Contains(','));
         return new TableLayout(separator, first + 1, isNumber, names, hasComma);
     }
@@ -89,7 +93,8 @@ internal sealed class TableLayout
     /// <param name="record">The row as it was parsed.</param>
     /// <param name="separator">What stands between two cells.</param>
     /// <returns>The cells.</returns>
-    public static string[] Cells(string[] record, string separator) => separator == " " ? Array.FindAll(record, cell => cell.Length > 0) : record;
+    public static string[] Cells(string[] record, string separator) =>
+        separator == " " ? Array.FindAll(record, cell => cell.Length > 0) : record;
 
     /// <summary>Reads a number with a decimal point or a decimal comma.</summary>
     /// <param name="cell">The cell.</param>
@@ -98,7 +103,8 @@ internal sealed class TableLayout
     public static bool TryNumber(string cell, out double value)
     {
         string text = cell.Contains('.') ? cell : cell.Replace(',', '.');
-        return double.TryParse(text, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out value)
+        return double.TryParse(
+            text, System.Globalization.NumberStyles.Float, System.Globalization.CultureInfo.InvariantCulture, out value)
             && double.IsFinite(value);
     }
 

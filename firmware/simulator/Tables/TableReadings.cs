@@ -9,7 +9,8 @@ namespace NanoDustSwitch.Simulator.Tables;
 /// <param name="Understood">What was understood of the file, in a sentence or two.</param>
 /// <param name="Fine">More of the readings than the board takes, for the spectrum; null where there are no more.</param>
 /// <param name="FineRate">How many a second these are.</param>
-internal sealed record TableReadings(double[] Values, bool IsCounts, double Rate, string Understood, double[]? Fine = null, double FineRate = 0)
+internal sealed record TableReadings(
+    double[] Values, bool IsCounts, double Rate, string Understood, double[]? Fine = null, double FineRate = 0)
 {
     /// <summary>Least readings a second.</summary>
     public const double LeastRate = 400;
@@ -34,17 +35,22 @@ internal sealed record TableReadings(double[] Values, bool IsCounts, double Rate
         int column = options.Column ?? ValueColumn(path, layout, timeColumn);
         if (options.Rate is null && timeColumn == 0)
         {
-            throw new UserException($"No column of {path} holds times that rise from row to row; --rate says how many readings a second it has.");
+            throw new UserException(
+                $"No column of {path} holds times that rise from row to row; --rate says how many readings a second it has.");
         }
 
         double[][] columns = timeColumn > 0 ? file.Read(timeColumn, column) : file.Read(column);
         double[] values = columns[^1];
         string name = column <= layout.Names.Length ? layout.Names[column - 1] : "";
-        (RecordingUnit unit, string by) = options.Unit is { } said ? (said, "by --unit") : TableColumns.UnitOf(name, values, options.Scale is not null, column);
+        (RecordingUnit unit, string by) = options.Unit is { } said
+            ? (said, "by --unit")
+            : TableColumns.UnitOf(name, values, options.Scale is not null, column);
         double factor = (options.Scale ?? 1) * (unit == RecordingUnit.Milliamperes ? 0.001 : 1);
         values = [.. values.Select(value => value * factor)];
-        string understood = $"{layout.IsNumber.Length} column{(layout.IsNumber.Length == 1 ? "" : $"s between {layout.SeparatorName}")}"
-            + $"{(layout.HasDecimalComma ? ", decimal comma" : "")}, numbers from line {layout.FirstLine}; column {column}{(name.Length > 0 ? $" ('{name}')" : "")} in {Name(unit)}, {by}";
+        string understood =
+            $"{layout.IsNumber.Length} column{(layout.IsNumber.Length == 1 ? "" : $"s between {layout.SeparatorName}")}"
+            + $"{(layout.HasDecimalComma ? ", decimal comma" : "")}, numbers from line {layout.FirstLine}; column "
+            + $"{column}{(name.Length > 0 ? $" ('{name}')" : "")} in {Name(unit)}, {by}";
         bool isCounts = unit == RecordingUnit.Counts;
         if (options.Rate is { } rate)
         {
@@ -61,7 +67,12 @@ internal sealed record TableReadings(double[] Values, bool IsCounts, double Rate
     {
         bool[] isNumber = file.Layout.IsNumber;
         int first = Array.IndexOf(isNumber, true) + 1;
-        return first > 0 && first != options.Column && (options.Rate is null || isNumber.Count(one => one) > 1) && TableColumns.AreTimes(file.Read(first)[0]) ? first : 0;
+        return first > 0
+            && first != options.Column
+            && (options.Rate is null || isNumber.Count(one => one) > 1)
+            && TableColumns.AreTimes(file.Read(first)[0])
+            ? first
+            : 0;
     }
 
     private static int ValueColumn(string path, TableLayout layout, int timeColumn)
@@ -76,7 +87,8 @@ internal sealed record TableReadings(double[] Values, bool IsCounts, double Rate
         if (rate < LeastRate)
         {
             throw new UserException(
-                $"{path} has {rate:0.###} readings a second; it takes {LeastRate:0} at least, as a bucket of 2.5 ms wants one. Are its times in seconds, or does a header say 'ms' or 'us'?");
+                $"{path} has {rate:0.###} readings a second; it takes {LeastRate:0} at least, as a bucket of 2.5 ms wants one. "
+                + "Are its times in seconds, or does a header say 'ms' or 'us'?");
         }
 
         double longest = 0;
@@ -114,7 +126,13 @@ internal sealed record TableReadings(double[] Values, bool IsCounts, double Rate
 
         (double[]? fine, double fineRate) = unevenness < 1 ? Means(values, (int)(rate / MostForSpectrum), rate) : (null, 0);
         string why = unevenness < 1 ? "" : " at uneven distances";
-        return new TableReadings(taken, isCounts, BoardRate, $"{understood}, {rate:#,0.##} readings a second{why}; the board takes {BoardRate:#,0} of them.", fine, fineRate);
+        return new TableReadings(
+            taken,
+            isCounts,
+            BoardRate,
+            $"{understood}, {rate:#,0.##} readings a second{why}; the board takes {BoardRate:#,0} of them.",
+            fine,
+            fineRate);
     }
 
     private static (double[] Values, double Rate) Means(double[] values, int together, double rate)

@@ -1,6 +1,8 @@
 namespace NanoDustSwitch.Simulator.Terminal;
 
-/// <summary>A logarithmic scale from a twentieth of an ampere to fifty: a lamp and a saw's start both have their place on it.</summary>
+/// <summary>
+/// A logarithmic scale from a twentieth of an ampere to fifty: a lamp and a saw's start both have their place on it.
+/// </summary>
 /// <param name="width">Its columns.</param>
 internal sealed class AmpereScale(int width)
 {

@@ -14,7 +14,8 @@ internal sealed class SwingBar(Glyphs glyphs)
     /// <param name="stop">The lower level.</param>
     /// <param name="start">The upper one.</param>
     /// <returns>The look.</returns>
-    public static Style Look(double seen, double stop, double start) => seen >= start ? Looks.Running : seen >= stop ? Looks.Passing : Looks.Quiet;
+    public static Style Look(double seen, double stop, double start) =>
+        seen >= start ? Looks.Running : seen >= stop ? Looks.Passing : Looks.Quiet;
 
     /// <summary>Draws.</summary>
     /// <param name="width">Columns.</param>

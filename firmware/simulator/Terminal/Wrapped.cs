@@ -27,5 +27,6 @@ internal static class Wrapped
     }
 
     // A word that is wider than a line is cut; nobody says such a word but a device that is none of ours.
-    private static IEnumerable<string> Pieces(string word, int width) => word.Length <= width ? [word] : word.Chunk(Math.Max(1, width)).Select(piece => new string(piece));
+    private static IEnumerable<string> Pieces(string word, int width) =>
+        word.Length <= width ? [word] : word.Chunk(Math.Max(1, width)).Select(piece => new string(piece));
 }

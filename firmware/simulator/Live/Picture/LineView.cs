@@ -21,7 +21,8 @@ internal sealed class LineView(LiveShop live, Glyphs glyphs)
         double seen = live.Rig.IsDark ? 0 : core.SwingMilliamperes / 1000.0;
         return new Rows(
             [
-                Looks.Heading($"current on the line, as the switch sees it in {live.Rig.Switch.Readings.ASecond:#,0} readings a second"),
+                Looks.Heading(
+                    $"current on the line, as the switch sees it in {live.Rig.Switch.Readings.ASecond:#,0} readings a second"),
                 .. _bar.Draw(width, seen, core.StopMilliamperes / 1000.0, core.StartMilliamperes / 1000.0),
             ]);
     }

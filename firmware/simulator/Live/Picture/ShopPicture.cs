@@ -40,7 +40,8 @@ internal sealed class ShopPicture(LiveShop live, ConsoleScreen screen, Glyphs gl
         Layout box = new Layout().Update(_switch.Draw(isLampOn, width - toolsWidth));
         Layout line = new Layout().Size(LineRows).Update(_line.Draw(width));
         Layout console = new Layout().Update(
-            _console.Draw("the board's console; lines that begin with / work the shop: /help, /quit", shopLine, width, consoleRows));
+            _console.Draw(
+                "the board's console; lines that begin with / work the shop: /help, /quit", shopLine, width, consoleRows));
         return new Layout().SplitRows(new Layout().Size(topRows).SplitColumns(tools, box), line, console);
     }
 }

@@ -32,7 +32,9 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
         List<IRenderable> lines =
         [
             Looks.Heading("switch"),
-            live.Rig.IsDark ? Line("state", "without power", Looks.Wrong) : Line("state", StateLooks.Words(state), StateLooks.Look(state)),
+            live.Rig.IsDark
+                ? Line("state", "without power", Looks.Wrong)
+                : Line("state", StateLooks.Words(state), StateLooks.Look(state)),
             .. Why(width - LabelWidth - 1),
             Panel(isLampOn),
             Relay(),

@@ -39,6 +39,8 @@ internal sealed class ToolsView(VirtualShop shop, Glyphs glyphs)
         double amperes = tool.RmsAmperes(now);
         return new Paragraph()
             .Append($" {name,-NameWidth} ", tool.IsRunning ? Looks.Usual : Looks.Quiet)
-            .Append($"{ShopWords.State(tool),-10} {glyphs.Bar(amperes / tool.RatedAmperes / FullBar, barWidth)} {amperes,6:0.00} A", look);
+            .Append(
+                $"{ShopWords.State(tool),-10} {glyphs.Bar(amperes / tool.RatedAmperes / FullBar, barWidth)} {amperes,6:0.00} A",
+                look);
     }
 }

@@ -74,7 +74,9 @@ internal static partial class CLibrary
     [LibraryImport(Name, EntryPoint = "tcgetattr", SetLastError = true)]
     public static partial int GetSettings(int descriptor, Span<byte> settings);
 
-    /// <summary>Changes settings so that bytes pass as they are: no echo, no line ends made over, no key that ends a program.</summary>
+    /// <summary>
+    /// Changes settings so that bytes pass as they are: no echo, no line ends made over, no key that ends a program.
+    /// </summary>
     /// <param name="settings">The settings.</param>
     [LibraryImport(Name, EntryPoint = "cfmakeraw")]
     public static partial void MakeRaw(Span<byte> settings);

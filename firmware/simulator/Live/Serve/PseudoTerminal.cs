@@ -3,7 +3,9 @@ using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Live.Serve;
 
-/// <summary>A serial line without a wire: this side is the program's, the other has a name that a terminal program opens.</summary>
+/// <summary>
+/// A serial line without a wire: this side is the program's, the other has a name that a terminal program opens.
+/// </summary>
 internal sealed class PseudoTerminal : IDisposable
 {
     /// <summary>Opened to be read and written.</summary>
