@@ -9,8 +9,7 @@ namespace NanoDustSwitch.BoardTests;
 [TestClass]
 public partial class PageTests : BoardTest
 {
-    private static readonly string s_page =
-        System.IO.File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "README.md")).ReplaceLineEndings("\n");
+    private static readonly string s_page = Repository.ReadText("firmware/README.md");
 
     [TestMethod]
     public void TheTableOfPinsIsThePlan()

@@ -15,8 +15,7 @@ public sealed partial class PageTests
     [TestMethod]
     public void The_page_shows_what_the_program_prints()
     {
-        string file = Path.Combine(AppContext.BaseDirectory, "README.md");
-        string page = File.ReadAllText(file);
+        string page = Repository.ReadText("hardware/sizing/README.md");
         int examples = 0;
         string expected = Example().Replace(page, match =>
         {

@@ -3,7 +3,7 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 /// <summary>A test over all builds, and over builds that are wrong in one thing.</summary>
 public abstract class BuildTest
 {
-    public static IEnumerable<object[]> Builds => Build.Names.Select(name => new object[] { name });
+    public static IEnumerable<object[]> Builds => BuildFiles.Names.Select(name => new object[] { name });
 
     private protected static void AssertNone(IEnumerable<string> complaints)
     {

@@ -4,18 +4,18 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 [TestClass]
 public class WiringTests : BuildTest
 {
-    private static readonly Build s_one = Build.Load("one-circuit-120");
-    private static readonly Build s_either = Build.Load("one-circuit-230");
-    private static readonly Build s_two = Build.Load("two-circuits-120");
+    private static readonly Build s_one = BuildFiles.Load("one-circuit-120");
+    private static readonly Build s_either = BuildFiles.Load("one-circuit-230");
+    private static readonly Build s_two = BuildFiles.Load("two-circuits-120");
 
     [TestMethod]
     [DynamicData(nameof(Builds))]
-    public void EveryRuleHolds(string name) => AssertNone(WiringRules.All(Build.Load(name)));
+    public void EveryRuleHolds(string name) => AssertNone(WiringRules.All(BuildFiles.Load(name)));
 
     [TestMethod]
     public void TheBuildsThatThePagePromisesAreThere() => CollectionAssert.IsSubsetOf(
         new[] { "one-circuit-120", "one-circuit-230", "one-circuit-two-hot-240", "two-circuits-120", "two-circuits-230", "two-circuits-two-hot" },
-        Build.Names.ToArray());
+        BuildFiles.Names.ToArray());
 
     [TestMethod]
     public void AForgottenWireIsFound() => AssertSome("XV.N has no wire", WiringRules.All(Without(s_one, "XN.4", "XV.N")));
