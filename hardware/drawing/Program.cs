@@ -24,7 +24,8 @@ internal static class Program
             Description = "Netlists (.json) to draw; without any, hardware/wiring/*.json and hardware/circuits/board.json.",
             Arity = ArgumentArity.ZeroOrMore,
         };
-        RootCommand command = new("Draws netlists, each as an SVG file beside it. Exit code 0: drawn; 2: the input cannot be used.") { named };
+        RootCommand command = new(
+            "Draws netlists, each as an SVG file beside it. Exit code 0: drawn; 2: the input cannot be used.") { named };
         command.SetAction(parsed =>
         {
             string[] files = parsed.GetRequiredValue(named) is { Length: > 0 } some ? some : Build.FilesBelow(root);
@@ -47,7 +48,8 @@ internal static class Program
 
         try
         {
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors });
+            return parsed.Invoke(
+                new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors });
         }
         catch (Exception exception) when (exception is InvalidDataException or IOException or UnauthorizedAccessException)
         {

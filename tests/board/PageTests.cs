@@ -77,7 +77,8 @@ public partial class PageTests : BoardTest
     // Figures differ from board to board; the words do not.
     private static void AssertOnPage(string said)
     {
-        string words = WithoutFigures(Regex.Replace(said.Trim(), @"\s*\r?\n\s*", "\n", RegexOptions.None, TimeSpan.FromSeconds(1)));
+        string words = WithoutFigures(
+            Regex.Replace(said.Trim(), @"\s*\r?\n\s*", "\n", RegexOptions.None, TimeSpan.FromSeconds(1)));
         Assert.Contains(words, WithoutFigures(s_page), StringComparison.Ordinal);
     }
 

@@ -90,7 +90,8 @@ public sealed class PartTests
         "board-cradle" => new Point(p.CradleLength, p.CradleWidth, p["cradle_floor"] + p["board_post"]),
         "ring-holder" => Holder("ring_body", p),
         "split-holder" => Holder("split_body", p),
-        "button-guard" => new Point(p["guard_inner"] + (2 * p["guard_wall"]), p["guard_inner"] + (2 * p["guard_wall"]), p.GuardHeight),
+        "button-guard" => new Point(
+            p["guard_inner"] + (2 * p["guard_wall"]), p["guard_inner"] + (2 * p["guard_wall"]), p.GuardHeight),
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "no such part"),
     };
 

@@ -8,7 +8,10 @@ internal static class Csv
 {
     /// <summary>Gives the rows of a table, each with its columns by name.</summary>
     public static IDictionary<string, string>[] Rows(string path) =>
-        [.. Records<dynamic>(path).Cast<IDictionary<string, object>>().Select(row => row.ToDictionary(cell => cell.Key, cell => (string)cell.Value))];
+        [
+            .. Records<dynamic>(path).Cast<IDictionary<string, object>>()
+                .Select(row => row.ToDictionary(cell => cell.Key, cell => (string)cell.Value)),
+        ];
 
     /// <summary>Gives the rows of a table as records whose properties name the columns.</summary>
     public static T[] Records<T>(string path)

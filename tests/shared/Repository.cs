@@ -3,7 +3,9 @@ using System.IO;
 
 namespace NanoDustSwitch;
 
-/// <summary>The repository from which the tests were built. Directory.Build.targets compiles this into every test project.</summary>
+/// <summary>
+/// The repository from which the tests were built. Directory.Build.targets compiles this into every test project.
+/// </summary>
 internal static class Repository
 {
     public const string Solution = "nanoDustSwitch.sln";
@@ -25,7 +27,8 @@ internal static class Repository
         while (!File.Exists(Path.Combine(folder.FullName, Solution)))
         {
             folder = folder.Parent
-                ?? throw new InvalidOperationException($"No {Solution} above {AppContext.BaseDirectory}: run the tests from a checkout.");
+                ?? throw new InvalidOperationException(
+                    $"No {Solution} above {AppContext.BaseDirectory}: run the tests from a checkout.");
         }
 
         return folder.FullName;

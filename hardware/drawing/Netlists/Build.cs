@@ -19,7 +19,9 @@ internal sealed record Build
     /// <summary>What stands below the title.</summary>
     public required string[] Notes { get; init; }
 
-    /// <summary>Whether either conductor of the vacuum's plug may be live: a plug that goes in both ways round, or two hot conductors.</summary>
+    /// <summary>
+    /// Whether either conductor of the vacuum's plug may be live: a plug that goes in both ways round, or two hot conductors.
+    /// </summary>
     public required bool EitherMayBeLive { get; init; }
 
     /// <summary>Colours of lines, of neutrals and of earth.</summary>
@@ -42,7 +44,8 @@ internal sealed record Build
         string wiring = Path.Combine(hardware, "wiring");
         if (!Directory.Exists(wiring))
         {
-            throw new InvalidDataException("There is no folder hardware/wiring here; run this from the repository's root, or name the netlists.");
+            throw new InvalidDataException(
+                "There is no folder hardware/wiring here; run this from the repository's root, or name the netlists.");
         }
 
         return
@@ -55,7 +58,9 @@ internal sealed record Build
     /// <summary>Gives the drawing's place: beside the netlist.</summary>
     public static string DrawingOf(string file) => Path.ChangeExtension(file, ".svg");
 
-    /// <summary>Reads a netlist. What cannot be drawn is an <see cref="InvalidDataException"/> or a <see cref="JsonException"/>.</summary>
+    /// <summary>
+    /// Reads a netlist. What cannot be drawn is an <see cref="InvalidDataException"/> or a <see cref="JsonException"/>.
+    /// </summary>
     public static Build Read(string file)
     {
         byte[] text = Encoding.UTF8.GetBytes(File.ReadAllText(file));
@@ -80,7 +85,8 @@ internal sealed record Build
     }
 
     public Part PartOf(string pin) =>
-        Parts.FirstOrDefault(part => part.Pins.Any(one => part.PinName(one) == pin)) ?? throw new InvalidDataException($"{pin} is no pin.");
+        Parts.FirstOrDefault(part => part.Pins.Any(one => part.PinName(one) == pin))
+        ?? throw new InvalidDataException($"{pin} is no pin.");
 
     public Pin PinOf(string pin)
     {

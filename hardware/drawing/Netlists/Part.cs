@@ -61,7 +61,8 @@ internal sealed record Part
         if (!isOnSheet)
         {
             throw new InvalidDataException(
-                $"{Name} must be on the sheet, with {MarginBefore} free to the left and above and {MarginBehind} to the right and below.");
+                $"{Name} must be on the sheet, with {MarginBefore} free to the left and above and "
+                + $"{MarginBehind} to the right and below.");
         }
 
         _ = Pins;

@@ -10,5 +10,6 @@ internal sealed record Pin(string Name, string Side, string Island)
     public static Pin Parse(string text) =>
         text.Split(' ') is [{ Length: > 0 } name, "left" or "right" or "top" or "bottom", var island] words
             ? new Pin(name, words[1], island)
-            : throw new InvalidDataException($"'{text}' is no pin; it takes a name, a side (left, right, top, bottom) and an island.");
+            : throw new InvalidDataException(
+                $"'{text}' is no pin; it takes a name, a side (left, right, top, bottom) and an island.");
 }

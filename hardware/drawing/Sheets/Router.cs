@@ -3,8 +3,8 @@ using NanoDustSwitch.Drawing.Netlists;
 namespace NanoDustSwitch.Drawing.Sheets;
 
 /// <summary>
-/// Lays the wires of a drawing along its grid: around the parts, with few bends and crossings, and no two on one line. Costs are whole
-/// numbers and the order is that of the source, so the same source gives the same drawing everywhere.
+/// Lays the wires of a drawing along its grid: around the parts, with few bends and crossings, and no two on one line. Costs are
+/// whole numbers and the order is that of the source, so the same source gives the same drawing everywhere.
 /// </summary>
 internal sealed class Router
 {
@@ -134,7 +134,8 @@ internal sealed class Router
                 {
                     costs[(next, direction)] = cost;
                     before[(next, direction)] = at;
-                    open.Enqueue((next, direction), (cost + (Step * (Math.Abs(next.X - end.X) + Math.Abs(next.Y - end.Y))), number++));
+                    open.Enqueue(
+                        (next, direction), (cost + (Step * (Math.Abs(next.X - end.X) + Math.Abs(next.Y - end.Y))), number++));
                 }
             }
         }

@@ -124,7 +124,9 @@ internal sealed class Sheet
         int depth = Units(from.Y) + 20;
         int middle = (Units(from.X) + Units(to.X)) / 2;
         _canvas.Ring(middle, depth, 9, 17);
-        _canvas.Wire($"M{Units(from.X)} {Units(from.Y)} L{Units(from.X)} {depth} L{Units(to.X)} {depth} L{Units(to.X)} {Units(to.Y)}", colour);
+        _canvas.Wire(
+            $"M{Units(from.X)} {Units(from.Y)} L{Units(from.X)} {depth} L{Units(to.X)} {depth} L{Units(to.X)} {Units(to.Y)}",
+            colour);
     }
 
     private void DrawContact(Part part, string[] pins)

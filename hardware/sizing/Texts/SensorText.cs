@@ -15,14 +15,17 @@ internal static class SensorText
     /// <returns>The sensor.</returns>
     public static SensorModel Read(string name) =>
         SensorModels.All.FirstOrDefault(model => model.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase))
-        ?? throw new UserException($"--sensor {name} is not known; known are {string.Join(", ", SensorModels.All.Select(model => model.Name))}.");
+        ?? throw new UserException(
+            $"--sensor {name} is not known; known are {string.Join(", ", SensorModels.All.Select(model => model.Name))}.");
 
     /// <summary>Checks the turns.</summary>
     /// <param name="text">What was typed.</param>
     /// <param name="sensor">The sensor.</param>
     /// <returns>The turns.</returns>
     public static int Turns(string text, SensorModel sensor) =>
-        !int.TryParse(text, out int turns) || turns is < 1 or > MostTurns ? throw new UserException($"--turns {text} is not allowed: 1 to {MostTurns}.")
-        : turns > 1 && sensor.Kind == SensorKind.Hall ? throw new UserException("--turns is for a transformer: the tool's wire goes through a Hall sensor once.")
+        !int.TryParse(text, out int turns) || turns is < 1 or > MostTurns
+            ? throw new UserException($"--turns {text} is not allowed: 1 to {MostTurns}.")
+        : turns > 1 && sensor.Kind == SensorKind.Hall
+            ? throw new UserException("--turns is for a transformer: the tool's wire goes through a Hall sensor once.")
         : turns;
 }

@@ -5,7 +5,9 @@ using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Trials;
 
-/// <summary>What <c>teach</c> makes of the tool in the virtual shop, running without work, and the lines that give the same settings.</summary>
+/// <summary>
+/// What <c>teach</c> makes of the tool in the virtual shop, running without work, and the lines that give the same settings.
+/// </summary>
 internal sealed class Teaching
 {
     private const double ToolSeconds = 7.5;
@@ -63,7 +65,10 @@ internal sealed class Teaching
     /// <summary>Gets what the quiet line shows at most, mA.</summary>
     public int QuietMilliamperes { get; }
 
-    /// <summary>Gets the smallest current of a tool that could be taught, mA, by the firmware's own rule and what its slow lane makes of white noise.</summary>
+    /// <summary>
+    /// Gets the smallest current of a tool that could be taught, mA, by the firmware's own rule and what its slow lane makes of
+    /// white noise.
+    /// </summary>
     public int SmallestMilliamperes { get; }
 
     /// <summary>Gets start-at, mA.</summary>
@@ -110,6 +115,8 @@ internal sealed class Teaching
 
     private static string RefusalIn(string said) => Array.Find(
         said.Split('\n'),
-        line => line.StartsWith("The tool shows", StringComparison.Ordinal) || line.StartsWith("Nothing above", StringComparison.Ordinal) || line.StartsWith("The tool ran", StringComparison.Ordinal))
+        line => line.StartsWith("The tool shows", StringComparison.Ordinal)
+            || line.StartsWith("Nothing above", StringComparison.Ordinal)
+            || line.StartsWith("The tool ran", StringComparison.Ordinal))
         ?? throw new InvalidOperationException("'teach' said: " + said);
 }

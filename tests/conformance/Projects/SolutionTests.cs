@@ -49,11 +49,15 @@ public class SolutionTests
 
     [TestMethod]
     public void ANfprojThatTheSolutionLacksIsFound() =>
-        AssertFound($"{Nfproj}: not in the solution", s_solution.Replace(@"device\DetectionCore.nfproj", @"device\Else.nfproj", StringComparison.Ordinal));
+        AssertFound(
+            $"{Nfproj}: not in the solution",
+            s_solution.Replace(@"device\DetectionCore.nfproj", @"device\Else.nfproj", StringComparison.Ordinal));
 
     [TestMethod]
     public void ANfprojThatIsNotComparedIsFound() =>
-        AssertFound("Else.nfproj: in the solution", s_solution.Replace(@"device\DetectionCore.nfproj", @"device\Else.nfproj", StringComparison.Ordinal));
+        AssertFound(
+            "Else.nfproj: in the solution",
+            s_solution.Replace(@"device\DetectionCore.nfproj", @"device\Else.nfproj", StringComparison.Ordinal));
 
     [TestMethod]
     public void AnotherTypeOfProjectIsFound() =>
@@ -61,7 +65,9 @@ public class SolutionTests
 
     [TestMethod]
     public void AnotherIdIsFound() =>
-        AssertFound($"{Nfproj}: is", s_solution.Replace(s_nfprojs[Nfproj], "{00000000-0000-0000-0000-000000000000}", StringComparison.Ordinal));
+        AssertFound(
+            $"{Nfproj}: is",
+            s_solution.Replace(s_nfprojs[Nfproj], "{00000000-0000-0000-0000-000000000000}", StringComparison.Ordinal));
 
     private static void AssertFound(string words, string solution) =>
         Assert.Contains(finding => finding.Contains(words, StringComparison.Ordinal), SolutionRule.Findings(solution, s_nfprojs));

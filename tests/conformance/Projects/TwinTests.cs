@@ -46,7 +46,8 @@ public class TwinTests
     {
         var twin = new ProjectTwin(Core);
         twin.Sources.Add("Swing/New.cs");
-        AssertFound(@"lacks     <Compile Include=""..\Swing\New.cs""><Link>Swing\New.cs</Link></Compile>", FilesRule.Findings(twin));
+        AssertFound(
+            @"lacks     <Compile Include=""..\Swing\New.cs""><Link>Swing\New.cs</Link></Compile>", FilesRule.Findings(twin));
     }
 
     [TestMethod]
@@ -131,7 +132,8 @@ public class TwinTests
         var reference = Nfproj(twin, "ProjectReference");
         reference.Remove();
         AssertFound(
-            @"lacks     <ProjectReference Include=""..\..\..\detection-core\device\DetectionCore.nfproj"" />", ProjectReferencesRule.Findings(twin));
+            @"lacks     <ProjectReference Include=""..\..\..\detection-core\device\DetectionCore.nfproj"" />",
+            ProjectReferencesRule.Findings(twin));
 
         twin = new ProjectTwin(Switch);
         twin.Csproj.Descendants("ProjectReference").Remove();
@@ -154,11 +156,13 @@ public class TwinTests
     public void WhatAPackageDrawsInIsToBeNamed()
     {
         var twin = new ProjectTwin(Core);
-        twin.CompiledAgainst.Add(AssemblyNameReference.Parse("System.IO.Ports, Version=1.1.139.0, Culture=neutral, PublicKeyToken=c07d481e9758c731"));
+        twin.CompiledAgainst.Add(
+            AssemblyNameReference.Parse("System.IO.Ports, Version=1.1.139.0, Culture=neutral, PublicKeyToken=c07d481e9758c731"));
         var findings = PackagesRule.Findings(twin).ToList();
         AssertFound("packages.config lacks     <package id=\"nanoFramework.System.IO.Ports\" version=\"1.1.139\"", findings);
         AssertFound("packages.config lacks     <package id=\"nanoFramework.System.Text\" version=\"1.3.42\"", findings);
-        AssertFound(@"<HintPath>..\..\packages\nanoFramework.System.Text.1.3.42\lib\nanoFramework.System.Text.dll</HintPath>", findings);
+        AssertFound(
+            @"<HintPath>..\..\packages\nanoFramework.System.Text.1.3.42\lib\nanoFramework.System.Text.dll</HintPath>", findings);
     }
 
     [TestMethod]

@@ -11,20 +11,25 @@ public class DeclarationsTests
     public void EverythingDeclaredIsUsed()
     {
         using var resolver = new DeviceResolver();
-        string[] findings = [.. DeviceAssemblies.Declarations.SelectMany(fileName => Rule(resolver).Findings(resolver.Read(fileName)))];
+        string[] findings =
+        [
+            .. DeviceAssemblies.Declarations.SelectMany(fileName => Rule(resolver).Findings(resolver.Read(fileName))),
+        ];
         Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
     }
 
     [TestMethod]
     public void AMethodTooManyIsFound() => AssertFound(
         "System.Device.Gpio",
-        gpio => gpio.GetType("System.Device.Gpio.GpioController").Methods.Add(new MethodDefinition("Dispose", Public, gpio.TypeSystem.Void)),
+        gpio => gpio.GetType("System.Device.Gpio.GpioController").Methods.Add(
+            new MethodDefinition("Dispose", Public, gpio.TypeSystem.Void)),
         "System.Device.Gpio.GpioController.Dispose: is not used");
 
     [TestMethod]
     public void AnOverloadTooManyIsFound() => AssertFound(
         "System.Device.Gpio",
-        gpio => gpio.GetType("System.Device.Gpio.GpioController").Methods.Add(new MethodDefinition("OpenPin", Public, gpio.TypeSystem.Void)),
+        gpio => gpio.GetType("System.Device.Gpio.GpioController").Methods.Add(
+            new MethodDefinition("OpenPin", Public, gpio.TypeSystem.Void)),
         "System.Device.Gpio.GpioController.OpenPin: is not used");
 
     [TestMethod]

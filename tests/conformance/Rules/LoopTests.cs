@@ -5,7 +5,8 @@ namespace NanoDustSwitch.ConformanceTests.Rules;
 [TestClass]
 public class LoopTests
 {
-    // All that the loop enters only now and then. A cut keeps out what stands behind it, so the list is short and each has its reason.
+    // All that the loop enters only now and then. A cut keeps out what stands behind it, so the list is short and each has its
+    // reason.
     private static readonly LoopCut[] s_cuts =
     [
         new("SerialConsole.TakeLine", "a line was typed"),
@@ -68,7 +69,8 @@ public class LoopTests
 
     [TestMethod]
     public void WhatIsCutIsNotEntered() =>
-        Assert.IsFalse(SampleFindings("LoopSample.Typed").Any(finding => finding.StartsWith("LoopSample.TakesALine", StringComparison.Ordinal)));
+        Assert.IsFalse(SampleFindings("LoopSample.Typed").Any(
+            finding => finding.StartsWith("LoopSample.TakesALine", StringComparison.Ordinal)));
 
     [TestMethod]
     [DataRow("LoopSample.Gone", "LoopSample.Gone: there is no such method")]
@@ -78,7 +80,8 @@ public class LoopTests
     {
         using var resolver = new DeviceResolver();
         var (rule, step) = Sample(resolver);
-        CollectionAssert.AreEqual(new[] { expected }, rule.FindingsInCuts(step, [new("LoopSample.Typed", ""), new(method, "")]).ToArray());
+        CollectionAssert.AreEqual(
+            new[] { expected }, rule.FindingsInCuts(step, [new("LoopSample.Typed", ""), new(method, "")]).ToArray());
     }
 
     private static string[] SampleFindings(params string[] cuts)

@@ -59,6 +59,7 @@ public class PinPlanTests
     {
         using var assembly = DeviceAssemblies.Read("NanoDustSwitch.Esp32.dll");
         var fields = assembly.MainModule.GetType("NanoDustSwitch.Esp32.PinPlan").Fields;
-        return fields.Where(field => field.HasConstant).ToDictionary(field => field.Name, field => (int)field.Constant, StringComparer.Ordinal);
+        return fields.Where(field => field.HasConstant)
+            .ToDictionary(field => field.Name, field => (int)field.Constant, StringComparer.Ordinal);
     }
 }

@@ -13,10 +13,12 @@ public class ReferencesTests
     [DataRow("System.Runtime", "10.0.0.0")]
     [DataRow("System.Device.Gpio", "1.1.61.0")]
     [DataRow("System.Math", "1.5.116.0")]
-    public void AnotherReferenceIsFound(string name, string version) => AssertFound(name, version, s_token, $"references {name}, Version={version}");
+    public void AnotherReferenceIsFound(string name, string version) =>
+        AssertFound(name, version, s_token, $"references {name}, Version={version}");
 
     [TestMethod]
-    public void AnotherKeyIsFound() => AssertFound("System.IO.Ports", "1.1.139.0", [], "references System.IO.Ports, Version=1.1.139.0");
+    public void AnotherKeyIsFound() =>
+        AssertFound("System.IO.Ports", "1.1.139.0", [], "references System.IO.Ports, Version=1.1.139.0");
 
     [TestMethod]
     public void AMissingLibraryIsFound()
@@ -30,7 +32,8 @@ public class ReferencesTests
     private static void AssertFound(string name, string version, byte[] token, string expected)
     {
         using var assembly = DeviceAssemblies.Read(DeviceAssemblies.Product[0]);
-        assembly.MainModule.AssemblyReferences.Add(new AssemblyNameReference(name, Version.Parse(version)) { PublicKeyToken = token });
+        assembly.MainModule.AssemblyReferences.Add(
+            new AssemblyNameReference(name, Version.Parse(version)) { PublicKeyToken = token });
         var finding = new ReferencesRule().Findings(assembly).Single();
         Assert.Contains(expected, finding, StringComparison.Ordinal);
     }

@@ -25,7 +25,8 @@ internal static class Uses
                 }
             }
 
-            foreach (var (place, overridden) in type.Methods.SelectMany(method => method.Overrides.Select(other => (PlaceOf(method), other))))
+            foreach (var (place, overridden) in type.Methods.SelectMany(
+                method => method.Overrides.Select(other => (PlaceOf(method), other))))
             {
                 yield return (place, overridden);
             }

@@ -46,7 +46,10 @@ public class SizeTests
     [TestMethod]
     public void TheWholeSwitchIsWalkedThrough()
     {
-        string[] parts = ["Switch", "Esp32Board", "OutputLine", "SerialLine", "DetectionCore", "FaultState", "LogEntry", "TeachWord", "Setting"];
+        string[] parts =
+        [
+            "Switch", "Esp32Board", "OutputLine", "SerialLine", "DetectionCore", "FaultState", "LogEntry", "TeachWord", "Setting",
+        ];
         CollectionAssert.IsSubsetOf(parts, s_report.Value.Heap.Bytes.Keys.ToArray());
     }
 }

@@ -54,7 +54,10 @@ public partial class PartsTests
                 for (int i = 0; i < part.Pins.Count; i++)
                 {
                     string net = wired.Root(part.PinName(part.Pins[i]));
-                    Assert.AreEqual(nets.GetValueOrDefault(nodes[i], net), net, $"{circuit}: {part.PinName(part.Pins[i])} is not at {nodes[i]}");
+                    Assert.AreEqual(
+                        nets.GetValueOrDefault(nodes[i], net),
+                        net,
+                        $"{circuit}: {part.PinName(part.Pins[i])} is not at {nodes[i]}");
                     nets[nodes[i]] = net;
                 }
             }
@@ -69,7 +72,8 @@ public partial class PartsTests
         HashSet<string> known = [.. s_rows.Select(row => $"{row["circuit"]}:{row["element"]}"), .. s_world];
         foreach (string circuit in s_circuits)
         {
-            foreach (Match element in Elements(circuit).Where(match => "VBIG".IndexOf(match.Groups["name"].Value[0], StringComparison.Ordinal) < 0))
+            foreach (Match element in Elements(circuit).Where(
+                match => "VBIG".IndexOf(match.Groups["name"].Value[0], StringComparison.Ordinal) < 0))
             {
                 Assert.Contains($"{circuit}:{element.Groups["name"].Value}", known);
             }
@@ -84,7 +88,10 @@ public partial class PartsTests
     {
         string value = text.Split(" IC")[0].Trim('{', '}').Split('*')[0];
         Match parameter = Regex.Match(
-            Repository.ReadText($"hardware/circuits/{circuit}.cir"), $@"^\.param[^\n]* {value}=(\S+)", RegexOptions.Multiline, TimeSpan.FromSeconds(1));
+            Repository.ReadText($"hardware/circuits/{circuit}.cir"),
+            $@"^\.param[^\n]* {value}=(\S+)",
+            RegexOptions.Multiline,
+            TimeSpan.FromSeconds(1));
         return parameter.Success ? parameter.Groups[1].Value : value;
     }
 

@@ -8,11 +8,12 @@ public class BarrierTests : BuildTest
 
     [TestMethod]
     [DynamicData(nameof(Builds))]
-    public void EveryCrossingIsABarrierAndHandsAreBehindTwo(string name) => AssertNone(BarrierRules.All(BuildFiles.Load(name), s_table));
+    public void EveryCrossingIsABarrierAndHandsAreBehindTwo(string name) =>
+        AssertNone(BarrierRules.All(BuildFiles.Load(name), s_table));
 
-    // At 250 V, pollution degree 3, material group III: basic 4 mm, reinforced 8 mm over the surface; reinforced 5.5 mm through air at
-    // overvoltage category III (IEC 60664-1; memory). Tests of 3000 V for reinforced, 1500 V for basic insulation (IEC 60335-1 and
-    // 61558-1 have figures near these; memory).
+    // At 250 V, pollution degree 3, material group III: basic 4 mm, reinforced 8 mm over the surface; reinforced 5.5 mm through
+    // air at overvoltage category III (IEC 60664-1; memory). Tests of 3000 V for reinforced, 1500 V for basic insulation (IEC
+    // 60335-1 and 61558-1 have figures near these; memory).
     [TestMethod]
     public void EveryRowHasItsSpacings()
     {
@@ -30,7 +31,8 @@ public class BarrierTests : BuildTest
     {
         HashSet<string> parts = [.. BuildFiles.Parts.Select(part => part.Name), "HALL"];
         AssertNone(s_table.Where(row => !parts.Contains(row.Part)).Select(row => $"{row.Part} is in no build"));
-        AssertNone(s_table.GroupBy(row => row.Part).Where(group => group.Count() > 1).Select(group => $"{group.Key} has two rows"));
+        AssertNone(
+            s_table.GroupBy(row => row.Part).Where(group => group.Count() > 1).Select(group => $"{group.Key} has two rows"));
     }
 
     [TestMethod]
@@ -53,9 +55,12 @@ public class BarrierTests : BuildTest
     [DataRow("J3")]
     public void ATouchableBesideMainsBehindBasicInsulationIsFound(string part) => AssertSome(
         $"{part} can be touched and has basic insulation",
-        BarrierRules.All(BuildFiles.Load("one-circuit-120"), [.. s_table.Select(row => row.Part == part ? row with { Insulation = "basic" } : row)]));
+        BarrierRules.All(
+            BuildFiles.Load("one-circuit-120"),
+            [.. s_table.Select(row => row.Part == part ? row with { Insulation = "basic" } : row)]));
 
-    // A Hall module is basic insulation only (maker's data sheet; read): in T1's place button, lamp and sounder would be behind no more.
+    // A Hall module is basic insulation only (maker's data sheet; read): in T1's place button, lamp and sounder would be behind
+    // no more.
     [TestMethod]
     public void AHallModuleWithATouchableButtonIsFound()
     {
@@ -63,7 +68,9 @@ public class BarrierTests : BuildTest
         Barrier[] table = [.. s_table.Where(row => row.Part != "T1"), hall];
         foreach (string part in new[] { "S1", "H1", "B1" })
         {
-            AssertSome($"{part} can be touched and is behind less than two insulations", BarrierRules.All(BuildFiles.Load("one-circuit-120"), table));
+            AssertSome(
+                $"{part} can be touched and is behind less than two insulations",
+                BarrierRules.All(BuildFiles.Load("one-circuit-120"), table));
         }
 
         // Where nothing of the low voltage can be touched it may do: the console has an isolator of its own.

@@ -10,7 +10,9 @@ internal static class BuildFiles
 
     /// <summary>Names of all builds.</summary>
     public static IEnumerable<string> Names =>
-        Directory.EnumerateFiles(Repository.PathOf(Folder), "*.json").Select(file => Path.GetFileNameWithoutExtension(file)).Order();
+        Directory.EnumerateFiles(Repository.PathOf(Folder), "*.json")
+            .Select(file => Path.GetFileNameWithoutExtension(file))
+            .Order();
 
     /// <summary>Parts of all builds.</summary>
     public static IEnumerable<Part> Parts => Names.SelectMany(name => Load(name).Parts);

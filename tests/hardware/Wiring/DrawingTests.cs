@@ -20,7 +20,8 @@ public sealed class DrawingTests : IDisposable
         string file = Repository.PathOf(netlist);
         string drawing = Build.DrawingOf(file);
         string checkedIn = File.Exists(drawing) ? File.ReadAllText(drawing).ReplaceLineEndings("\n") : "";
-        Assert.AreEqual(checkedIn, Sheet.Draw(Build.Read(file)), $"Run 'dotnet run --project hardware/drawing' and look at {drawing}.");
+        Assert.AreEqual(
+            checkedIn, Sheet.Draw(Build.Read(file)), $"Run 'dotnet run --project hardware/drawing' and look at {drawing}.");
     }
 
     [TestMethod]

@@ -55,8 +55,8 @@ public class TableTests : BuildTest
         AssertNone(rows.Where(row => row["mark"] is not ("yes" or "no")).Select(row => $"{row["part"]} needs a mark or not?"));
     }
 
-    // What carries mains, and what stands between mains and a hand, bears an approval mark. A transformer on an insulated wire, the
-    // stud and what is at extra-low voltage need none.
+    // What carries mains, and what stands between mains and a hand, bears an approval mark. A transformer on an insulated wire,
+    // the stud and what is at extra-low voltage need none.
     [TestMethod]
     public void WhatCarriesMainsNeedsAMark()
     {
@@ -64,12 +64,13 @@ public class TableTests : BuildTest
         foreach (Part part in BuildFiles.Parts)
         {
             bool carriesMains = part.Kind != "transformer" && part.Pins.Any(pin => pin.Island == "mains");
-            Assert.AreEqual(carriesMains || part.Kind is "metal" or "isolator" or "bleed" ? "yes" : "no", marks[part.Name], part.Name);
+            Assert.AreEqual(
+                carriesMains || part.Kind is "metal" or "isolator" or "bleed" ? "yes" : "no", marks[part.Name], part.Name);
         }
     }
 
-    // 0.1 µF across an open contact: U · 2πfC (textbook). Why it is a choice: as much as a class A residual-current device trips at
-    // (4 to 6 mA, UL 943; read), and more than the 3.5 mA of an appliance test where earth carries it (VDE 0701-0702; read).
+    // 0.1 µF across an open contact: U · 2πfC (textbook). Why it is a choice: as much as a class A residual-current device trips
+    // at (4 to 6 mA, UL 943; read), and more than the 3.5 mA of an appliance test where earth carries it (VDE 0701-0702; read).
     [TestMethod]
     [DataRow(120.0, 60.0, "4.5 mA at 120 V")]
     [DataRow(230.0, 50.0, "7.2 mA at 230 V")]
