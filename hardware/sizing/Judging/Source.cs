@@ -32,9 +32,6 @@ internal sealed record Source(string Name, Known Known)
     /// <summary>Recommended voltage drop.</summary>
     public static readonly Source Drop = new("NEC 210.19(A) note", Known.Memory);
 
-    /// <summary>Limits of a North American branch breaker.</summary>
-    public static readonly Source AmericanBreaker = new("UL 489", Known.Read);
-
     /// <summary>Limits of an IEC miniature breaker.</summary>
     public static readonly Source IecBreaker = new("IEC 60898-1", Known.Memory);
 

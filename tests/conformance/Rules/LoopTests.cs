@@ -28,7 +28,7 @@ public class LoopTests
     {
         using var resolver = new DeviceResolver();
         var (rule, step) = Product(resolver);
-        AssertNone(rule.Findings(step, s_cuts));
+        Findings.AssertNone(rule.Findings(step, s_cuts));
     }
 
     [TestMethod]
@@ -36,7 +36,7 @@ public class LoopTests
     {
         using var resolver = new DeviceResolver();
         var (rule, step) = Product(resolver);
-        AssertNone(rule.FindingsInCuts(step, s_cuts));
+        Findings.AssertNone(rule.FindingsInCuts(step, s_cuts));
         Assert.HasCount(s_cuts.Length, s_cuts.DistinctBy(cut => cut.Method, StringComparer.Ordinal));
         Assert.IsTrue(s_cuts.All(cut => cut.Reason.Length > 0));
     }
@@ -99,10 +99,4 @@ public class LoopTests
 
     private static (LoopRule Rule, MethodDefinition Step) Loop(CallGraph graph, string step) =>
         (new LoopRule(graph), graph.Methods.Single(method => LoopRule.NameOf(method) == step));
-
-    private static void AssertNone(IEnumerable<string> findings)
-    {
-        string[] all = [.. findings.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
-        Assert.IsEmpty(all, string.Join(Environment.NewLine, all));
-    }
 }

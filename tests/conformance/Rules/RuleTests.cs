@@ -21,19 +21,12 @@ public class RuleTests
 
     [TestMethod]
     [DynamicData(nameof(Rules), DynamicDataDisplayName = nameof(NameOf))]
-    public void TheProductKeepsIt(Type rule)
-    {
-        string[] findings = [.. DeviceAssemblies.Product.SelectMany(fileName => Findings(rule, fileName))];
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
-    }
+    public void TheProductKeepsIt(Type rule) =>
+        Findings.AssertNone(DeviceAssemblies.Product.SelectMany(fileName => Of(rule, fileName)));
 
     [TestMethod]
     [DynamicData(nameof(RulesForTests), DynamicDataDisplayName = nameof(NameOf))]
-    public void TheTestsForABoardKeepIt(Type rule)
-    {
-        var findings = Findings(rule, DeviceAssemblies.UnitTests);
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
-    }
+    public void TheTestsForABoardKeepIt(Type rule) => Findings.AssertNone(Of(rule, DeviceAssemblies.UnitTests));
 
     // Each row is one way to break a rule, and the line that must say so.
     [TestMethod]
@@ -102,7 +95,8 @@ public class RuleTests
     [DataRow(typeof(ConsolePortRule), "PortSample.SetsTheDebuggers: sets")]
     [DataRow(typeof(ConsolePortRule), "PortSample.SetsTheConverters: sets")]
     [DataRow(typeof(ConsolePortRule), "PortSample.SetsWhatItIsTold: sets")]
-    public void ABreachIsFound(Type rule, string expected) => AssertFound(rule, DeviceAssemblies.BadSamples, expected);
+    public void ABreachIsFound(Type rule, string expected) =>
+        Findings.AssertFound(expected, Of(rule, DeviceAssemblies.BadSamples));
 
     // The same for what does not compile for the device today; another library or compiler may let it through.
     [TestMethod]
@@ -151,7 +145,7 @@ public class RuleTests
     [DataRow(
         typeof(NoModifiersRule), "DesktopSample.TakesIn: uses System.Int32& modreq(System.Runtime.InteropServices.InAttribute)")]
     public void WhatDoesNotCompileIsFound(Type rule, string expected) =>
-        AssertFound(rule, DeviceAssemblies.DesktopSamples, expected);
+        Findings.AssertFound(expected, Of(rule, DeviceAssemblies.DesktopSamples));
 
     [TestMethod]
     public void ALibraryThatIsNotThereIsFound()
@@ -164,26 +158,13 @@ public class RuleTests
 
     [TestMethod]
     [DynamicData(nameof(Rules), DynamicDataDisplayName = nameof(NameOf))]
-    public void OrdinaryCodeIsLeftAlone(Type rule)
-    {
-        var findings = Findings(rule, DeviceAssemblies.BadSamples)
-            .Where(finding =>
-                finding[..finding.IndexOf(": ", StringComparison.Ordinal)].Contains("Ordinary", StringComparison.Ordinal))
-            .ToArray();
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
-    }
+    public void OrdinaryCodeIsLeftAlone(Type rule) =>
+        Findings.AssertNone(Of(rule, DeviceAssemblies.BadSamples).Where(finding =>
+            finding[..finding.IndexOf(": ", StringComparison.Ordinal)].Contains("Ordinary", StringComparison.Ordinal)));
 
     public static string NameOf(MethodInfo method, object[] data) => $"{((Type)data[0]).Name}: {method.Name}";
 
-    private static void AssertFound(Type rule, string fileName, string expected)
-    {
-        var findings = Findings(rule, fileName);
-        Assert.IsTrue(
-            findings.Any(finding => finding.Contains(expected, StringComparison.Ordinal)),
-            $"Not found: {expected}{Environment.NewLine}among:{Environment.NewLine}{string.Join(Environment.NewLine, findings)}");
-    }
-
-    private static IReadOnlyList<string> Findings(Type rule, string fileName)
+    private static IReadOnlyList<string> Of(Type rule, string fileName)
     {
         using var assembly = DeviceAssemblies.Read(fileName);
         if (fileName == DeviceAssemblies.DesktopSamples)

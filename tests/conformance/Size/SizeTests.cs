@@ -17,8 +17,7 @@ public class SizeTests
     public void TheSwitchFitsTheBoard()
     {
         var report = s_report.Value;
-        string[] findings = [.. SizeLimits.Findings(report.Product, report.Deployed, report.HeapInUse)];
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
+        Findings.AssertNone(SizeLimits.Findings(report.Product, report.Deployed, report.HeapInUse));
     }
 
     [TestMethod]

@@ -5,18 +5,6 @@ public abstract class BuildTest
 {
     public static IEnumerable<object[]> Builds => BuildFiles.Names.Select(name => new object[] { name });
 
-    private protected static void AssertNone(IEnumerable<string> complaints)
-    {
-        string[] all = [.. complaints];
-        Assert.IsEmpty(all, string.Join(Environment.NewLine, all));
-    }
-
-    private protected static void AssertSome(string expected, IEnumerable<string> complaints)
-    {
-        string all = string.Join(Environment.NewLine, complaints);
-        Assert.Contains(expected, all, StringComparison.Ordinal);
-    }
-
     private protected static Build With(Build build, params Wire[] wires) => build with { Wires = [.. build.Wires, .. wires] };
 
     private protected static Build Without(Build build, string from, string to)

@@ -65,7 +65,7 @@ public class WiringTests : BuildTest
 
     [TestMethod]
     [DynamicData(nameof(Builds))]
-    public void EveryRuleHolds(string name) => AssertNone(WiringRules.All(BuildFiles.Load(name)));
+    public void EveryRuleHolds(string name) => Findings.AssertNone(WiringRules.All(BuildFiles.Load(name)));
 
     [TestMethod]
     public void TheBuildsThatThePagePromisesAreThere() => CollectionAssert.IsSubsetOf(
@@ -79,10 +79,10 @@ public class WiringTests : BuildTest
     [TestMethod]
     [DynamicData(nameof(Mistakes))]
     public void TheMistakeIsFound(string mistake) =>
-        AssertSome(s_mistakes[mistake].Said, WiringRules.All(s_mistakes[mistake].Build));
+        Findings.AssertFound(s_mistakes[mistake].Said, WiringRules.All(s_mistakes[mistake].Build));
 
     [TestMethod]
-    public void TwoPolesAreEnoughWhereTheyAreNeeded() => AssertNone(WiringRules.All(s_either));
+    public void TwoPolesAreEnoughWhereTheyAreNeeded() => Findings.AssertNone(WiringRules.All(s_either));
 
     private static Build ThroughTheSensor(string from, string to, params string[] through) =>
         Change(s_one, from, to, wire => wire with { Through = through });
