@@ -21,7 +21,9 @@ internal sealed class Bench(bool isQuick, double[] recording, Action<string, dou
     /// <summary>Gets the noise of a recording.</summary>
     public double[] Recording { get; } = recording;
 
-    /// <summary>Does the parts of a study on all cores. Each has chance of its own, so that the number of cores changes nothing.</summary>
+    /// <summary>
+    /// Does the parts of a study on all cores. Each has chance of its own, so that the number of cores changes nothing.
+    /// </summary>
     /// <param name="name">Its name.</param>
     /// <param name="parts">How many parts.</param>
     /// <param name="part">Does one, by its number.</param>

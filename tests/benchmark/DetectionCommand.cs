@@ -7,7 +7,9 @@ using Spectre.Console;
 
 namespace NanoDustSwitch.Benchmarks;
 
-/// <summary>What is found of a current, how soon, and for how much work: ours, the common methods, and the best possible.</summary>
+/// <summary>
+/// What is found of a current, how soon, and for how much work: ours, the common methods, and the best possible.
+/// </summary>
 internal static class DetectionCommand
 {
     /// <summary>Measures, prints and draws.</summary>
@@ -32,7 +34,9 @@ internal static class DetectionCommand
         }
 
         int missed = goals.Count(goal => !goal.IsMet);
-        console.WriteLine($"{goals.Count - missed} of {goals.Count} figures are as they must be, {goals.Count(goal => goal.IsAim)} as aimed at; {watch.Elapsed.TotalSeconds:0} s{(isQuick ? ", quick: errors of several percent" : "")}");
+        console.WriteLine(
+            $"{goals.Count - missed} of {goals.Count} figures are as they must be, {goals.Count(goal => goal.IsAim)} "
+            + $"as aimed at; {watch.Elapsed.TotalSeconds:0} s{(isQuick ? ", quick: errors of several percent" : "")}");
         return missed == 0 ? ExitCode.Good : ExitCode.Bad;
     }
 
@@ -45,7 +49,8 @@ internal static class DetectionCommand
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
         {
-            throw new UserException($"'{folder}' cannot be a folder for the charts: name one that can be made and written.", exception);
+            throw new UserException(
+                $"'{folder}' cannot be a folder for the charts: name one that can be made and written.", exception);
         }
     }
 

@@ -7,7 +7,8 @@ Option<string> charts = new("--charts") { Description = "Folder for the charts."
 Command speed = new("speed", "The speed of virtual time.");
 speed.SetAction(_ => SpeedCommand.Run());
 RootCommand root = new(
-    "How small a current is found, how soon, and for how much work. Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
+    "How small a current is found, how soon, and for how much work. "
+    + "Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
 {
     quick,
     charts,

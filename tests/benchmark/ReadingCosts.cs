@@ -1,8 +1,8 @@
 namespace NanoDustSwitch.Benchmarks;
 
 /// <summary>
-/// Interpreted instructions a reading, at 2,000 readings a second on a quiet line, without the board's adapter. Those of the cost meter:
-/// a test in tests/conformance compares them.
+/// Interpreted instructions a reading, at 2,000 readings a second on a quiet line, without the board's adapter. Those of the cost
+/// meter: a test in tests/conformance compares them.
 /// </summary>
 internal static class ReadingCosts
 {

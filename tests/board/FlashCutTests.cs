@@ -1,6 +1,8 @@
 namespace NanoDustSwitch.BoardTests;
 
-/// <summary>Power goes at every call of the flash in turn: the settings are the old or the new ones, and the vacuum follows.</summary>
+/// <summary>
+/// Power goes at every call of the flash in turn: the settings are the old or the new ones, and the vacuum follows.
+/// </summary>
 [TestClass]
 public class FlashCutTests : BadCaseTest
 {
@@ -30,7 +32,8 @@ public class FlashCutTests : BadCaseTest
             boots = Chip.Boots;
             cuts++;
             string now = Answer("run-on");
-            Assert.IsTrue(now.StartsWith(wanted, StringComparison.Ordinal) || now.StartsWith(kept, StringComparison.Ordinal), now);
+            Assert.IsTrue(
+                now.StartsWith(wanted, StringComparison.Ordinal) || now.StartsWith(kept, StringComparison.Ordinal), now);
             AssertSays("faults    none", "status");
             kept = now[..10];
         }

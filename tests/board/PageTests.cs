@@ -9,8 +9,7 @@ namespace NanoDustSwitch.BoardTests;
 [TestClass]
 public partial class PageTests : BoardTest
 {
-    private static readonly string s_page =
-        System.IO.File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "README.md")).ReplaceLineEndings("\n");
+    private static readonly string s_page = Repository.ReadText("firmware/README.md");
 
     [TestMethod]
     public void TheTableOfPinsIsThePlan()
@@ -79,7 +78,8 @@ public partial class PageTests : BoardTest
     private static void AssertOnPage(string said)
     {
         said = said.Replace(ProductVersion.Text, "X.Y.Z", StringComparison.Ordinal);
-        string words = WithoutFigures(Regex.Replace(said.Trim(), @"\s*\r?\n\s*", "\n", RegexOptions.None, TimeSpan.FromSeconds(1)));
+        string words = WithoutFigures(
+            Regex.Replace(said.Trim(), @"\s*\r?\n\s*", "\n", RegexOptions.None, TimeSpan.FromSeconds(1)));
         Assert.Contains(words, WithoutFigures(s_page), StringComparison.Ordinal);
     }
 

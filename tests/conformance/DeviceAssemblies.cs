@@ -23,8 +23,8 @@ internal static class DeviceAssemblies
     /// <summary>Gets the declarations of the device's libraries.</summary>
     public static IReadOnlyList<string> Declarations { get; } =
     [
-        "System.Device.Adc.dll", "System.Device.Gpio.dll", "System.IO.Ports.dll", "System.IO.FileSystem.dll", "System.IO.Streams.dll",
-        "nanoFramework.Hardware.Esp32.dll", "nanoFramework.Runtime.Native.dll",
+        "System.Device.Adc.dll", "System.Device.Gpio.dll", "System.IO.Ports.dll", "System.IO.FileSystem.dll",
+        "System.IO.Streams.dll", "nanoFramework.Hardware.Esp32.dll", "nanoFramework.Runtime.Native.dll",
     ];
 
     public static string PathOf(string fileName) => Path.Combine(s_folder, fileName);

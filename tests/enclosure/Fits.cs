@@ -27,28 +27,34 @@ internal static class Fits
             // A wire that has come off its terminal must not get over or around the barrier.
             (overBarrier >= 0, $"the barrier stands {-overBarrier:0.0} mm too high for the lid"),
             (overBarrier < p["wire_least"], $"over the barrier are {overBarrier:0.0} mm free, enough for a wire"),
-            (p["barrier_side_gap"] < p["wire_least"], $"beside the barrier are {p["barrier_side_gap"]:0.0} mm free, enough for a wire"),
-            (p["barrier_at"] >= corner && lowVoltage + p["barrier_flange"] <= length - corner, "the barrier stands in a corner column"),
+            (p["barrier_side_gap"] < p["wire_least"],
+                $"beside the barrier are {p["barrier_side_gap"]:0.0} mm free, enough for a wire"),
+            (p["barrier_at"] >= corner && lowVoltage + p["barrier_flange"] <= length - corner,
+                "the barrier stands in a corner column"),
 
             (p["cradle_at", 0] >= lowVoltage + p["barrier_flange"] + 1, "the cradle stands on the barrier's foot"),
             (p["cradle_at", 0] + p.CradleLength <= length - 1, "the cradle is longer than the low-voltage compartment"),
-            (p["cradle_at", 1] >= corner && p["cradle_at", 1] + p.CradleWidth <= width - corner, "the cradle stands in a corner column"),
+            (p["cradle_at", 1] >= corner && p["cradle_at", 1] + p.CradleWidth <= width - corner,
+                "the cradle stands in a corner column"),
             (p["board_post"] >= 6, "the board's posts are too low for the screws below it and their own thread"),
 
             (p["panel_depth"] <= length - lowVoltage, "what is fitted in the end wall reaches into the barrier"),
             (p["guard_inner"] >= p["button_bezel"] + 6, "a finger does not get to the button in its guard"),
             (p["guard_above"] >= 3, "the guard does not stand out beyond the button"),
             (p["guard_slot"] < p["button_bezel"], "an elbow reaches the button through the guard's slot"),
-            (p["box_wall"] + p["guard_floor"] + p["button_nut"] + 2 <= p["button_thread"], "the button's thread is too short for wall, guard, seal and nut"),
+            (p["box_wall"] + p["guard_floor"] + p["button_nut"] + 2 <= p["button_thread"],
+                "the button's thread is too short for wall, guard, seal and nut"),
 
             (p["bare_from", 0] >= p["gland_depth"], "bare mains stands in the glands"),
-            (p["tie_slot", 0] + 1 + p["screw_head"] <= p["sensor_ear"], "screw and tie do not fit beside each other on the sensor's holder"),
+            (p["tie_slot", 0] + 1 + p["screw_head"] <= p["sensor_ear"],
+                "screw and tie do not fit beside each other on the sensor's holder"),
 
             ((p["barrier_flange"] - p["screw_head"]) / 2 >= LeastBoss, "the barrier's foot is too narrow for its screws"),
             ((p["cradle_ring"] - p["screw_head"]) / 2 >= LeastBoss, "the cradle's floor is too narrow for its screws"),
             ((p["board_post_width"] - p["pilot_hole"]) / 2 >= LeastBoss, "the board's posts split when the screws go in"),
         ];
-        foreach (string wall in new[] { "barrier_wall", "barrier_floor", "cradle_floor", "sensor_wall", "sensor_floor", "guard_wall", "guard_floor" })
+        foreach (string wall in (string[])
+            ["barrier_wall", "barrier_floor", "cradle_floor", "sensor_wall", "sensor_floor", "guard_wall", "guard_floor"])
         {
             rules.Add((p[wall] >= LeastWall, $"{wall} is under {LeastWall} mm"));
         }
@@ -56,12 +62,17 @@ internal static class Fits
         foreach (string body in new[] { "ring_body", "split_body" })
         {
             double holder = p.HolderLength(body);
-            rules.Add((p["sensor_at", 0] >= corner && p["sensor_at", 0] + holder <= p["barrier_at"], $"the holder for {body} is too long for the mains compartment"));
-            rules.Add((p["sensor_at", 1] + p.HolderDepth(body) + 10 <= width, $"the wire has no room to bend behind the holder for {body}"));
+            rules.Add((p["sensor_at", 0] >= corner && p["sensor_at", 0] + holder <= p["barrier_at"],
+                $"the holder for {body} is too long for the mains compartment"));
+            rules.Add((p["sensor_at", 1] + p.HolderDepth(body) + 10 <= width,
+                $"the wire has no room to bend behind the holder for {body}"));
             rules.Add((p["sensor_floor"] + p[body, 2] + 8 <= p["barrier_height"], $"the holder for {body} stands too high"));
-            rules.Add((holder + (2 * p["gland_depth"]) <= p["head_inside", 0], $"the holder for {body} is too long for the sensing head"));
-            rules.Add((p.HolderDepth(body) + 20 <= p["head_inside", 1], $"the holder for {body} is too wide for the sensing head"));
-            rules.Add((p["sensor_floor"] + p[body, 2] + 5 <= p["head_inside", 2], $"the holder for {body} is too high for the sensing head"));
+            rules.Add((holder + (2 * p["gland_depth"]) <= p["head_inside", 0],
+                $"the holder for {body} is too long for the sensing head"));
+            rules.Add((p.HolderDepth(body) + 20 <= p["head_inside", 1],
+                $"the holder for {body} is too wide for the sensing head"));
+            rules.Add((p["sensor_floor"] + p[body, 2] + 5 <= p["head_inside", 2],
+                $"the holder for {body} is too high for the sensing head"));
         }
 
         IReadOnlyList<double> nuts = p.All("panel_nut");
@@ -69,12 +80,14 @@ internal static class Fits
         {
             bool isOverBoard = p["panel_height"] - (nuts[i] / 2) >= boardTop + 3;
             rules.Add((isOverBoard, $"opening {i + 1} of the low-voltage end is too near to the board"));
-            rules.Add((p["panel_height"] + (nuts[i] / 2) <= height - 2, $"opening {i + 1} of the low-voltage end is too near to the lid"));
+            rules.Add((p["panel_height"] + (nuts[i] / 2) <= height - 2,
+                $"opening {i + 1} of the low-voltage end is too near to the lid"));
             rules.Add((p["panel_hole", i] < nuts[i], $"opening {i + 1} of the low-voltage end is larger than its nut"));
         }
 
         rules.AddRange(InARow("the low-voltage end", p.All("panel_y"), nuts, corner, width));
-        rules.AddRange(InARow("the mains end", p.All("gland_y"), [.. p.All("gland_y").Select(_ => p["gland_nut"])], corner, width));
+        IReadOnlyList<double> glands = p.All("gland_y");
+        rules.AddRange(InARow("the mains end", glands, [.. glands.Select(_ => p["gland_nut"])], corner, width));
         rules.Add((p["gland_hole"] < p["gland_nut"], "the glands' holes are larger than their nuts"));
         rules.Add((p["gland_height"] + (p["gland_nut"] / 2) <= height - 2, "the glands are too near to the lid"));
         rules.Add((p["gland_height"] - (p["gland_nut"] / 2) >= p["plate_top"], "the glands are too near to the mounting plate"));
@@ -82,13 +95,15 @@ internal static class Fits
         return rules;
     }
 
-    private static IEnumerable<(bool Holds, string Otherwise)> InARow(string end, IReadOnlyList<double> at, IReadOnlyList<double> nut, double corner, double width)
+    private static IEnumerable<(bool Holds, string Otherwise)> InARow(
+        string end, IReadOnlyList<double> at, IReadOnlyList<double> nut, double corner, double width)
     {
         yield return (at[0] - (nut[0] / 2) >= corner, $"the first nut of {end} stands in a corner column");
         yield return (at[^1] + (nut[^1] / 2) <= width - corner, $"the last nut of {end} stands in a corner column");
         for (int i = 1; i < at.Count; i++)
         {
-            yield return (at[i] - at[i - 1] - ((nut[i] + nut[i - 1]) / 2) >= 5, $"no spanner fits between nuts {i} and {i + 1} of {end}");
+            yield return (at[i] - at[i - 1] - ((nut[i] + nut[i - 1]) / 2) >= 5,
+                $"no spanner fits between nuts {i} and {i + 1} of {end}");
         }
     }
 }

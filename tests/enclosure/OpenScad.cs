@@ -10,7 +10,9 @@ internal static class OpenScad
     private static readonly TimeSpan s_patience = TimeSpan.FromMinutes(2);
     private static readonly ConcurrentDictionary<string, Lazy<StlMesh>> s_made = new(StringComparer.Ordinal);
 
-    /// <summary>Makes a part, as a file for a printer, in artifacts/enclosure. Skips the test when the program is not there.</summary>
+    /// <summary>
+    /// Makes a part, as a file for a printer, in artifacts/enclosure. Skips the test when the program is not there.
+    /// </summary>
     /// <param name="part">Name of the part.</param>
     /// <param name="changes">Assignments in place of those of the parameters.</param>
     /// <returns>The part's surface.</returns>

@@ -41,7 +41,8 @@ internal sealed class Page
         .Where(url => !url.StartsWith("https://", StringComparison.Ordinal));
 
     /// <summary>Gets the names of its headings, for links.</summary>
-    public IEnumerable<string?> Anchors => _document.Descendants<HeadingBlock>().Select(heading => heading.TryGetAttributes()?.Id);
+    public IEnumerable<string?> Anchors =>
+        _document.Descendants<HeadingBlock>().Select(heading => heading.TryGetAttributes()?.Id);
 
     /// <summary>Reads a page.</summary>
     /// <param name="name">Its path from the root, with slashes.</param>

@@ -5,14 +5,17 @@ using NanoDustSwitch.Simulator.Live;
 
 namespace NanoDustSwitch.EnclosureTests;
 
-/// <summary>What a page of the hardware may say: links that lead somewhere, words that the console knows, answers that it gives.</summary>
+/// <summary>
+/// What a page of the hardware may say: links that lead somewhere, words that the console knows, answers that it gives.
+/// </summary>
 internal static partial class PageRules
 {
     private static readonly WordList s_words = new();
 
     // What the pages may cite of the console's answers, figures aside, all came up here.
     private static readonly Lazy<string> s_said = new(() => WithoutFigures(Type(
-        "status", "/sensor out", "/wait 3", "why", "/sensor in", "/wait 20", "/run table", "/wait 5", "why", "/stop table", "/wait 10",
+        "status", "/sensor out", "/wait 3", "why", "/sensor in", "/wait 20",
+        "/run table", "/wait 5", "why", "/stop table", "/wait 10",
         "test", "/wait 1", "/button 0.3", "/wait 4", "yes", "/wait 3")));
 
     /// <summary>Links that lead nowhere.</summary>
@@ -70,11 +73,16 @@ internal static partial class PageRules
     private static bool IsTaken(string span)
     {
         string first = span.Split(' ')[0];
-        return span == "yes" || ((s_words.Find(first) != null || SettingsTable.Find(first) >= 0) && !Refusal().IsMatch(Type(span)));
+        return span == "yes"
+            || ((s_words.Find(first) != null || SettingsTable.Find(first) >= 0) && !Refusal().IsMatch(Type(span)));
     }
 
     private static bool IsSaid(string span) =>
-        Regex.IsMatch(s_said.Value, Regex.Escape(WithoutFigures(span)).Replace(@"\.\.\.", ".+").Replace(@"\ ", " +"), RegexOptions.None, TimeSpan.FromSeconds(1));
+        Regex.IsMatch(
+            s_said.Value,
+            Regex.Escape(WithoutFigures(span)).Replace(@"\.\.\.", ".+").Replace(@"\ ", " +"),
+            RegexOptions.None,
+            TimeSpan.FromSeconds(1));
 
     private static string Type(params string[] lines)
     {
@@ -86,7 +94,8 @@ internal static partial class PageRules
 
     private static string WithoutFigures(string text) => Figure().Replace(text, "#");
 
-    [GeneratedRegex(@"dotnet (run|test)( -c Release)?( --project)? (?<project>[a-z][\w./-]*)", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex(
+        @"dotnet (run|test)( -c Release)?( --project)? (?<project>[a-z][\w./-]*)", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex CommandProject();
 
     [GeneratedRegex(@"^(> |.*\(yes or no\) )(?<line>.+)$", RegexOptions.Multiline | RegexOptions.ExplicitCapture, 1000)]

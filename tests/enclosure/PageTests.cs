@@ -28,7 +28,8 @@ public sealed class PageTests
     public void The_spacings_on_the_page_are_those_of_the_parameters()
     {
         string page = Page.Read("hardware/enclosure/README.md").Text;
-        AssertSays(page, Spacings.Of(Parameters.Read()).Select(spacing => $"| {spacing.Between} | {spacing.Millimetres:0.0} |\n"));
+        AssertSays(
+            page, Spacings.Of(Parameters.Read()).Select(spacing => $"| {spacing.Between} | {spacing.Millimetres:0.0} |\n"));
     }
 
     [TestMethod]
@@ -40,8 +41,13 @@ public sealed class PageTests
         string[] panel = ["button", "lamp", "sensor, for two circuits only", "console"];
         Assert.HasCount(glands.Length, p.All("gland_y"));
         Assert.HasCount(panel.Length, p.All("panel_y"));
-        AssertSays(page, glands.Select((name, i) => $"| {name} | mains | {p["gland_y", i]} | {p["gland_height"]} | {p["gland_hole"]} |\n"));
-        AssertSays(page, panel.Select((name, i) => $"| {name} | low voltage | {p["panel_y", i]} | {p["panel_height"]} | {p["panel_hole", i]} |\n"));
+        AssertSays(
+            page,
+            glands.Select((name, i) => $"| {name} | mains | {p["gland_y", i]} | {p["gland_height"]} | {p["gland_hole"]} |\n"));
+        AssertSays(
+            page,
+            panel.Select(
+                (name, i) => $"| {name} | low voltage | {p["panel_y", i]} | {p["panel_height"]} | {p["panel_hole", i]} |\n"));
     }
 
     [TestMethod]
@@ -73,12 +79,16 @@ public sealed class PageTests
         Page page = new("hardware/README.md", text);
         string[] findings =
         [
-            .. PageRules.DeadLinks(page), .. PageRules.UnknownProjects(page), .. PageRules.UnknownWords(page), .. PageRules.UntrueDialogues(page),
+            .. PageRules.DeadLinks(page),
+            .. PageRules.UnknownProjects(page),
+            .. PageRules.UnknownWords(page),
+            .. PageRules.UntrueDialogues(page),
         ];
         Assert.ContainsSingle(findings, string.Join('\n', findings));
         Assert.Contains(wanted, findings[0], StringComparison.Ordinal);
     }
 
     private static void AssertSays(string page, IEnumerable<string> wanted) =>
-        Findings.AssertNone(wanted.Where(text => !page.Contains(text, StringComparison.Ordinal)).Select(text => $"the page does not say '{text.Trim()}'"));
+        Findings.AssertNone(wanted.Where(text => !page.Contains(text, StringComparison.Ordinal))
+            .Select(text => $"the page does not say '{text.Trim()}'"));
 }

@@ -2,7 +2,10 @@ using System.Text.RegularExpressions;
 
 namespace NanoDustSwitch.EnclosureTests;
 
-/// <summary>The numbers of hardware/enclosure/parameters.scad, in mm. Derived sizes are worked out here once more, apart from the drawings.</summary>
+/// <summary>
+/// The numbers of hardware/enclosure/parameters.scad, in mm. Derived sizes are worked out here once more, apart from the
+/// drawings.
+/// </summary>
 internal sealed partial class Parameters
 {
     private readonly Dictionary<string, double[]> _values = new(StringComparer.Ordinal);
@@ -19,7 +22,9 @@ internal sealed partial class Parameters
             Match match = Assignment().Match(line);
             if (!match.Success || !_values.TryAdd(match.Groups["name"].Value, Numbers(match.Groups["value"].Value)))
             {
-                throw new FormatException($"parameters.scad: '{line}' is no 'name = number;' or 'name = [number, ...];', or names one for the second time.");
+                throw new FormatException(
+                    $"parameters.scad: '{line}' is no 'name = number;' or 'name = [number, ...];', "
+                    + "or names one for the second time.");
             }
         }
     }
@@ -55,7 +60,8 @@ internal sealed partial class Parameters
     /// <param name="value">The value, as in the file.</param>
     public static Parameters ReadWith(string name, string value)
     {
-        string changed = Regex.Replace(Text, $"^{name} = [^;]+;", $"{name} = {value};", RegexOptions.Multiline, TimeSpan.FromSeconds(1));
+        string changed = Regex.Replace(
+            Text, $"^{name} = [^;]+;", $"{name} = {value};", RegexOptions.Multiline, TimeSpan.FromSeconds(1));
         Assert.AreNotEqual(Text, changed, $"{name} is no parameter, or has this value already.");
         return new Parameters(changed);
     }

@@ -20,15 +20,24 @@ internal static class Spacings
         double screw = p["screw_head"] / 2;
         return
         [
-            new("mains side to low-voltage side of the barrier, its plastic counted as nothing", p["barrier_gap"] - tolerance, Design),
+            new(
+                "mains side to low-voltage side of the barrier, its plastic counted as nothing",
+                p["barrier_gap"] - tolerance,
+                Design),
             new("the same over its surface: over the top, around the ends, below", surface, Design),
-            new("the same through its holes, inside from one to the other", p["crossing_apart"] - ((p["crossing_holes"] - 1) * p["crossing_pitch"]) - p["crossing_hole"], Design),
+            new(
+                "the same through its holes, inside from one to the other",
+                p["crossing_apart"] - ((p["crossing_holes"] - 1) * p["crossing_pitch"]) - p["crossing_hole"],
+                Design),
             new("barrier's screws to its mains side", p.BarrierScrew - screw - tolerance, Design),
             new("top of the barrier above bare mains", p["barrier_height"] - p["bare_height"], Design),
             new("top of the barrier above the board's parts", p["barrier_height"] - p.BoardTop, Design),
             new("bare mains to the barrier", p["barrier_at"] - p["bare_to", 0], Design),
             new("bare mains to the sensor's holder", p["sensor_at", 1] - p["bare_to", 1], Design),
-            new("bare mains to the holder's screws", p["sensor_at", 1] + (p.HolderDepth("ring_body") / 2) - screw - p["bare_to", 1], Design),
+            new(
+                "bare mains to the holder's screws",
+                p["sensor_at", 1] + (p.HolderDepth("ring_body") / 2) - screw - p["bare_to", 1],
+                Design),
             new("bare mains to the long wall", p["bare_from", 1], Design),
             new("bare mains to the lid", p["box_inside", 2] - p["plate_top"] - p["bare_height"], Design),
             new("bare mains to the floor below the mounting plate", p["plate_top"], Design),

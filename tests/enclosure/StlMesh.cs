@@ -39,7 +39,9 @@ internal sealed class StlMesh
 
     private IEnumerable<Point> Corners => _triangles.SelectMany(triangle => triangle);
 
-    /// <summary>Counts the edges that are not shared by exactly two triangles that run along them in opposite directions.</summary>
+    /// <summary>
+    /// Counts the edges that are not shared by exactly two triangles that run along them in opposite directions.
+    /// </summary>
     public int OpenEdges()
     {
         Dictionary<(Point From, Point To), int> edges = [];
@@ -52,7 +54,8 @@ internal sealed class StlMesh
             }
         }
 
-        return edges.Count(edge => edge.Value != 1 || edge.Key.From == edge.Key.To || edges.GetValueOrDefault((edge.Key.To, edge.Key.From)) != 1);
+        return edges.Count(edge =>
+            edge.Value != 1 || edge.Key.From == edge.Key.To || edges.GetValueOrDefault((edge.Key.To, edge.Key.From)) != 1);
     }
 
     /// <summary>Where a line along x goes through the surface.</summary>

@@ -43,7 +43,10 @@ public sealed class StlMeshTests
 
     [TestMethod]
     public void A_surface_that_is_inside_out_has_a_negative_volume() =>
-        Assert.AreEqual(-6, Mesh([.. new[] { Below, Front, Left, Slope }.Select(face => string.Join(" / ", face.Split(" / ").Reverse()))]).Volume, 1e-9);
+        Assert.AreEqual(
+            -6,
+            Mesh([.. new[] { Below, Front, Left, Slope }.Select(face => string.Join(" / ", face.Split(" / ").Reverse()))]).Volume,
+            1e-9);
 
     private static StlMesh Mesh(params string[] faces) =>
         new(faces.SelectMany(face => face.Split(" / ")).Select(corner => "      vertex " + corner));

@@ -17,8 +17,8 @@ public sealed class BoundTests
     public void Another_library_finds_the_same_peak(int readings, double falseAlarm, double peak) =>
         Assert.AreEqual(peak, Bound.Peak(readings, falseAlarm), 0.006);
 
-    // Albersheim 1981, from memory: good to 0.2 dB between 10^-3 and 10^-7. For a single sample that holds from a detection of 0.4 up;
-    // at 0.1 and 10^-3 the formula is 4 dB below the law.
+    // Albersheim 1981, from memory: good to 0.2 dB between 10^-3 and 10^-7. For a single sample that holds from a detection of
+    // 0.4 up; at 0.1 and 10^-3 the formula is 4 dB below the law.
     [TestMethod]
     public void Albersheims_formula_gives_the_same_to_a_fifth_of_a_decibel()
     {

@@ -9,8 +9,8 @@ using NanoDustSwitch.Benchmarks.Studies;
 namespace NanoDustSwitch.ReferenceTests;
 
 /// <summary>
-/// The benchmark's key figures in seconds, with bounds that leave room for the small numbers: they notice a detector that has become
-/// worse. tests/benchmark measures them closely.
+/// The benchmark's key figures in seconds, with bounds that leave room for the small numbers: they notice a detector that has
+/// become worse. tests/benchmark measures them closely.
 /// </summary>
 [TestClass]
 public sealed class DetectionTests
@@ -58,7 +58,8 @@ public sealed class DetectionTests
     public void The_command_comes_within_a_cycle_or_little_more(double amperes, double median, double most)
     {
         int half = (int)(amperes * 500);
-        DelayStudy delay = DelayStudy.Run(s_bench, 2000, Bench.Hertz, amperes, Trials, () => [new CoreDecider(half, half * 6 / 10)]);
+        DelayStudy delay = DelayStudy.Run(
+            s_bench, 2000, Bench.Hertz, amperes, Trials, () => [new CoreDecider(half, half * 6 / 10)]);
         Assert.IsLessThan(median, delay.Start(0, 0.5) * Bench.Hertz);
         Assert.IsLessThan(most, delay.Start(0, 0.99) * Bench.Hertz);
     }
@@ -68,7 +69,8 @@ public sealed class DetectionTests
     public void The_level_of_one_false_start_a_year_is_that_of_the_known_law()
     {
         const int Rate = 1000;
-        NoiseStudy noise = NoiseStudy.Run(s_bench, Rate, NoiseKind.White, 1, 3 * Hours, () => [new HalfSecondMaximum(), new CycleRms(Rate)]);
+        NoiseStudy noise = NoiseStudy.Run(
+            s_bench, Rate, NoiseKind.White, 1, 3 * Hours, () => [new HalfSecondMaximum(), new CycleRms(Rate)]);
 
         // A reading beyond on either side.
         double reading = -Normal.InvCDF(0, 1, PerYear / (2 * Rate)) / Math.Sqrt(2) * Line.NoiseAmperes;
@@ -76,11 +78,21 @@ public sealed class DetectionTests
 
         // Squares about their own mean: χ² of one degree of freedom less than there are readings; 50 cycles a second.
         const int Readings = Rate / 50;
-        double square = Brent.FindRoot(x => Math.Log(SpecialFunctions.GammaUpperRegularized((Readings - 1) / 2.0, x / 2) / (PerYear / 50)), 20, 150);
+        double square = Brent.FindRoot(
+            x => Math.Log(SpecialFunctions.GammaUpperRegularized((Readings - 1) / 2.0, x / 2) / (PerYear / 50)), 20, 150);
         double rms = Math.Sqrt(square / Readings) * Line.NoiseAmperes;
         Assert.AreEqual(rms, noise.Law(1).Level(PerYear), 0.02 * rms);
     }
 
     private static OnsetStudy Tools(int rate, double horizon, double[] levels, Func<Method[]> make, double least, double most) =>
-        OnsetStudy.Run(s_bench, rate, Bench.Hertz, Shape.Sine(Bench.Hertz), Spend.Quick.Currents(least, most), Trials, horizon, levels, make);
+        OnsetStudy.Run(
+            s_bench,
+            rate,
+            Bench.Hertz,
+            Shape.Sine(Bench.Hertz),
+            Spend.Quick.Currents(least, most),
+            Trials,
+            horizon,
+            levels,
+            make);
 }

@@ -6,10 +6,10 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.ReferenceTests;
 
 /// <summary>
-/// How long a swing takes to be found in readings with everything wrong at once, against the best that any detector could do with as many good
-/// readings: a sine of known frequency and unknown phase in white noise, 90 % and one false start a year (χ² of two degrees of freedom, Marcum
-/// Q; Kay, Detection Theory, from memory). No measure of an alternating quantity is shorter than one cycle (IEC 61000-4-30, from memory), so
-/// neither is the bound.
+/// How long a swing takes to be found in readings with everything wrong at once, against the best that any detector could do with
+/// as many good readings: a sine of known frequency and unknown phase in white noise, 90 % and one false start a year (χ² of two
+/// degrees of freedom, Marcum Q; Kay, Detection Theory, from memory). No measure of an alternating quantity is shorter than one
+/// cycle (IEC 61000-4-30, from memory), so neither is the bound.
 /// </summary>
 [TestClass]
 public sealed class DirtyTimeTests
@@ -42,7 +42,8 @@ public sealed class DirtyTimeTests
         double[] times = [.. Times(amperes, hertz).Order()];
         double nine = times[(int)(Wanted * Starts)];
         TestContext.WriteLine(
-            $"{amperes} A, {hertz} Hz: bound {best * 1e3:0.0} ms, at least a cycle {bound * 1e3:0.0} ms; 90 % found in {nine * 1e3:0.0} ms, {nine / bound:0.00} times");
+            $"{amperes} A, {hertz} Hz: bound {best * 1e3:0.0} ms, at least a cycle {bound * 1e3:0.0} ms; "
+            + $"90 % found in {nine * 1e3:0.0} ms, {nine / bound:0.00} times");
         Assert.IsLessThanOrEqualTo(MostOverBound, nine / bound);
     }
 
@@ -67,7 +68,14 @@ public sealed class DirtyTimeTests
 
     private static double[] Times(double amperes, double hertz)
     {
-        ToolSpecification tool = new() { Name = "tool", Kind = ToolKind.Induction, RatedAmperes = amperes, InrushMultiple = 1, CoastSeconds = 0 };
+        ToolSpecification tool = new()
+        {
+            Name = "tool",
+            Kind = ToolKind.Induction,
+            RatedAmperes = amperes,
+            InrushMultiple = 1,
+            CoastSeconds = 0,
+        };
         Day day = new() { Tools = [tool], NoiseAmperes = Noise, DropOutProbability = DropOut, Pace = new Pace(Rate, 0.6) };
         day.Shop.Hertz = hertz;
         day.Shop.VacuumAmperes = 1;

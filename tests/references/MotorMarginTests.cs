@@ -5,8 +5,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.ReferenceTests;
 
 /// <summary>
-/// Full-load currents of single-phase motors, whole and at a tenth of them as the margin (NEC (NFPA 70) Table 430.248, read): found, and told
-/// from the idle line. Locked-rotor codes (NEC Table 430.7(B), read) give the peak of the model's start.
+/// Full-load currents of single-phase motors, whole and at a tenth of them as the margin (NEC (NFPA 70) Table 430.248, read):
+/// found, and told from the idle line. Locked-rotor codes (NEC Table 430.7(B), read) give the peak of the model's start.
 /// </summary>
 [TestClass]
 public sealed class MotorMarginTests
@@ -34,7 +34,11 @@ public sealed class MotorMarginTests
             {
                 VirtualShop shop = Shop(amperes, 1, hertz, volts, out Rig rig);
                 int idle = 0;
-                Run(rig, IdleSeconds, () => idle = Math.Max(idle, rig.Switch.Core.SwingMilliamperes), () => Assert.IsFalse(rig.Switch.Core.IsToolRunning));
+                Run(
+                    rig,
+                    IdleSeconds,
+                    () => idle = Math.Max(idle, rig.Switch.Core.SwingMilliamperes),
+                    () => Assert.IsFalse(rig.Switch.Core.IsToolRunning));
                 shop.Wiring.Tools[0].Start(rig.Board.ShopTime);
                 Run(rig, 0.1, () => { }, () => { });
                 Assert.IsTrue(rig.Switch.Core.IsToolRunning, $"{amperes} A at {volts} V is not found");
@@ -44,7 +48,9 @@ public sealed class MotorMarginTests
                     RunSeconds,
                     () => least = Math.Min(least, rig.Switch.Core.SwingMilliamperes),
                     () => Assert.IsTrue(rig.Switch.Core.IsToolRunning, $"{amperes} A at {volts} V is dropped"));
-                TestContext.WriteLine($"{amperes:0.00} A at {volts} V: idle {idle} mA at most, running {least} mA at least, {(double)least / idle:0.0} times");
+                TestContext.WriteLine(
+                    $"{amperes:0.00} A at {volts} V: idle {idle} mA at most, running {least} mA at least, "
+                    + $"{(double)least / idle:0.0} times");
 
                 // Teach asks for twice.
                 Assert.IsGreaterThan(2 * idle, least, $"{amperes} A at {volts} V");
@@ -71,13 +77,17 @@ public sealed class MotorMarginTests
                 double peak = 0;
                 Run(rig, 1 / 60.0, () => peak = Math.Max(peak, Math.Abs(shop.ToolLine.Latest)), () => { });
 
-                // The first peak comes within half a cycle and has begun to fall: by an eighth of the surge at the most (time constant 0.15 s).
-                Assert.IsInRange(0.88 * locked * Math.Sqrt(2), locked * Math.Sqrt(2), peak, $"{s_horsepower[i]} hp, code {letter}");
+                // The first peak comes within half a cycle and has begun to fall: by an eighth of the surge at the most (time
+                // constant 0.15 s).
+                Assert.IsInRange(
+                    0.88 * locked * Math.Sqrt(2), locked * Math.Sqrt(2), peak, $"{s_horsepower[i]} hp, code {letter}");
             }
         }
 
         double model = ToolDefaults.InrushMultiple(ToolKind.Induction);
-        TestContext.WriteLine($"locked rotor of codes G to M, 1/2 to 5 hp: {least:0.0} to {most:0.0} times the full-load current; the model's induction motor starts at {model:0.0}");
+        TestContext.WriteLine(
+            $"locked rotor of codes G to M, 1/2 to 5 hp: {least:0.0} to {most:0.0} times the full-load current; "
+            + $"the model's induction motor starts at {model:0.0}");
         Assert.IsInRange(least, most, model);
     }
 
@@ -94,7 +104,13 @@ public sealed class MotorMarginTests
 
     private static VirtualShop Shop(double amperes, double inrush, double hertz, int volts, out Rig rig)
     {
-        ToolSpecification tool = new() { Name = "motor", Kind = ToolKind.Induction, RatedAmperes = amperes, InrushMultiple = inrush };
+        ToolSpecification tool = new()
+        {
+            Name = "motor",
+            Kind = ToolKind.Induction,
+            RatedAmperes = amperes,
+            InrushMultiple = inrush,
+        };
         Day day = new() { Tools = [tool] };
         day.Shop.Hertz = hertz;
         day.Shop.Volts = volts;
@@ -103,7 +119,8 @@ public sealed class MotorMarginTests
         // The tables are about the current; no breaker of the shop shall cut it short.
         day.Shop.Circuits = [new CircuitSpecification { Amperes = 500 }];
         VirtualShop shop = ShopBuilder.Build(day, 1);
-        rig = new Rig(new PcBoard(new ShopLine(shop, new Person(new Day(), 1, shop, [])), day.Pace.Clock(1), FlashImage.Blank(), null));
+        rig = new Rig(
+            new PcBoard(new ShopLine(shop, new Person(new Day(), 1, shop, [])), day.Pace.Clock(1), FlashImage.Blank(), null));
         rig.RunUntil(2_000_000);
         if (volts == 230)
         {

@@ -59,7 +59,8 @@ public sealed class MotorRecordingTests
         }
     }
 
-    private static string[] Files(string folder) => [.. Directory.GetFiles(Path.Combine(Recordings.Folder("itsc"), folder), "*.csv").Order()];
+    private static string[] Files(string folder) =>
+        [.. Directory.GetFiles(Path.Combine(Recordings.Folder("itsc"), folder), "*.csv").Order()];
 
     // Peak of the mains fundamental, by a least squares fit of a sine and a cosine.
     private static double Fundamental(double[] values)
@@ -78,7 +79,9 @@ public sealed class MotorRecordingTests
     private void Check(string file, double[] amperes)
     {
         ReplayRun run = Replay(file, amperes);
-        TestContext.WriteLine($"{Path.GetFileName(file)}: seen after {run.SeenAt * 1000:0.0} ms, {run.MedianOverStart:0.0} x start, least {run.LeastOverStop:0.0} x stop");
+        TestContext.WriteLine(
+            $"{Path.GetFileName(file)}: seen after {run.SeenAt * 1000:0.0} ms, {run.MedianOverStart:0.0} x start, "
+            + $"least {run.LeastOverStop:0.0} x stop");
         Assert.IsTrue(run.IsGood, $"{file}: seen after {run.SeenAt} s, {run.Drops} drops, {run.FalseStarts} false");
         Assert.IsLessThan(2 / Hertz, run.SeenAt, file);
         Assert.IsGreaterThan(1.0, run.LeastOverStop, file);

@@ -25,7 +25,11 @@ internal static class Recordings
     /// <returns>Its columns.</returns>
     public static double[][] Columns(string path)
     {
-        double[][] rows = [.. File.ReadLines(path).Select(line => line.Split(',').Select(cell => double.Parse(cell, CultureInfo.InvariantCulture)).ToArray())];
+        double[][] rows =
+        [
+            .. File.ReadLines(path)
+                .Select(line => line.Split(',').Select(cell => double.Parse(cell, CultureInfo.InvariantCulture)).ToArray()),
+        ];
         return [.. Enumerable.Range(0, rows[0].Length).Select(column => rows.Select(row => row[column]).ToArray())];
     }
 }

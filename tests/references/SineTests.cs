@@ -3,7 +3,8 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.ReferenceTests;
 
 /// <summary>
-/// Rms of a sine from its peak-to-peak: swing / (2·√2). Textbook identity; the window over a cycle of 50 Hz shows other frequencies rippling.
+/// Rms of a sine from its peak-to-peak: swing / (2·√2). Textbook identity; the window over a cycle of 50 Hz shows other
+/// frequencies rippling.
 /// </summary>
 [TestClass]
 public sealed class SineTests

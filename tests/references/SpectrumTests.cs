@@ -7,8 +7,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.ReferenceTests;
 
 /// <summary>
-/// Frequency and harmonics of a recorded current: against signals whose figures are known, against the peak of a numerics library's fast Fourier
-/// transform, and for a vacuum against published harmonics.
+/// Frequency and harmonics of a recorded current: against signals whose figures are known, against the peak of a numerics
+/// library's fast Fourier transform, and for a vacuum against published harmonics.
 /// </summary>
 [TestClass]
 public sealed class SpectrumTests
@@ -24,13 +24,15 @@ public sealed class SpectrumTests
     [DataRow(0.13, true)]
     public void Frequency_is_found_to_a_twentieth_of_a_hertz_in_a_second(double noise, bool areMeans)
     {
-        // A phase-chopped or rectified tool's harmonics, the noise of the default sensor, 1 A rms: the worst over 45 to 65 Hz and all phases.
+        // A phase-chopped or rectified tool's harmonics, the noise of the default sensor, 1 A rms: the worst over 45 to 65 Hz and
+        // all phases.
         Random random = new(11);
         double worst = 0;
         for (double hertz = 45; hertz <= 65; hertz += 1.13)
         {
             double phase = random.NextDouble() * 2 * Math.PI;
-            MainsSpectrum spectrum = MainsSpectrum.Of(Wave(hertz, 1, phase, [1, 0.02, 0.3, 0.02, 0.2, 0.01, 0.1], noise, random, areMeans));
+            MainsSpectrum spectrum = MainsSpectrum.Of(
+                Wave(hertz, 1, phase, [1, 0.02, 0.3, 0.02, 0.2, 0.01, 0.1], noise, random, areMeans));
             Assert.IsTrue(spectrum.IsFound);
             worst = Math.Max(worst, Math.Abs(spectrum.Hertz - hertz));
         }
@@ -90,7 +92,11 @@ public sealed class SpectrumTests
     {
         Random random = new(9);
         double[] seconds = [.. Enumerable.Range(0, (int)(6 * Rate)).Select(i => i / Rate)];
-        double[] amperes = [.. seconds.Select(t => (t is < 2 or > 5 ? 0 : 3 * (1 + (5 * Math.Exp(-(t - 2) / 0.3)))) * Math.Sqrt(2) * Math.Sin(2 * Math.PI * 50 * t) + (0.1 * Normal(random)))];
+        double Rms(double t) => t is < 2 or > 5 ? 0 : 3 * (1 + (5 * Math.Exp(-(t - 2) / 0.3)));
+        double[] amperes =
+        [
+            .. seconds.Select(t => (Rms(t) * Math.Sqrt(2) * Math.Sin(2 * Math.PI * 50 * t)) + (0.1 * Normal(random))),
+        ];
         MainsSpectrum spectrum = MainsSpectrum.Of(new Wave(seconds, amperes, 0));
         Assert.IsInRange(3, 4.1, spectrum.From);
         Assert.AreEqual(1, spectrum.Seconds, 0.01);
@@ -100,8 +106,9 @@ public sealed class SpectrumTests
     [TestMethod]
     public void A_vacuums_harmonics_read_off_its_readings_are_the_published_ones()
     {
-        // Third 14 to 16 %, fifth 2.5 to 2.9 %, seventh 1 to 2 %, ninth under 1 % of the fundamental: two open recordings of universal-motor vacuums,
-        // read as figures. Readings by the default sensor and converter, with the noise of both; they add up to 0.3 %.
+        // Third 14 to 16 %, fifth 2.5 to 2.9 %, seventh 1 to 2 %, ninth under 1 % of the fundamental: two open recordings of
+        // universal-motor vacuums, read as figures. Readings by the default sensor and converter, with the noise of both; they
+        // add up to 0.3 %.
         const double Beside = 0.003;
         const long Later = 60_000_000;
         Mains mains = new(50, 230, 0);
@@ -135,9 +142,12 @@ public sealed class SpectrumTests
         {
             // Over the same second, under a Hann window, the peak by the two lines beside it: a way of its own to the frequency.
             double[] phase = Recordings.Columns(file)[0];
-            MainsSpectrum spectrum = MainsSpectrum.Of(new Wave([.. Enumerable.Range(0, phase.Length).Select(i => i / 1000.0)], phase, 0));
+            MainsSpectrum spectrum = MainsSpectrum.Of(
+                new Wave([.. Enumerable.Range(0, phase.Length).Select(i => i / 1000.0)], phase, 0));
             (double hertz, double rms) = Peak([.. phase.Skip((int)Math.Round(spectrum.From * 1000)).Take(1000)], 1000);
-            TestContext.WriteLine($"{Path.GetFileName(file)}: {spectrum.Hertz:0.000} Hz, by the transform {hertz:0.000}; {spectrum.Amperes[0]:0.000} and {rms:0.000}");
+            TestContext.WriteLine(
+                $"{Path.GetFileName(file)}: {spectrum.Hertz:0.000} Hz, by the transform {hertz:0.000}; "
+                + $"{spectrum.Amperes[0]:0.000} and {rms:0.000}");
             Assert.AreEqual(hertz, spectrum.Hertz, HertzAllowed, file);
             Assert.AreEqual(rms, spectrum.Amperes[0], 0.02 * rms, file);
         }
@@ -164,11 +174,20 @@ public sealed class SpectrumTests
     {
         const int Each = 5;
         double[] seconds = [.. Enumerable.Range(0, (int)Rate).Select(i => i / Rate)];
-        double[] amperes = [.. seconds.Select(t => 1.27 + (rms * Math.Sqrt(2) * parts.Select((part, i) => part * Math.Sin(((i + 1) * ((2 * Math.PI * hertz * t) + phase)) + i)).Sum()) + (noise * Normal(random)))];
+        double Sum(double angle) => parts.Select((part, i) => part * Math.Sin(((i + 1) * angle) + i)).Sum();
+        double[] amperes =
+        [
+            .. seconds.Select(t =>
+                1.27 + (rms * Math.Sqrt(2) * Sum((2 * Math.PI * hertz * t) + phase)) + (noise * Normal(random))),
+        ];
         return areMeans
-            ? new Wave([.. seconds.Chunk(Each).Select(chunk => chunk.Average())], [.. amperes.Chunk(Each).Select(chunk => chunk.Average())], Each / Rate)
+            ? new Wave(
+                [.. seconds.Chunk(Each).Select(chunk => chunk.Average())],
+                [.. amperes.Chunk(Each).Select(chunk => chunk.Average())],
+                Each / Rate)
             : new Wave(seconds, amperes, 0);
     }
 
-    private static double Normal(Random random) => Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
+    private static double Normal(Random random) =>
+        Math.Sqrt(-2 * Math.Log(1 - random.NextDouble())) * Math.Cos(2 * Math.PI * random.NextDouble());
 }

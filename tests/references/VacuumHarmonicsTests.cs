@@ -5,8 +5,9 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.ReferenceTests;
 
 /// <summary>
-/// Harmonics of the model's universal motor against four open recordings of a 230 V vacuum cleaner (repository kehkok/nilmtk-ukdale, custom data
-/// set 1), and against the limits for portable tools (class B: 1.5 times class A's 2.30, 1.14, 0.77 and 0.40 A; IEC 61000-3-2 Table 1, read).
+/// Harmonics of the model's universal motor against four open recordings of a 230 V vacuum cleaner (repository
+/// kehkok/nilmtk-ukdale, custom data set 1), and against the limits for portable tools (class B: 1.5 times class A's 2.30, 1.14,
+/// 0.77 and 0.40 A; IEC 61000-3-2 Table 1, read).
 /// </summary>
 [TestClass]
 public sealed class VacuumHarmonicsTests
@@ -27,14 +28,20 @@ public sealed class VacuumHarmonicsTests
     [TestMethod]
     public void The_models_harmonics_are_those_of_the_recordings()
     {
-        double[][] recorded = [.. Directory.GetFiles(Recordings.Folder("kehkok-lab"), "vacuum*.csv", SearchOption.AllDirectories).Order().Select(Recorded)];
+        double[][] recorded =
+        [
+            .. Directory.GetFiles(Recordings.Folder("kehkok-lab"), "vacuum*.csv", SearchOption.AllDirectories)
+                .Order()
+                .Select(Recorded),
+        ];
         double[] model = Model();
         Assert.IsGreaterThanOrEqualTo(4, recorded.Length);
         for (int i = 1; i < model.Length; i++)
         {
             double least = recorded.Min(parts => parts[i]);
             double most = recorded.Max(parts => parts[i]);
-            TestContext.WriteLine($"harmonic {(2 * i) + 1}: recordings {least * 100:0.0} to {most * 100:0.0} %, model {model[i] * 100:0.0} %");
+            TestContext.WriteLine(
+                $"harmonic {(2 * i) + 1}: recordings {least * 100:0.0} to {most * 100:0.0} %, model {model[i] * 100:0.0} %");
             Assert.IsInRange(least - Beside, most + Beside, model[i], $"harmonic {(2 * i) + 1}");
         }
     }
@@ -57,8 +64,17 @@ public sealed class VacuumHarmonicsTests
         string[] header = lines[0].Split(',');
         int rms = Array.IndexOf(header, "RMS Current");
         double[][] rows =
-            [.. lines.Skip(1).Select(line => line.Split(',')).Where(cells => Number(cells[rms]) > 5).Select(cells => s_columns.Select(name => Number(cells[Array.IndexOf(header, name)])).ToArray())];
-        return [.. Enumerable.Range(0, s_columns.Length).Select(i => rows.Select(row => row[i] / row[0]).Order().ElementAt(rows.Length / 2))];
+        [
+            .. lines.Skip(1)
+                .Select(line => line.Split(','))
+                .Where(cells => Number(cells[rms]) > 5)
+                .Select(cells => s_columns.Select(name => Number(cells[Array.IndexOf(header, name)])).ToArray()),
+        ];
+        return
+        [
+            .. Enumerable.Range(0, s_columns.Length)
+                .Select(i => rows.Select(row => row[i] / row[0]).Order().ElementAt(rows.Length / 2)),
+        ];
     }
 
     private static double Number(string cell) => double.Parse(cell, CultureInfo.InvariantCulture);
@@ -72,7 +88,10 @@ public sealed class VacuumHarmonicsTests
         VacuumCleaner vacuum = new(RunningAmperes, 50);
         vacuum.Update(0, true);
         double[] angles = [.. Enumerable.Range(0, Readings).Select(i => 2 * Math.PI * i / Readings)];
-        double[] amperes = [.. Enumerable.Range(0, Readings).Select(i => Later + (i * 20L)).Select(now => vacuum.Current(now, mains.At(now)))];
+        double[] amperes =
+        [
+            .. Enumerable.Range(0, Readings).Select(i => Later + (i * 20L)).Select(now => vacuum.Current(now, mains.At(now))),
+        ];
         double[] parts = [.. Enumerable.Range(0, s_columns.Length).Select(i => Harmonic((2 * i) + 1))];
         return [.. parts.Select(part => part / parts[0])];
 

@@ -4,8 +4,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.ReferenceTests;
 
 /// <summary>
-/// The model of the vacuum's start against open recordings of vacuum cleaners' starts (repository ancy-gg/TinyML_Smart-Plug): rms per frame of
-/// about 97 ms, taken from the model in the same frames.
+/// The model of the vacuum's start against open recordings of vacuum cleaners' starts (repository ancy-gg/TinyML_Smart-Plug): rms
+/// per frame of about 97 ms, taken from the model in the same frames.
 /// </summary>
 [TestClass]
 public sealed class VacuumStartTests
@@ -29,7 +29,9 @@ public sealed class VacuumStartTests
         double least = model.Min(start => start.First);
         double most = model.Max(start => start.First);
         double median = model.Select(start => start.First).Order().ElementAt(10);
-        TestContext.WriteLine($"model: first frame {least:0.00} to {most:0.00}, median {median:0.00}, within 15 % after {model.Min(start => start.Settled):0.00} to {model.Max(start => start.Settled):0.00} s");
+        TestContext.WriteLine(
+            $"model: first frame {least:0.00} to {most:0.00}, median {median:0.00}, within 15 % after "
+            + $"{model.Min(start => start.Settled):0.00} to {model.Max(start => start.Settled):0.00} s");
         Assert.IsInRange(recorded.Min(start => start.First), recorded.Max(start => start.First), median);
 
         // A frame before the earliest recording and a frame after the latest.
@@ -40,7 +42,10 @@ public sealed class VacuumStartTests
     [TestMethod]
     public void The_models_course_is_that_of_the_recordings_within_their_spread()
     {
-        double[][] recorded = [.. Files().Select(Read).Select(frames => new[] { 0.1, 0.2, 0.3, 0.5, 0.7 }.Select(at => At(frames, at)).ToArray())];
+        double[][] recorded =
+        [
+            .. Files().Select(Read).Select(frames => new[] { 0.1, 0.2, 0.3, 0.5, 0.7 }.Select(at => At(frames, at)).ToArray()),
+        ];
         (double Seconds, double Ratio)[] model = ModelFrames(0);
         double[] times = [0.1, 0.2, 0.3, 0.5, 0.7];
         for (int i = 0; i < times.Length; i++)
@@ -55,7 +60,8 @@ public sealed class VacuumStartTests
         }
     }
 
-    private static string[] Files() => [.. Directory.GetFiles(Recordings.Folder("smartplug-rms"), "universal_motor__vacuum_cleaner__*__start.csv").Order()];
+    private static string[] Files() =>
+        [.. Directory.GetFiles(Recordings.Folder("smartplug-rms"), "universal_motor__vacuum_cleaner__*__start.csv").Order()];
 
     private static (double First, double Settled) Recorded(string file)
     {
@@ -67,7 +73,12 @@ public sealed class VacuumStartTests
     private static (double Seconds, double Ratio)[] Read(string file)
     {
         (double Time, double Amperes)[] rows =
-            [.. File.ReadLines(file).Skip(1).Select(line => line.Split(',')).Select(cells => (Number(cells[0]) / 1000, Number(cells[2])))];
+        [
+            .. File.ReadLines(file)
+                .Skip(1)
+                .Select(line => line.Split(','))
+                .Select(cells => (Number(cells[0]) / 1000, Number(cells[2]))),
+        ];
         double running = rows[^10..].Select(row => row.Amperes).Order().ElementAt(5);
         (double Time, double Amperes)[] on = [.. rows.SkipWhile(row => row.Amperes < 0.1)];
         return [.. on.Select(row => (row.Time - on[0].Time, row.Amperes / running))];

@@ -8,12 +8,15 @@ namespace NanoDustSwitch.SizingTests;
 [TestClass]
 public sealed class ChangesTests
 {
-    public static IEnumerable<object[]> Lines => WorkedCases.All.Where(each => each.ExitCode == 1).Select(each => new object[] { each.Line });
+    public static IEnumerable<object[]> Lines =>
+        WorkedCases.All.Where(each => each.ExitCode == 1).Select(each => new object[] { each.Line });
 
     [TestMethod]
     [DynamicData(nameof(Lines))]
     [DataRow("--vacuum 4A --tool 1hp --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A")]
-    [DataRow("--vacuum 8A --tool 8A --supply 120V/60Hz --breaker 20A --plug US20 --cord 30m/16AWG --cord vacuum:3m/18AWG --sensor hall-5A")]
+    [DataRow(
+        "--vacuum 8A --tool 8A --supply 120V/60Hz --breaker 20A --plug US20 --cord 30m/16AWG "
+        + "--cord vacuum:3m/18AWG --sensor hall-5A")]
     public void Every_offer_fits_when_it_is_typed(string line)
     {
         Judged judged = new(line);
@@ -45,13 +48,21 @@ public sealed class ChangesTests
     }
 
     [TestMethod]
-    [DataRow("--vacuum 30A --tool 30A --supply 120V/60Hz --breaker 15A --cord 2m/16AWG --sensor transformer-100A", "ask a licensed electrician.")]
-    [DataRow("--vacuum 1000W --tool 25W/universal --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 --sensor transformer-100A", "too small for the switch")]
+    [DataRow(
+        "--vacuum 30A --tool 30A --supply 120V/60Hz --breaker 15A --cord 2m/16AWG --sensor transformer-100A",
+        "ask a licensed electrician.")]
+    [DataRow(
+        "--vacuum 1000W --tool 25W/universal --supply 230V/50Hz --breaker C16 --plug EU16 "
+        + "--cord 2m/1.5mm2 --sensor transformer-100A",
+        "too small for the switch")]
     public void Where_nothing_helps_it_says_so(string line, string says)
     {
         Terminal terminal = new(line);
         Assert.AreEqual(1, terminal.ExitCode);
-        StringAssert.Contains(string.Join(' ', terminal.Shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)), says, StringComparison.Ordinal);
+        StringAssert.Contains(
+            string.Join(' ', terminal.Shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)),
+            says,
+            StringComparison.Ordinal);
     }
 
     // The options in place of those of the same name; a cord in place of those that feed the same.
@@ -63,9 +74,11 @@ public sealed class ChangesTests
         return string.Join(" ", old.Concat(changed).Select(pair => $"{pair.Name} {pair.Value}"));
     }
 
-    private static CordUse Use((string Name, string Value) pair) => pair.Name != "--cord" || !pair.Value.Contains(':') ? CordUse.Box
+    private static CordUse Use((string Name, string Value) pair) =>
+        pair.Name != "--cord" || !pair.Value.Contains(':') ? CordUse.Box
         : pair.Value.StartsWith("tool:", StringComparison.Ordinal) ? CordUse.Tool
         : CordUse.Vacuum;
 
-    private static List<(string Name, string Value)> Pairs(string line) => [.. Terminal.Words(line).Chunk(2).Select(pair => (pair[0], pair[1]))];
+    private static List<(string Name, string Value)> Pairs(string line) =>
+        [.. Terminal.Words(line).Chunk(2).Select(pair => (pair[0], pair[1]))];
 }

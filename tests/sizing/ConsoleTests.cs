@@ -9,15 +9,20 @@ namespace NanoDustSwitch.SizingTests;
 [TestClass]
 public sealed class ConsoleTests
 {
+    private const string Transformer = "transformer-100A";
+    private const string At230 = "--supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2";
+
     [TestMethod]
-    [DataRow("--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --cord 8m/14AWG --sensor transformer-100A", 23500, 1, 600, 350)]
-    [DataRow("--vacuum 6A --tool 10A --supply 120V/60Hz --breaker 20A --plug US20 --cord 2m/12AWG --sensor hall-20A", 50000, 1, 600, 350)]
-    [DataRow("--vacuum 1000W --tool 900W --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 --sensor transformer-100A", 23500, 1, 400, 240)]
-    [DataRow("--vacuum 1000W --tool 130W/universal --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 --sensor transformer-100A --turns 2", 23500, 2, 0, 0)]
-    [DataRow("--vacuum 1000W --tool 60W/universal --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 --sensor transformer-100A --turns 5", 23500, 5, 0, 0)]
-    [DataRow("--vacuum 5A --tool 3A --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor hall-5A", 92500, 1, 0, 0)]
-    public void Every_line_is_taken_and_saved(string line, int gain, int turns, int startAt, int stopBelow)
+    [DataRow("--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --cord 8m/14AWG", Transformer, 23500, 1, 600, 350)]
+    [DataRow(
+        "--vacuum 6A --tool 10A --supply 120V/60Hz --breaker 20A --plug US20 --cord 2m/12AWG", "hall-20A", 50000, 1, 600, 350)]
+    [DataRow($"--vacuum 1000W --tool 900W {At230}", Transformer, 23500, 1, 400, 240)]
+    [DataRow($"--vacuum 1000W --tool 130W/universal {At230} --turns 2", Transformer, 23500, 2, 0, 0)]
+    [DataRow($"--vacuum 1000W --tool 60W/universal {At230} --turns 5", Transformer, 23500, 5, 0, 0)]
+    [DataRow("--vacuum 5A --tool 3A --supply 120V/60Hz --breaker 15A --cord 2m/14AWG", "hall-5A", 92500, 1, 0, 0)]
+    public void Every_line_is_taken_and_saved(string circuit, string sensor, int gain, int turns, int startAt, int stopBelow)
     {
+        string line = $"{circuit} --sensor {sensor}";
         string shown = new Terminal(line).Shown;
         string[] lines = Typed(shown);
         LiveShop live = new(FlashImage.Blank());

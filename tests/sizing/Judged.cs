@@ -45,7 +45,9 @@ internal sealed class Judged
     {
         Section? found = Judgement.Sections.FirstOrDefault(each => each.Title.StartsWith(section, StringComparison.Ordinal));
         Finding? finding = found?.Findings.FirstOrDefault(each => each.What.StartsWith(what, StringComparison.Ordinal));
-        Assert.IsNotNull(finding, $"no '{what}' in '{section}'; there are {string.Join(" | ", found?.Findings.Select(each => each.What) ?? [])}");
+        Assert.IsNotNull(
+            finding,
+            $"no '{what}' in '{section}'; there are {string.Join(" | ", found?.Findings.Select(each => each.What) ?? [])}");
         return finding;
     }
 }

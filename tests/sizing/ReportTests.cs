@@ -9,14 +9,16 @@ namespace NanoDustSwitch.SizingTests;
 [TestClass]
 public sealed class ReportTests
 {
-    private const string OneCircuit = "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --cord 8m/14AWG --sensor transformer-100A";
+    private const string OneCircuit =
+        "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --cord 8m/14AWG --sensor transformer-100A";
     private const string DataImage = "data:image/png;base64,";
 
     [TestMethod]
     public void The_page_takes_nothing_from_elsewhere()
     {
         (string text, IHtmlDocument page) = Page(OneCircuit);
-        foreach (IAttr attribute in page.All.SelectMany(element => element.Attributes).Where(attribute => attribute.Name is "src" or "href" or "srcset" or "data" or "action" or "poster"))
+        foreach (IAttr attribute in page.All.SelectMany(element => element.Attributes)
+            .Where(attribute => attribute.Name is "src" or "href" or "srcset" or "data" or "action" or "poster"))
         {
             StringAssert.StartsWith(attribute.Value, DataImage, StringComparison.Ordinal);
         }
@@ -35,7 +37,8 @@ public sealed class ReportTests
         (_, IHtmlDocument page) = Page(OneCircuit);
         string text = string.Join(' ', page.Body!.TextContent.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
         Judged judged = new(OneCircuit);
-        foreach (string working in judged.Judgement.Sections.SelectMany(section => section.Findings).Select(finding => finding.Working))
+        foreach (string working in judged.Judgement.Sections.SelectMany(section => section.Findings)
+            .Select(finding => finding.Working))
         {
             StringAssert.Contains(text, working, StringComparison.Ordinal);
         }

@@ -15,7 +15,8 @@ namespace NanoDustSwitch.SizingTests;
 [TestClass]
 public sealed class SecondCalculationTests
 {
-    private const string Line = "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 15A --cord 2m/14AWG --cord tool:50ft/16AWG --sensor transformer-100A";
+    private const string Line = "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 15A --cord 2m/14AWG "
+        + "--cord tool:50ft/16AWG --sensor transformer-100A";
 
     [TestMethod]
     [DataRow(1.2, 150, 1.2, BreakerCurve.NorthAmerican)]
@@ -23,16 +24,22 @@ public sealed class SecondCalculationTests
     [DataRow(2.0, 150, 1.2, BreakerCurve.NorthAmerican)]
     [DataRow(1.45, 120, 1.6, BreakerCurve.B)]
     [DataRow(2.55, 120, 1.6, BreakerCurve.C)]
-    public void A_steady_overload_trips_when_an_equation_solver_says_so(double multiple, double timeConstant, double tripHeat, BreakerCurve curve)
+    public void A_steady_overload_trips_when_an_equation_solver_says_so(
+        double multiple, double timeConstant, double tripHeat, BreakerCurve curve)
     {
         // The model: one thermal mass, heated by the square of the current; Runge and Kutta's method by a numerics library.
         const double End = 400;
         const int Steps = 400_001;
         Vector<double>[] heat = RungeKutta.FourthOrder(
-            Vector<double>.Build.Dense(1), 0, End, Steps, (_, y) => Vector<double>.Build.Dense(1, ((multiple * multiple) - y[0]) / timeConstant));
+            Vector<double>.Build.Dense(1),
+            0,
+            End,
+            Steps,
+            (_, y) => Vector<double>.Build.Dense(1, ((multiple * multiple) - y[0]) / timeConstant));
         double expected = Array.FindIndex(heat, y => y[0] >= tripHeat) * End / (Steps - 1);
 
-        Supply supply = new(ElectricPotential.FromVolts(curve == BreakerCurve.NorthAmerican ? 120 : 230), Frequency.FromHertz(50));
+        Supply supply = new(
+            ElectricPotential.FromVolts(curve == BreakerCurve.NorthAmerican ? 120 : 230), Frequency.FromHertz(50));
         Circuit circuit = new(supply, ElectricCurrent.FromAmperes(10), curve, Plugs.All[0]);
         BreakerTrial trial = new(circuit, Enumerable.Range(0, 1001).Select(i => (i * 0.01, multiple * 10)));
         Assert.AreEqual(expected, trial.SoonTrip, 0.5);
@@ -109,7 +116,8 @@ public sealed class SecondCalculationTests
     [DataRow("4mm2", 4)]
     public void Resistances_are_those_of_copper(string name, double squareMillimeters)
     {
-        // Copper 0.01724 ohm mm²/m at 20 °C, strands and lay a few percent more (textbook figure; areas of AWG by its definition).
+        // Copper 0.01724 ohm mm²/m at 20 °C, strands and lay a few percent more (textbook figure; areas of AWG by its
+        // definition).
         WireSize size = WireSizes.All.Single(each => each.Name == name);
         double solid = 0.01724 * WireSizes.At75 / squareMillimeters;
         Assert.IsInRange(solid * 0.98, solid * 1.16, size.OhmsPerMeter);

@@ -56,7 +56,8 @@ public sealed class ShopAgreesTests
     {
         // Else the test above would agree about nothing: at once it trips, after the surge it holds.
         Judged judged = new($"--vacuum 1000W --tool 1000W --supply 230V/50Hz --breaker B10 --plug EU16 {Rest}");
-        Assert.IsTrue(new BreakerTrial(judged.Order.ToolCircuit, StartJudge.ToolOf(judged.Trials.Start(judged.Order, 1, true))).Holds
+        Assert.IsTrue(
+            new BreakerTrial(judged.Order.ToolCircuit, StartJudge.ToolOf(judged.Trials.Start(judged.Order, 1, true))).Holds
             != new BreakerTrial(judged.Order.ToolCircuit, StartJudge.ToolOf(judged.Trials.Start(judged.Order, 1, false))).Holds);
     }
 

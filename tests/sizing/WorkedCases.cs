@@ -1,8 +1,8 @@
 namespace NanoDustSwitch.SizingTests;
 
 /// <summary>
-/// The worked cases. Each figure was worked out by hand from the table that is named beside it; "read", "memory" and "practice" say how
-/// that is known. hardware/sizing/README.md has them as a table, which is compared with this list.
+/// The worked cases. Each figure was worked out by hand from the table that is named beside it; "read", "memory" and "practice"
+/// say how that is known. hardware/sizing/README.md has them as a table, which is compared with this list.
 /// </summary>
 internal static class WorkedCases
 {
@@ -45,7 +45,9 @@ internal static class WorkedCases
             new("Load", "the circuit, nameplate", "ok", ["16.0 A"], Receptacle),
             new("Cords", "box", "NO", ["16.0 A", "13 A"], CordTable)),
         new("50 ft of 16 AWG to the tool",
-            $"--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 15A --cord 2m/14AWG --cord tool:50ft/16AWG {Transformer}", 0,
+            "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 15A --cord 2m/14AWG "
+            + $"--cord tool:50ft/16AWG {Transformer}",
+            0,
             new("Cords", "tool", "ok", ["12.0 A", "13 A"], CordTable),
             // 2 x 50 ft x 4.99 ohm/1000 ft x 12 A, of 120 V.
             new("Cords", "wall to tool", "mind", ["5.99 V", "4.99 %", "over 3 %", "35.9 V"], "NEC 210.19(A) note; memory")),
@@ -72,7 +74,8 @@ internal static class WorkedCases
             new("Load", "the circuit, nameplate", "NO", ["16.43 A", "13.0 A"], National),
             new("Protection", "overload", "NO", ["13 A"], "practice")),
         new("UK 13 A, smaller tool",
-            $"--vacuum 1000W --tool 1200W/universal --supply 230V/50Hz --breaker B32 --plug UK13 --cord 2m/1.25mm2 {Transformer}", 0,
+            $"--vacuum 1000W --tool 1200W/universal --supply 230V/50Hz --breaker B32 --plug UK13 --cord 2m/1.25mm2 {Transformer}",
+            0,
             new("Load", "the circuit, nameplate", "ok", ["10.63 A", "13.0 A"], National),
             new("Load", "the circuit, for long", "mind", ["10.4 A"], "practice"),
             new("Cords", "box", "ok", ["10.63 A", "13 A"], "BS 7671 Table 4F3A; memory"),
@@ -98,7 +101,9 @@ internal static class WorkedCases
             // 0.4 x 40 W / 230 V / 0.9.
             new Expected(Teach, "this tool", "NO", ["0.08 A", "refuses"], "tried in the virtual shop")),
         new("the same with two turns",
-            $"--vacuum 1000W --tool 40W/universal --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 {Transformer} --turns 2", 0,
+            "--vacuum 1000W --tool 40W/universal --supply 230V/50Hz --breaker C16 --plug EU16 "
+            + $"--cord 2m/1.5mm2 {Transformer} --turns 2",
+            0,
             new("Sensor", "gain", "ok", ["47.0 mV/A"], "data sheet 100 A : 50 mA; read"),
             new("Sensor", "clips at", "ok", ["23.8 A peak"], "computed"),
             new(Teach, "this tool", "ok", ["0.08 A", "takes"], "tried in the virtual shop")),
@@ -110,7 +115,8 @@ internal static class WorkedCases
             new("Sensor", "running", "NO", ["33.9 A peak"], "computed"),
             new("Sensor", "clips at", "ok", ["22.0 A peak", "25.0 A"], "computed")),
         new("B16 and a hard start",
-            $"--vacuum 1000W --tool 2000W/induction --supply 230V/50Hz --breaker B16 --plug EU16 --cord 2m/1.5mm2 {Transformer}", 1,
+            $"--vacuum 1000W --tool 2000W/induction --supply 230V/50Hz --breaker B16 --plug EU16 --cord 2m/1.5mm2 {Transformer}",
+            1,
             // Magnet from 3 times; 9.66 A x 6 = 58 A is 3.6 times.
             new("Starts", "breaker B16", "ok", ["3 to 5 times", "48 to 80 A"], "IEC 60898-1; memory"),
             new("Starts", "tool alone", "NO", ["58 A", "3.6 times", "may trip"], "computed")),
@@ -120,7 +126,8 @@ internal static class WorkedCases
             // 9.66 A + 3.75 x 4.83 A, a little later.
             new("Starts", "then the vacuum", "ok", ["28 A", "1.8 times", "holds"], "computed")),
         new("C16 holds it",
-            $"--vacuum 1000W --tool 2000W/induction --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 {Transformer}", 0,
+            $"--vacuum 1000W --tool 2000W/induction --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 {Transformer}",
+            0,
             new("Starts", "breaker C16", "ok", ["5 to 10 times", "80 to 160 A"], "IEC 60898-1; memory"),
             new("Starts", "tool alone", "ok", ["58 A", "holds"], "computed")),
     ];

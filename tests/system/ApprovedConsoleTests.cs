@@ -16,19 +16,18 @@ public sealed class ApprovedConsoleTests
     [TestMethod]
     public void A_new_user_gets_the_approved_answers()
     {
-        string folder = Path.Combine(AppContext.BaseDirectory, "approved");
         StringBuilder shown = new();
-        using (StringReader input = new(File.ReadAllText(Path.Combine(folder, "new-user.lines"))))
+        using (StringReader input = new(Repository.ReadText("tests/system/approved/new-user.lines")))
         using (StringWriter output = new(shown) { NewLine = "\n" })
         {
             PipedSession.Run(new LiveShop(FlashImage.Blank()), input, output);
         }
 
         string received = shown.ToString().Replace(ProductVersion.Text, "X.Y.Z", StringComparison.Ordinal);
-        string approved = Path.Combine(folder, "new-user.txt");
+        string approved = Repository.PathOf("tests/system/approved/new-user.txt");
         if (!File.Exists(approved) || File.ReadAllText(approved) != received)
         {
-            string file = Path.Combine(folder, "new-user.received.txt");
+            string file = Path.Combine(AppContext.BaseDirectory, "new-user.received.txt");
             File.WriteAllText(file, received);
             Assert.Fail($"The answers have changed; compare {file} with tests/system/approved/new-user.txt.");
         }

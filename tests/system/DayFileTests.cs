@@ -145,7 +145,7 @@ public sealed class DayFileTests
 
     private List<DayRun> Runs(string name, string pace)
     {
-        Day day = DayFile.Read(Path.Combine(AppContext.BaseDirectory, "days", name + ".json"));
+        Day day = DayFile.Read(Repository.PathOf($"tests/system/days/{name}.json"));
         day.Pace = pace == "esp32" ? Pace.Esp32() : day.Pace;
         List<DayRun> runs = [];
         for (int seed = 1; seed <= Seeds; seed++)

@@ -48,7 +48,8 @@ internal sealed class Advice
         {
             foreach (IReadOnlyList<Change> set in Changes)
             {
-                yield return string.Join("; and ", set.Select(change => change.Text)) + ": " + string.Join(" ", set.Select(change => change.Options));
+                yield return string.Join("; and ", set.Select(change => change.Text)) + ": "
+                    + string.Join(" ", set.Select(change => change.Options));
             }
 
             if (LargestVacuum > 0)

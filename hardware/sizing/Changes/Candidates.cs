@@ -17,7 +17,15 @@ internal static class Candidates
     /// <returns>The changes.</returns>
     public static IEnumerable<Change> For(Order order) =>
     [
-        .. OwnCircuit(order), .. Plug(order), .. Curve(order), .. LargerCircuit(order), .. Cord(order), .. Sensor(order), .. Turns(order), .. Kind(order), .. Box(order),
+        .. OwnCircuit(order),
+        .. Plug(order),
+        .. Curve(order),
+        .. LargerCircuit(order),
+        .. Cord(order),
+        .. Sensor(order),
+        .. Turns(order),
+        .. Kind(order),
+        .. Box(order),
     ];
 
     private static IEnumerable<Change> OwnCircuit(Order order)
@@ -35,7 +43,8 @@ internal static class Candidates
 
     private static IEnumerable<Change> Plug(Order order)
     {
-        foreach (Plug plug in Family(order.ToolCircuit.Plug).Where(plug => plug.Rating > order.ToolCircuit.Plug.Rating && plug.Rating <= order.ToolCircuit.Breaker))
+        foreach (Plug plug in Family(order.ToolCircuit.Plug).Where(
+            plug => plug.Rating > order.ToolCircuit.Plug.Rating && plug.Rating <= order.ToolCircuit.Breaker))
         {
             yield return new Change(
                 "plug",
@@ -82,11 +91,13 @@ internal static class Candidates
             }
 
             ElectricCurrent breaker = ElectricCurrent.FromAmperes(rating);
-            Plug? plug = Family(circuit.Plug).LastOrDefault(plug => plug.Rating.Amperes <= rating && plug.LargestBreaker.Amperes >= rating);
+            Plug? plug = Family(circuit.Plug).LastOrDefault(
+                plug => plug.Rating.Amperes <= rating && plug.LargestBreaker.Amperes >= rating);
             Circuit larger = circuit with { Breaker = breaker, Plug = plug ?? circuit.Plug };
             yield return new Change(
                 "breaker",
-                $"the tool on another circuit of {rating} A, wired for it, with plug and receptacle {larger.Plug.Name}: an electrician's, and never a larger breaker on the old wire",
+                $"the tool on another circuit of {rating} A, wired for it, with plug and receptacle {larger.Plug.Name}: "
+                + "an electrician's, and never a larger breaker on the old wire",
                 $"--breaker {larger.BreakerText} --plug {larger.Plug.Name}",
                 changed => changed with { ToolCircuit = larger });
         }
@@ -99,28 +110,37 @@ internal static class Candidates
             WireSize thinnest = order.Cords.Where(cord => cord.Use == use).MinBy(cord => cord.Size.Ampacity)!.Size;
             foreach (WireSize size in WireSizes.ThickerThan(thinnest))
             {
-                IReadOnlyList<Cord> thicker = [.. order.Cords.Select(cord => cord.Use == use && cord.Size.Ampacity < size.Ampacity ? cord with { Size = size } : cord)];
                 yield return new Change(
                     $"cord {use}",
                     $"a thicker cord for the {use.ToString().ToLowerInvariant()}, {size.Name}",
-                    string.Join(" ", thicker.Where(cord => cord.Use == use).Select(cord => $"--cord {cord.Text}")),
-                    changed => changed with { Cords = [.. changed.Cords.Select(cord => cord.Use == use && cord.Size.Ampacity < size.Ampacity ? cord with { Size = size } : cord)] });
+                    string.Join(" ", Thicker(order).Where(cord => cord.Use == use).Select(cord => $"--cord {cord.Text}")),
+                    changed => changed with { Cords = Thicker(changed) });
+
+                Cord[] Thicker(Order given) =>
+                [
+                    .. given.Cords.Select(
+                        cord => cord.Use == use && cord.Size.Ampacity < size.Ampacity ? cord with { Size = size } : cord),
+                ];
             }
         }
     }
 
-    private static IEnumerable<Change> Sensor(Order order) => SensorModels.All.Where(model => model != order.Sensor).Select(model => new Change(
-        "sensor",
-        $"the sensor {model.Name}",
-        $"--sensor {model.Name}{(order.Turns > 1 ? " --turns 1" : "")}",
-        changed => changed with { Sensor = model, Turns = 1 }));
+    private static IEnumerable<Change> Sensor(Order order) =>
+        SensorModels.All.Where(model => model != order.Sensor).Select(model => new Change(
+            "sensor",
+            $"the sensor {model.Name}",
+            $"--sensor {model.Name}{(order.Turns > 1 ? " --turns 1" : "")}",
+            changed => changed with { Sensor = model, Turns = 1 }));
 
-    private static IEnumerable<Change> Turns(Order order) => order.Sensor.Kind == SensorKind.Hall ? [] : Enumerable.Range(1, SettingsTable.Row(SettingId.Turns).Greatest)
-        .Where(turns => turns != order.Turns).OrderBy(turns => Math.Abs(turns - order.Turns)).Select(turns => new Change(
+    private static IEnumerable<Change> Turns(Order order) =>
+        from turns in Enumerable.Range(1, order.Sensor.Kind == SensorKind.Hall ? 0 : SettingsTable.Row(SettingId.Turns).Greatest)
+        where turns != order.Turns
+        orderby Math.Abs(turns - order.Turns)
+        select new Change(
             "sensor",
             $"{turns} {(turns == 1 ? "turn" : "turns")} of the tool's wire through the transformer",
             $"--turns {turns}",
-            changed => changed with { Turns = turns }));
+            changed => changed with { Turns = turns });
 
     private static IEnumerable<Change> Kind(Order order)
     {
@@ -139,5 +159,6 @@ internal static class Candidates
         .Select(box => new Change("box", $"a larger box, {box}", $"--box {box}", changed => changed with { Box = box }));
 
     private static IEnumerable<Plug> Family(Plug plug) =>
-        Plugs.All.Where(other => other.Place == plug.Place && other.IsTwoHot == plug.IsTwoHot && other.Name[..2] == plug.Name[..2]);
+        Plugs.All.Where(
+            other => other.Place == plug.Place && other.IsTwoHot == plug.IsTwoHot && other.Name[..2] == plug.Name[..2]);
 }

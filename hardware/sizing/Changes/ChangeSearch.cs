@@ -24,7 +24,8 @@ internal sealed class ChangeSearch(Order order, TrialBook trials)
             foreach (IReadOnlyList<Change> set in Sets(count, 0))
             {
                 // One way with each choice of subjects: a cord thicker than the one that suffices says nothing new.
-                bool isNew = !found.Exists(other => other.Select(change => change.Subject).SequenceEqual(set.Select(change => change.Subject)));
+                bool isNew = !found.Exists(
+                    other => other.Select(change => change.Subject).SequenceEqual(set.Select(change => change.Subject)));
                 if (isNew && new Judgement(set.Aggregate(order, (changed, change) => change.Apply(changed)), trials).Fits)
                 {
                     found.Add(set);
@@ -51,7 +52,12 @@ internal sealed class ChangeSearch(Order order, TrialBook trials)
         const int Least = 2;
         for (int amperes = (int)Math.Ceiling(order.VacuumCurrent.Amperes) - 1; amperes >= Least; amperes--)
         {
-            Load vacuum = order.Vacuum with { Nameplate = $"{amperes} A", Current = UnitsNet.ElectricCurrent.FromAmperes(amperes), Watts = null };
+            Load vacuum = order.Vacuum with
+            {
+                Nameplate = $"{amperes} A",
+                Current = UnitsNet.ElectricCurrent.FromAmperes(amperes),
+                Watts = null,
+            };
             if (new Judgement(order with { Vacuum = vacuum }, trials).Fits)
             {
                 return amperes;

@@ -27,8 +27,9 @@ internal static class CommandLine
     public static int Run(string[] args, IAnsiConsole console, TextWriter output, TextWriter errors)
     {
         RootCommand root = new(
-            "Judges whether vacuum, tool, circuit, cords, relay, sensor and box of a dust switch go together, with the working shown. "
-            + "Local codes and licensed practice come first. Exit code 0: fits; 1: does not fit as given; 2: the input cannot be used.");
+            "Judges whether vacuum, tool, circuit, cords, relay, sensor and box of a dust switch go together, "
+            + "with the working shown. Local codes and licensed practice come first. "
+            + "Exit code 0: fits; 1: does not fit as given; 2: the input cannot be used.");
         SizingOptions options = new();
         options.AddTo(root);
         HelpExamples.AddTo(root);
@@ -44,7 +45,8 @@ internal static class CommandLine
 
         try
         {
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors });
+            return parsed.Invoke(
+                new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors });
         }
         catch (UserException exception)
         {

@@ -12,10 +12,14 @@ internal sealed class SizingOptions
 
     private readonly Option<string> _vacuum = Needed("--vacuum", "Nameplate of the vacuum: 10A or 1200W.");
     private readonly Option<string> _tool = Needed(
-        "--tool", "Nameplate of the tool: 12A, 1400W, or a motor's rated horsepower, 1.5hp; with /induction, /universal or /soft-start its kind (without: induction, the hardest start).");
+        "--tool",
+        "Nameplate of the tool: 12A, 1400W, or a motor's rated horsepower, 1.5hp; "
+        + "with /induction, /universal or /soft-start its kind (without: induction, the hardest start).");
 
-    private readonly Option<string> _supply = Needed("--supply", "100V, 120V, 230V ... with the frequency: 120V/60Hz; 240V/60Hz is two hot wires.");
-    private readonly Option<string> _breaker = Needed("--breaker", "Breaker of the tool's circuit: 15A; at 230 V also C16 (16A is B16).");
+    private readonly Option<string> _supply = Needed(
+        "--supply", "100V, 120V, 230V ... with the frequency: 120V/60Hz; 240V/60Hz is two hot wires.");
+    private readonly Option<string> _breaker = Needed(
+        "--breaker", "Breaker of the tool's circuit: 15A; at 230 V also C16 (16A is B16).");
     private readonly Option<string[]> _cords = new("--cord")
     {
         Description = "A cord: 8m/14AWG or 3m/1.5mm2 of the box; tool:25ft/16AWG, vacuum:6m/1mm2. May be given several times.",
@@ -23,15 +27,29 @@ internal sealed class SizingOptions
     };
 
     private readonly Option<string> _sensor = Needed("--sensor", "transformer-100A, hall-5A, hall-20A or hall-30A.");
-    private readonly Option<string?> _plug = new("--plug") { Description = "Plug and receptacle: US15, US20, UK13, EU16, CH10, AU10 ..." };
+    private readonly Option<string?> _plug = new("--plug")
+    {
+        Description = "Plug and receptacle: US15, US20, UK13, EU16, CH10, AU10 ...",
+    };
     private readonly Option<string?> _vacuumCircuit = new("--vacuum-circuit")
     {
         Description = "The vacuum's and the box's own circuit: 20A, also 15A/120V beside a 240 V tool, and 20A/US20.",
     };
 
-    private readonly Option<string> _turns = new("--turns") { Description = "Turns of the tool's wire through the transformer, 1 to 10.", DefaultValueFactory = _ => "1" };
-    private readonly Option<string> _box = new("--box") { Description = "Outside of the sealed box.", DefaultValueFactory = _ => UsualBox };
-    private readonly Option<string?> _report = new("--report") { Description = "Write the judgement to this page (HTML), with the starts against the breaker's curve." };
+    private readonly Option<string> _turns = new("--turns")
+    {
+        Description = "Turns of the tool's wire through the transformer, 1 to 10.",
+        DefaultValueFactory = _ => "1",
+    };
+    private readonly Option<string> _box = new("--box")
+    {
+        Description = "Outside of the sealed box.",
+        DefaultValueFactory = _ => UsualBox,
+    };
+    private readonly Option<string?> _report = new("--report")
+    {
+        Description = "Write the judgement to this page (HTML), with the starts against the breaker's curve.",
+    };
 
     /// <summary>Adds them to a command.</summary>
     /// <param name="command">The command.</param>
@@ -75,5 +93,6 @@ internal sealed class SizingOptions
             BoxText.Read(parsed.GetValue(_box)!));
     }
 
-    private static Option<string> Needed(string name, string description) => new(name) { Description = description, Required = true };
+    private static Option<string> Needed(string name, string description) =>
+        new(name) { Description = description, Required = true };
 }

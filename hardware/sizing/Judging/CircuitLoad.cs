@@ -43,7 +43,8 @@ internal sealed class CircuitLoad(Circuit circuit, string name, ElectricCurrent 
     public bool IsLong => Nameplate.Amperes > (Rating.Amperes * ContinuousPart) + 0.001;
 
     /// <summary>Gets a value indicating whether the receptacle belongs on a circuit of this breaker.</summary>
-    public bool IsReceptacleRight => Circuit.Breaker <= Circuit.Plug.LargestBreaker && (!IsAmerican || Circuit.Plug.Rating <= Circuit.Breaker);
+    public bool IsReceptacleRight =>
+        Circuit.Breaker <= Circuit.Plug.LargestBreaker && (!IsAmerican || Circuit.Plug.Rating <= Circuit.Breaker);
 
     /// <summary>Gives the circuits of an order.</summary>
     /// <param name="order">The order.</param>

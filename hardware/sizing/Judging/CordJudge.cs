@@ -49,7 +49,8 @@ internal static class CordJudge
         yield return new Finding(
             Outcome.Fits,
             "its drop",
-            $"2 x {cord.Length.Meters:0.0#} m x {cord.Size.OhmsPerMeter * 1000:0.00} mohm/m at 75 °C x {current.Amperes:0.0#} A = {drop.Volts:0.00} V, {drop / supply.Volts * 100:0.00} %",
+            $"2 x {cord.Length.Meters:0.0#} m x {cord.Size.OhmsPerMeter * 1000:0.00} mohm/m at 75 °C x {current.Amperes:0.0#} A "
+            + $"= {drop.Volts:0.00} V, {drop / supply.Volts * 100:0.00} %",
             cord.Size.ResistanceSource);
     }
 
@@ -70,10 +71,12 @@ internal static class CordJudge
             double startPercent = drop / order.ToolCircuit.Supply.Volts * 100;
             bool isWeak = startPercent > StartPercent;
             outcome = isWeak && outcome == Outcome.Fits ? Outcome.Mind : outcome;
-            start = $"; {drop.Volts:0.0} V, {startPercent:0} %, while the tool starts{(isWeak ? ": it may come up slowly or not at all" : "")}";
+            start = $"; {drop.Volts:0.0} V, {startPercent:0} %, while the tool starts"
+                + (isWeak ? ": it may come up slowly or not at all" : "");
         }
 
-        return new Finding(outcome, $"wall to {path.Name}", $"{path.Drop.Volts:0.00} V = {percent:0.00} %; {limit}{start}", Source.Drop);
+        return new Finding(
+            outcome, $"wall to {path.Name}", $"{path.Drop.Volts:0.00} V = {percent:0.00} %; {limit}{start}", Source.Drop);
     }
 
     // The tool starts before the vacuum does.

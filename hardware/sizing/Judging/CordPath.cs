@@ -16,7 +16,8 @@ internal sealed class CordPath(string name, Supply supply, IReadOnlyList<(Cord C
     public IReadOnlyList<(Cord Cord, ElectricCurrent Current)> Cords { get; } = cords;
 
     /// <summary>Gets the voltage lost on the way.</summary>
-    public ElectricPotential Drop => Cords.Aggregate(ElectricPotential.Zero, (sum, each) => sum + DropOf(each.Cord, each.Current));
+    public ElectricPotential Drop =>
+        Cords.Aggregate(ElectricPotential.Zero, (sum, each) => sum + DropOf(each.Cord, each.Current));
 
     /// <summary>Gets that as a part of the supply's voltage.</summary>
     public Ratio Part => Ratio.FromDecimalFractions(Drop / supply.Volts);

@@ -19,17 +19,20 @@ internal static class HeatJudge
                 new(
                     Outcome.Fits,
                     "heat",
-                    $"contacts {sums.Contacts.Watts:0.0}, coil, board and their supply {sums.Supply.Watts:0.0}, wires and terminals {sums.Wires.Watts:0.0}{hall}: {sums.Total.Watts:0.0} W",
+                    $"contacts {sums.Contacts.Watts:0.0}, coil, board and their supply {sums.Supply.Watts:0.0}, "
+                    + $"wires and terminals {sums.Wires.Watts:0.0}{hall}: {sums.Total.Watts:0.0} W",
                     Source.Practice),
                 new(
                     Outcome.Fits,
                     "box",
-                    $"{order.Box}, without its bottom {order.Box.Surface.SquareMeters:0.000} m2 x {HeatSums.WattsPerSquareMeterKelvin} W/(m2 K): {sums.KelvinPerWatt:0.0} K/W",
+                    $"{order.Box}, without its bottom {order.Box.Surface.SquareMeters:0.000} m2 x "
+                    + $"{HeatSums.WattsPerSquareMeterKelvin} W/(m2 K): {sums.KelvinPerWatt:0.0} K/W",
                     Source.Practice),
                 Finding.Of(
                     sums.Inside <= HeatSums.WarmestInside,
                     "inside",
-                    $"{sums.Total.Watts:0.0} W x {sums.KelvinPerWatt:0.0} K/W = {sums.Rise.Kelvins:0.0} K over a shop of {HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C; {HeatSums.WarmestInside:0} °C at most",
+                    $"{sums.Total.Watts:0.0} W x {sums.KelvinPerWatt:0.0} K/W = {sums.Rise.Kelvins:0.0} K over a shop of "
+                    + $"{HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C; {HeatSums.WarmestInside:0} °C at most",
                     Source.Practice),
             ]);
     }

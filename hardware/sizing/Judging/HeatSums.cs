@@ -33,13 +33,18 @@ internal sealed class HeatSums(Order order)
 
     /// <summary>Gets the heat of board, coil and the supply that feeds them.</summary>
     public Power Supply => Power.FromWatts(
-        ((BoardWatts + RelayCoilWatts) / SupplyEfficiency) + (order.VacuumCurrent.Amperes > LargestRelay ? ContactorCoilWatts : 0));
+        ((BoardWatts + RelayCoilWatts) / SupplyEfficiency)
+        + (order.VacuumCurrent.Amperes > LargestRelay ? ContactorCoilWatts : 0));
 
-    /// <summary>Gets the heat of wires and terminals: 1 m of the box's wire and eight terminals for each load that goes through it.</summary>
-    public Power Wires => Squared(order.VacuumCurrent, WireOhms) + (IsToolInBox ? Squared(order.ToolCurrent, WireOhms) : Power.Zero);
+    /// <summary>
+    /// Gets the heat of wires and terminals: 1 m of the box's wire and eight terminals for each load that goes through it.
+    /// </summary>
+    public Power Wires =>
+        Squared(order.VacuumCurrent, WireOhms) + (IsToolInBox ? Squared(order.ToolCurrent, WireOhms) : Power.Zero);
 
     /// <summary>Gets the heat of a Hall device; a transformer has next to none.</summary>
-    public Power Sensor => order.Sensor.Kind == SensorKind.Hall && IsToolInBox ? Squared(order.ToolCurrent, HallOhms) : Power.Zero;
+    public Power Sensor =>
+        order.Sensor.Kind == SensorKind.Hall && IsToolInBox ? Squared(order.ToolCurrent, HallOhms) : Power.Zero;
 
     /// <summary>Gets the heat in all.</summary>
     public Power Total => Contacts + Supply + Wires + Sensor;
@@ -59,7 +64,8 @@ internal sealed class HeatSums(Order order)
     private bool IsTwoPole => order.VacuumCircuit.Supply.IsTwoHot || order.VacuumCircuit.Plug.IsReversible;
 
     // The wire in the box is taken as that of its cord, the thinnest where there are several in a row.
-    private double WireOhms => TerminalsOhms + (WireMeters * order.Cords.Where(cord => cord.Use == CordUse.Box).Max(cord => cord.Size.OhmsPerMeter));
+    private double WireOhms =>
+        TerminalsOhms + (WireMeters * order.Cords.Where(cord => cord.Use == CordUse.Box).Max(cord => cord.Size.OhmsPerMeter));
 
     private static Power Squared(ElectricCurrent current, double ohms) => current * ElectricResistance.FromOhms(ohms) * current;
 }

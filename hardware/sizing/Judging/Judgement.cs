@@ -10,7 +10,12 @@ internal sealed class Judgement(Order order, TrialBook trials)
 {
     private readonly IReadOnlyList<Section> _sums =
     [
-        LoadJudge.Judge(order), SwitchJudge.Judge(order), CordJudge.Judge(order), SensorJudge.Judge(order), HeatJudge.Judge(order), ProtectionJudge.Judge(order),
+        LoadJudge.Judge(order),
+        SwitchJudge.Judge(order),
+        CordJudge.Judge(order),
+        SensorJudge.Judge(order),
+        HeatJudge.Judge(order),
+        ProtectionJudge.Judge(order),
     ];
 
     private IReadOnlyList<Section>? _sections;
@@ -20,7 +25,13 @@ internal sealed class Judgement(Order order, TrialBook trials)
 
     /// <summary>Gets all sections, in the order in which they are read.</summary>
     public IReadOnlyList<Section> Sections => _sections ??=
-        [_sums[0], StartJudge.Judge(order, trials), _sums[1], _sums[2], _sums[3], TeachJudge.Judge(order, trials), _sums[4], _sums[5]];
+    [
+        _sums[0],
+        StartJudge.Judge(order, trials),
+        .. _sums.Skip(1).Take(3),
+        TeachJudge.Judge(order, trials),
+        .. _sums.Skip(4),
+    ];
 
     /// <summary>Gets a value indicating whether all fits. What the sums refuse is not tried in the virtual shop first.</summary>
     public bool Fits => _sums.All(Holds) && Sections.All(Holds);

@@ -36,28 +36,39 @@ internal static class LoadJudge
             : $"{load.Nameplate.Amperes:0.0#} A";
         string weakest = $"breaker {circuit.Breaker.Amperes:0} A, {circuit.Plug.Name} {circuit.Plug.Rating.Amperes:0} A";
         yield return load.IsAmerican
-            ? Finding.Of(load.Holds, $"{load.Name}, nameplate", $"{sum}; 80 % of the lesser of {weakest} = {load.Limit.Amperes:0.0#} A", Source.Receptacle)
-            : Finding.Of(load.Holds, $"{load.Name}, nameplate", $"{sum}; the lesser of {weakest} = {load.Limit.Amperes:0.0#} A", circuit.Plug.Source);
+            ? Finding.Of(
+                load.Holds,
+                $"{load.Name}, nameplate",
+                $"{sum}; 80 % of the lesser of {weakest} = {load.Limit.Amperes:0.0#} A",
+                Source.Receptacle)
+            : Finding.Of(
+                load.Holds,
+                $"{load.Name}, nameplate",
+                $"{sum}; the lesser of {weakest} = {load.Limit.Amperes:0.0#} A",
+                circuit.Plug.Source);
         if (load.IsAmerican)
         {
             yield return Finding.Of(
                 load.Holds,
                 $"{load.Name}, code load",
-                $"{load.Nameplate.Amperes:0.0#} A x 1.25, as it may last 3 h = {load.CodeLoad.Amperes:0.0#} A; {load.Rating.Amperes:0} A",
+                $"{load.Nameplate.Amperes:0.0#} A x 1.25, as it may last 3 h = {load.CodeLoad.Amperes:0.0#} A; "
+                + $"{load.Rating.Amperes:0} A",
                 Source.Continuous);
         }
 
         yield return Finding.Of(
             load.IsReceptacleRight,
             $"{load.Name}, receptacle",
-            $"{circuit.Plug.Name} on a breaker of {circuit.Breaker.Amperes:0} A{(load.IsReceptacleRight ? "" : " does not belong there")}; {circuit.Plug.LargestBreaker.Amperes:0} A at most",
+            $"{circuit.Plug.Name} on a breaker of {circuit.Breaker.Amperes:0} A"
+            + $"{(load.IsReceptacleRight ? "" : " does not belong there")}; {circuit.Plug.LargestBreaker.Amperes:0} A at most",
             load.IsAmerican ? Source.Receptacle : circuit.Plug.Source);
         if (!load.IsAmerican && load.Holds && load.IsLong)
         {
             yield return new Finding(
                 Outcome.Mind,
                 $"{load.Name}, for long",
-                $"more than 80 % of {load.Rating.Amperes:0} A, {load.Rating.Amperes * CircuitLoad.ContinuousPart:0.0#} A: for spells only; feel the plug, warm is a sign to stop",
+                $"more than 80 % of {load.Rating.Amperes:0} A, {load.Rating.Amperes * CircuitLoad.ContinuousPart:0.0#} A: "
+                + "for spells only; feel the plug, warm is a sign to stop",
                 Source.Practice);
         }
     }
@@ -71,7 +82,9 @@ internal static class LoadJudge
             return new Finding(
                 Outcome.Fits,
                 "one circuit or two",
-                oneWouldDo ? "two as given; by the load alone one would do" : "two, and it takes two: box on the vacuum's, sensing head on the tool's; no shared neutral",
+                oneWouldDo
+                    ? "two as given; by the load alone one would do"
+                    : "two, and it takes two: box on the vacuum's, sensing head on the tool's; no shared neutral",
                 Source.Computed);
         }
 
@@ -80,7 +93,10 @@ internal static class LoadJudge
         return Finding.Of(
             holds,
             "one circuit or two",
-            holds ? "one will do for the load" : twoHold ? "one is too little; two like it would do" : "one is too little, and two like it are as well",
+            holds
+                ? "one will do for the load"
+                : twoHold ? "one is too little; two like it would do"
+                : "one is too little, and two like it are as well",
             Source.Computed);
     }
 }

@@ -20,14 +20,24 @@ internal static class ProtectionJudge
                 new(
                     Outcome.Fits,
                     "box's own supply",
-                    "a slow fuse of 1 A or what its data sheet names, before it, in the line" + (circuit.Supply.IsTwoHot ? "s, both of them hot" : ""),
+                    "a slow fuse of 1 A or what its data sheet names, before it, in the line"
+                    + (circuit.Supply.IsTwoHot ? "s, both of them hot" : ""),
                     Source.Practice),
             ]);
     }
 
     private static Finding Residual(Supply supply) => supply.Place == Place.NorthAmerica
-        ? new Finding(Outcome.Fits, "residual current", "class A (trips at 4 to 6 mA) on every circuit that feeds tool or box; not on it yet: have it put in first", Source.AmericanResidual)
-        : new Finding(Outcome.Fits, "residual current", "30 mA (within 300 ms, 40 ms at 5 times) on every circuit that feeds tool or box; not on it yet: have it put in first", Source.IecResidual);
+        ? new Finding(
+            Outcome.Fits,
+            "residual current",
+            "class A (trips at 4 to 6 mA) on every circuit that feeds tool or box; not on it yet: have it put in first",
+            Source.AmericanResidual)
+        : new Finding(
+            Outcome.Fits,
+            "residual current",
+            "30 mA (within 300 ms, 40 ms at 5 times) on every circuit that feeds tool or box; "
+            + "not on it yet: have it put in first",
+            Source.IecResidual);
 
     private static Finding Overload(Order order, Circuit circuit)
     {
@@ -41,7 +51,12 @@ internal static class ProtectionJudge
         string load = $"for {order.BoxCurrent.Amperes:0.0#} A";
         return protector.Rating is not { } rating
             ? new Finding(Outcome.Fails, "overload", $"{why}; none {load} that covers them", Source.Practice)
-            : protector.IsFuse ? new Finding(Outcome.Fits, "overload", $"{why}: fuse of {rating:0} A in the plug, {load}", circuit.Plug.Source)
-            : new Finding(Outcome.Fits, "overload", $"{why}: put a breaker for equipment of {rating:0} A behind the plug, {load}", Source.Practice);
+            : protector.IsFuse
+                ? new Finding(Outcome.Fits, "overload", $"{why}: fuse of {rating:0} A in the plug, {load}", circuit.Plug.Source)
+            : new Finding(
+                Outcome.Fits,
+                "overload",
+                $"{why}: put a breaker for equipment of {rating:0} A behind the plug, {load}",
+                Source.Practice);
     }
 }

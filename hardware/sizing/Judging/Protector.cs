@@ -4,8 +4,8 @@ using UnitsNet;
 namespace NanoDustSwitch.Sizing.Judging;
 
 /// <summary>
-/// The overload protector in the box: needed where the circuit's breaker lets through more than plug or cord of the box may carry, since
-/// anything can be plugged into its receptacles.
+/// The overload protector in the box: needed where the circuit's breaker lets through more than plug or cord of the box may
+/// carry, since anything can be plugged into its receptacles.
 /// </summary>
 internal sealed class Protector
 {
@@ -27,7 +27,9 @@ internal sealed class Protector
         IsFuse = circuit.Plug.IsFused;
         IsNeeded = IsFuse || circuit.Breaker > Weakest;
         double load = order.BoxCurrent.Amperes;
-        Rating = (IsFuse ? s_fuses : s_ratings).Where(rating => rating >= load && rating <= Weakest.Amperes).Select(rating => (double?)rating).Max();
+        Rating = (IsFuse ? s_fuses : s_ratings).Where(rating => rating >= load && rating <= Weakest.Amperes)
+            .Select(rating => (double?)rating)
+            .Max();
     }
 
     /// <summary>Gets the least that plug and cords of the box may carry.</summary>

@@ -28,7 +28,12 @@ internal static class SensorJudge
                 "span",
                 $"{SensorModels.UsableFrom:0} to {SensorModels.UsableTo:0} mV: {sums.Down:0} mV down, {sums.Up:0} mV up",
                 Source.Converter),
-            new(Outcome.Fits, "counts per ampere", $"{sums.MillivoltsPerAmpere:0.0#} / {SensorModels.MillivoltsPerCount} mV = {sums.CountsPerAmpere:0.0}; chips differ by 10 %, so 'calibrate'", Source.Computed),
+            new(
+                Outcome.Fits,
+                "counts per ampere",
+                $"{sums.MillivoltsPerAmpere:0.0#} / {SensorModels.MillivoltsPerCount} mV = {sums.CountsPerAmpere:0.0}; "
+                + "chips differ by 10 %, so 'calibrate'",
+                Source.Computed),
             new(Outcome.Fits, "clips at", Clips(sums, sensor, order.Turns), Source.Computed),
         ];
         double amperes = order.ToolCurrent.Amperes;
@@ -37,7 +42,9 @@ internal static class SensorJudge
             findings.Add(Finding.Of(
                 sums.LargestBurden >= SensorModels.BurdenOhms,
                 "burden",
-                $"{sums.Half:0} mV / ({sums.RunningPeak.Amperes:0.0} A peak x {order.Turns} / 2000) = {sums.LargestBurden:0} ohm at most; fitted {SensorModels.BurdenOhms:0} ohm, on the transformer's side of every plug",
+                $"{sums.Half:0} mV / ({sums.RunningPeak.Amperes:0.0} A peak x {order.Turns} / 2000) "
+                + $"= {sums.LargestBurden:0} ohm at most; "
+                + $"fitted {SensorModels.BurdenOhms:0} ohm, on the transformer's side of every plug",
                 Source.Transformer));
         }
 
@@ -51,7 +58,10 @@ internal static class SensorJudge
         if (!isTransformer)
         {
             findings.Add(new Finding(
-                Outcome.Mind, "barrier", "a Hall device is basic insulation only: what is behind it must not be touchable", Source.Hall));
+                Outcome.Mind,
+                "barrier",
+                "a Hall device is basic insulation only: what is behind it must not be touchable",
+                Source.Hall));
         }
 
         return new Section("Sensor", findings);
@@ -61,7 +71,8 @@ internal static class SensorJudge
     {
         double converter = sums.Half / sums.MillivoltsPerAmpere;
         string own = sensor.Kind == SensorKind.Hall ? $", the device itself at {sensor.OwnLimit.Amperes / turns:0.0} A" : "";
-        return $"{sums.Half:0} mV / {sums.MillivoltsPerAmpere:0.0#} mV/A = {converter:0.0} A peak{own}; {sums.ClipsAt.Amperes / Math.Sqrt(2):0.0} A rms of a sine";
+        return $"{sums.Half:0} mV / {sums.MillivoltsPerAmpere:0.0#} mV/A = {converter:0.0} A peak{own}; "
+            + $"{sums.ClipsAt.Amperes / Math.Sqrt(2):0.0} A rms of a sine";
     }
 
     private static Finding Running(Order order, SensorSums sums)
@@ -70,7 +81,9 @@ internal static class SensorJudge
         return Finding.Of(
             holds,
             "running",
-            $"{order.ToolCurrent.Amperes:0.0#} A rms x crest {ToolKinds.CrestOf(order.Tool.Kind):0.00} = {sums.RunningPeak.Amperes:0.0} A peak{(holds ? ", within it" : ": clipped all the time, so current and surge are not seen rightly")}",
+            $"{order.ToolCurrent.Amperes:0.0#} A rms x crest {ToolKinds.CrestOf(order.Tool.Kind):0.00} = "
+            + $"{sums.RunningPeak.Amperes:0.0} A peak"
+            + (holds ? ", within it" : ": clipped all the time, so current and surge are not seen rightly"),
             Source.Computed);
     }
 
@@ -78,7 +91,9 @@ internal static class SensorJudge
     {
         double peak = sums.RunningPeak.Amperes * ToolDefaults.InrushMultiple(order.Tool.Kind);
         bool clips = peak > sums.ClipsAt.Amperes;
-        string working = $"{peak:0} A peak{(clips ? ": clipped while the surge lasts; the trial below says whether it is waited out all the same" : ", within it")}";
+        string working = $"{peak:0} A peak" + (clips
+            ? ": clipped while the surge lasts; the trial below says whether it is waited out all the same"
+            : ", within it");
         return new Finding(Outcome.Fits, "start surge", working, Source.Practice);
     }
 }

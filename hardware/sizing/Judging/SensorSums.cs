@@ -24,11 +24,14 @@ internal sealed class SensorSums(Order order)
     public double Half => Math.Min(Down, Up);
 
     /// <summary>Gets the peak current of the tool's wire from which on the reading is no longer straight.</summary>
-    public ElectricCurrent ClipsAt => ElectricCurrent.FromAmperes(Math.Min(Half / MillivoltsPerAmpere, order.Sensor.OwnLimit.Amperes / order.Turns));
+    public ElectricCurrent ClipsAt =>
+        ElectricCurrent.FromAmperes(Math.Min(Half / MillivoltsPerAmpere, order.Sensor.OwnLimit.Amperes / order.Turns));
 
     /// <summary>Gets the peak of the tool's running current.</summary>
     public ElectricCurrent RunningPeak => order.ToolCurrent * ToolKinds.CrestOf(order.Tool.Kind);
 
-    /// <summary>Gets the largest burden that shows the running peak, ohm: half the span over the peak secondary current.</summary>
+    /// <summary>
+    /// Gets the largest burden that shows the running peak, ohm: half the span over the peak secondary current.
+    /// </summary>
     public double LargestBurden => Half / (1000 * RunningPeak.Amperes * order.Turns / SensorModels.Ratio);
 }

@@ -29,18 +29,26 @@ internal static class StartJudge
                 findings.Add(Band(own));
             }
 
-            findings.Add(Of("vacuum alone on its circuit", own, new BreakerTrial(own, delayed.Points.Select(point => (point.Seconds, point.Vacuum))), Outcome.Fails));
+            findings.Add(Of(
+                "vacuum alone on its circuit",
+                own,
+                new BreakerTrial(own, delayed.Points.Select(point => (point.Seconds, point.Vacuum))),
+                Outcome.Fails));
         }
         else
         {
             findings.Add(Alone(order, "tool alone"));
 
             // What the tool's own start does to the magnet is said above.
-            BreakerTrial after = new(circuit, ToolOf(delayed), double.IsPositiveInfinity(delayed.VacuumAfter) ? 0 : delayed.VacuumAfter);
+            BreakerTrial after = new(
+                circuit, ToolOf(delayed), double.IsPositiveInfinity(delayed.VacuumAfter) ? 0 : delayed.VacuumAfter);
             findings.Add(Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails));
             BreakerTrial atOnce = new(circuit, ToolOf(together));
             Finding finding = Of($"both at once, {Delay(together)}", circuit, atOnce, Outcome.Fits);
-            findings.Add(!atOnce.Holds && after.Holds ? finding with { Working = finding.Working + "; so leave start-delay as it is below" } : finding);
+            findings.Add(
+                !atOnce.Holds && after.Holds
+                    ? finding with { Working = finding.Working + "; so leave start-delay as it is below" }
+                    : finding);
         }
 
         return new Section("Starts against the breaker", findings);
@@ -49,14 +57,17 @@ internal static class StartJudge
     /// <summary>The course of the tool's circuit.</summary>
     /// <param name="course">The course.</param>
     /// <returns>Time in s and current in A rms.</returns>
-    public static IEnumerable<(double Seconds, double Amperes)> ToolOf(StartCourse course) => course.Points.Select(point => (point.Seconds, point.Tool));
+    public static IEnumerable<(double Seconds, double Amperes)> ToolOf(StartCourse course) =>
+        course.Points.Select(point => (point.Seconds, point.Tool));
 
     /// <summary>The course of the tool's start without any vacuum.</summary>
     /// <param name="order">The order.</param>
     /// <returns>Time in s and current in A rms.</returns>
     public static IEnumerable<(double Seconds, double Amperes)> ToolAlone(Order order)
     {
-        Tool tool = new(new ToolSpecification { Kind = order.Tool.Kind, RatedAmperes = order.ToolCurrent.Amperes }, order.ToolCircuit.Supply.Frequency.Hertz);
+        Tool tool = new(
+            new ToolSpecification { Kind = order.Tool.Kind, RatedAmperes = order.ToolCurrent.Amperes },
+            order.ToolCircuit.Supply.Frequency.Hertz);
         tool.Start(0);
         for (long now = 0; now <= StartCourse.Seconds * 1e6; now += 10_000)
         {
@@ -70,14 +81,21 @@ internal static class StartJudge
         BreakerTrial trial = new(order.ToolCircuit, ToolAlone(order));
         bool isAssumed = !order.Tool.IsKindGiven && order.Tool.Motor is null;
         Finding finding = Of(what, order.ToolCircuit, trial, isAssumed && !trial.Trips ? Outcome.Mind : Outcome.Fails);
-        return trial.Holds ? finding : finding with { Working = finding.Working + ", with this box or without" + (isAssumed ? "; if it is no induction motor, say so: --tool " + order.Tool.Nameplate.Replace(" ", "") + "/universal" : "") };
+        string hint = $"; if it is no induction motor, say so: --tool {order.Tool.Nameplate.Replace(" ", "")}/universal";
+        return trial.Holds
+            ? finding
+            : finding with { Working = finding.Working + ", with this box or without" + (isAssumed ? hint : "") };
     }
 
     private static Finding Kind(Order order) => new(
         Outcome.Fits,
         "starts",
-        $"tool {(order.Tool.Kind == ToolKind.SoftStart ? "climbs to" : $"{ToolDefaults.InrushMultiple(order.Tool.Kind):0} times")} its running current, "
-        + $"{(order.Tool.IsKindGiven || order.Tool.Motor is not null ? "" : "taken as an ")}{ToolKinds.WhatOf(order.Tool.Kind)}; vacuum 3.75 times, as recorded ones",
+        (order.Tool.Kind == ToolKind.SoftStart
+            ? "tool climbs to"
+            : $"tool {ToolDefaults.InrushMultiple(order.Tool.Kind):0} times")
+        + " its running current, "
+        + (order.Tool.IsKindGiven || order.Tool.Motor is not null ? "" : "taken as an ")
+        + $"{ToolKinds.WhatOf(order.Tool.Kind)}; vacuum 3.75 times, as recorded ones",
         Source.Practice);
 
     private static Finding Band(Circuit circuit) => new(
@@ -86,10 +104,13 @@ internal static class StartJudge
         (circuit.Curve == BreakerCurve.NorthAmerican
             ? "holds 100 %, trips within 1 h at 135 %, within 2 min at 200 % (UL 489; read); at once somewhere from "
             : "holds 113 %, trips within 1 h at 145 %; at once somewhere from ")
-        + $"{Breakers.From(circuit.Curve):0} to {Breakers.To(circuit.Curve):0} times, {Breakers.From(circuit.Curve) * circuit.Breaker.Amperes:0} to {Breakers.To(circuit.Curve) * circuit.Breaker.Amperes:0} A",
+        + $"{Breakers.From(circuit.Curve):0} to {Breakers.To(circuit.Curve):0} times, "
+        + $"{Breakers.From(circuit.Curve) * circuit.Breaker.Amperes:0} to "
+        + $"{Breakers.To(circuit.Curve) * circuit.Breaker.Amperes:0} A",
         Breakers.SourceOf(circuit.Curve));
 
-    private static string Delay(StartCourse course) => double.IsPositiveInfinity(course.VacuumAfter) ? "which never starts" : $"{course.VacuumAfter:0.00} s later";
+    private static string Delay(StartCourse course) =>
+        double.IsPositiveInfinity(course.VacuumAfter) ? "which never starts" : $"{course.VacuumAfter:0.00} s later";
 
     private static Finding Of(string what, Circuit circuit, BreakerTrial trial, Outcome whenTrips)
     {
@@ -101,7 +122,7 @@ internal static class StartJudge
 
         string trip = trial.SoonTrip > StartCourse.Seconds
             ? $"its heat trips it after {Time(trial.SoonTrip)} by the model"
-            : $"{(trial.Trips ? "trips" : "may trip")} {(trial.SoonTrip < Instant ? "at once" : "after " + Time(trial.SoonTrip))}";
+            : (trial.Trips ? "trips " : "may trip ") + (trial.SoonTrip < Instant ? "at once" : "after " + Time(trial.SoonTrip));
         return new Finding(whenTrips, what, peak + trip, Source.Computed);
     }
 

@@ -22,12 +22,22 @@ internal static class TeachJudge
         double idle = order.ToolCurrent.Amperes * ToolKinds.IdlePart;
         List<Finding> findings =
         [
-            new(Outcome.Fits, "quiet line", $"shows up to {teaching.QuietMilliamperes * Milli:0.00} A by 'teach', with noise of {0.13 / order.Turns:0.000} A rms", Source.Tried),
-            new(Outcome.Fits, "smallest tool", $"{teaching.SmallestMilliamperes * Milli:0.00} A after 'teach': three times the quiet line of half a second", Source.Computed),
+            new(
+                Outcome.Fits,
+                "quiet line",
+                $"shows up to {teaching.QuietMilliamperes * Milli:0.00} A by 'teach', "
+                + $"with noise of {0.13 / order.Turns:0.000} A rms",
+                Source.Tried),
+            new(
+                Outcome.Fits,
+                "smallest tool",
+                $"{teaching.SmallestMilliamperes * Milli:0.00} A after 'teach': three times the quiet line of half a second",
+                Source.Computed),
             Finding.Of(
                 teaching.Worked,
                 "this tool",
-                $"idling {ToolKinds.IdlePart} x {order.ToolCurrent.Amperes:0.0#} = {idle:0.00} A (practice): {(teaching.Worked ? "'teach' takes it" : $"'teach' refuses it: \"{teaching.Refusal.TrimEnd('.')}\"")}",
+                $"idling {ToolKinds.IdlePart} x {order.ToolCurrent.Amperes:0.0#} = {idle:0.00} A (practice): "
+                + $"{(teaching.Worked ? "'teach' takes it" : $"'teach' refuses it: \"{teaching.Refusal.TrimEnd('.')}\"")}",
                 Source.Tried),
         ];
         if (teaching.Worked)
@@ -35,7 +45,9 @@ internal static class TeachJudge
             findings.Add(new Finding(
                 Outcome.Fits,
                 "start-delay",
-                trials.IsSurgeSeen(order) ? "surge: the end of the tool's surge is seen" : "1 s: the sensor clips in the tool's surge, whose end is not seen",
+                trials.IsSurgeSeen(order)
+                    ? "surge: the end of the tool's surge is seen"
+                    : "1 s: the sensor clips in the tool's surge, whose end is not seen",
                 Source.Tried));
             findings.Add(Follows("vacuum follows", trials.Start(order, 1, withDelay: true)));
             findings.Add(Follows("the tool idling", trials.Start(order, ToolKinds.IdlePart, withDelay: true)));
@@ -51,7 +63,8 @@ internal static class TeachJudge
             return new Finding(Outcome.Fails, what, $"it does not start within {StartCourse.Seconds:0} s", Source.Tried);
         }
 
-        string working = $"{course.VacuumAfter:0.00} s after the tool, which then draws {course.ToolMultipleThen:0.0} times its running current";
+        string working = $"{course.VacuumAfter:0.00} s after the tool, "
+            + $"which then draws {course.ToolMultipleThen:0.0} times its running current";
         return new Finding(course.IsInsideSurge ? Outcome.Mind : Outcome.Fits, what, working, Source.Tried);
     }
 }

@@ -16,5 +16,6 @@ internal sealed record Cord(CordUse Use, Length Length, string LengthText, WireS
     public string Text => (Use == CordUse.Box ? "" : Use.ToString().ToLowerInvariant() + ":") + LengthText + "/" + Size.Name;
 
     /// <summary>Gets a name for people.</summary>
-    public string Name => (Use == CordUse.Box ? "box" : Use == CordUse.Tool ? "tool" : "vacuum") + $", {LengthText} of {Size.Name}";
+    public string Name =>
+        (Use == CordUse.Box ? "box" : Use == CordUse.Tool ? "tool" : "vacuum") + $", {LengthText} of {Size.Name}";
 }

@@ -12,7 +12,14 @@ namespace NanoDustSwitch.Sizing.Orders;
 /// <param name="Turns">Turns of the tool's wire through it.</param>
 /// <param name="Box">The enclosure.</param>
 internal sealed record Order(
-    Load Vacuum, Load Tool, Circuit ToolCircuit, Circuit? OwnVacuumCircuit, IReadOnlyList<Cord> Cords, SensorModel Sensor, int Turns, Box Box)
+    Load Vacuum,
+    Load Tool,
+    Circuit ToolCircuit,
+    Circuit? OwnVacuumCircuit,
+    IReadOnlyList<Cord> Cords,
+    SensorModel Sensor,
+    int Turns,
+    Box Box)
 {
     /// <summary>Gets the circuit that feeds vacuum and box.</summary>
     public Circuit VacuumCircuit => OwnVacuumCircuit ?? ToolCircuit;

@@ -14,4 +14,12 @@ namespace NanoDustSwitch.Sizing.Orders;
 /// <param name="IsReversible">Whether line and neutral may change places.</param>
 /// <param name="Source">Where the rating comes from.</param>
 internal sealed record Plug(
-    string Name, string What, ElectricCurrent Rating, ElectricCurrent LargestBreaker, Place Place, bool IsTwoHot, bool IsFused, bool IsReversible, Source Source);
+    string Name,
+    string What,
+    ElectricCurrent Rating,
+    ElectricCurrent LargestBreaker,
+    Place Place,
+    bool IsTwoHot,
+    bool IsFused,
+    bool IsReversible,
+    Source Source);

@@ -5,7 +5,9 @@ namespace NanoDustSwitch.Sizing.Orders;
 /// <summary>The kinds of motor that can be named for a tool; their starts are the virtual shop's.</summary>
 internal static class ToolKinds
 {
-    /// <summary>Least current of a tool that turns without working, as a part of its nameplate: common practice, no source.</summary>
+    /// <summary>
+    /// Least current of a tool that turns without working, as a part of its nameplate: common practice, no source.
+    /// </summary>
     public const double IdlePart = 0.4;
 
     // The crest of a universal motor's current: a 230 V vacuum's recording (read), and the shop's model of it.

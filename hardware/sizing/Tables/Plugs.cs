@@ -13,25 +13,26 @@ internal static class Plugs
     /// <summary>All of them.</summary>
     public static readonly IReadOnlyList<Plug> All =
     [
-        new("US15", "15 A, 125 V, two blades and earth", Amperes(15), Amperes(20), Place.NorthAmerica, false, false, false, s_nema),
-        new("US20", "20 A, 125 V, one blade across", Amperes(20), Amperes(20), Place.NorthAmerica, false, false, false, s_nema),
-        new("US30", "30 A, 125 V, locking", Amperes(30), Amperes(30), Place.NorthAmerica, false, false, false, s_nema),
-        new("US15-240", "15 A, 250 V, two hot blades and earth", Amperes(15), Amperes(20), Place.NorthAmerica, true, false, false, s_nema),
-        new("US20-240", "20 A, 250 V, two hot blades and earth", Amperes(20), Amperes(20), Place.NorthAmerica, true, false, false, s_nema),
-        new("US30-240", "30 A, 250 V, two hot blades and earth", Amperes(30), Amperes(30), Place.NorthAmerica, true, false, false, s_nema),
-        new("JP15", "15 A, 125 V, with earth", Amperes(15), Amperes(20), Place.Japan, false, false, true, s_national),
-        new("UK13", "13 A, 250 V, with its fuse", Amperes(13), Amperes(32), Place.Elsewhere, false, true, false, s_national),
-        new("EU16", "16 A, 250 V, earth by side clips or pin", Amperes(16), Amperes(16), Place.Elsewhere, false, false, true, s_national),
-        new("CH10", "10 A, 250 V, three pins", Amperes(10), Amperes(13), Place.Elsewhere, false, false, false, s_national),
-        new("CH16", "16 A, 250 V, three flat pins", Amperes(16), Amperes(16), Place.Elsewhere, false, false, false, s_national),
-        new("AU10", "10 A, 250 V, three slanted pins", Amperes(10), Amperes(20), Place.Elsewhere, false, false, false, s_national),
-        new("AU15", "15 A, 250 V, wide earth pin", Amperes(15), Amperes(20), Place.Elsewhere, false, false, false, s_national),
+        Row("US15", "15 A, 125 V, two blades and earth", 15, 20, Place.NorthAmerica, false, false, false, s_nema),
+        Row("US20", "20 A, 125 V, one blade across", 20, 20, Place.NorthAmerica, false, false, false, s_nema),
+        Row("US30", "30 A, 125 V, locking", 30, 30, Place.NorthAmerica, false, false, false, s_nema),
+        Row("US15-240", "15 A, 250 V, two hot blades and earth", 15, 20, Place.NorthAmerica, true, false, false, s_nema),
+        Row("US20-240", "20 A, 250 V, two hot blades and earth", 20, 20, Place.NorthAmerica, true, false, false, s_nema),
+        Row("US30-240", "30 A, 250 V, two hot blades and earth", 30, 30, Place.NorthAmerica, true, false, false, s_nema),
+        Row("JP15", "15 A, 125 V, with earth", 15, 20, Place.Japan, false, false, true, s_national),
+        Row("UK13", "13 A, 250 V, with its fuse", 13, 32, Place.Elsewhere, false, true, false, s_national),
+        Row("EU16", "16 A, 250 V, earth by side clips or pin", 16, 16, Place.Elsewhere, false, false, true, s_national),
+        Row("CH10", "10 A, 250 V, three pins", 10, 13, Place.Elsewhere, false, false, false, s_national),
+        Row("CH16", "16 A, 250 V, three flat pins", 16, 16, Place.Elsewhere, false, false, false, s_national),
+        Row("AU10", "10 A, 250 V, three slanted pins", 10, 20, Place.Elsewhere, false, false, false, s_national),
+        Row("AU15", "15 A, 250 V, wide earth pin", 15, 20, Place.Elsewhere, false, false, false, s_national),
     ];
 
     /// <summary>Finds the plugs that go with a supply.</summary>
     /// <param name="supply">The supply.</param>
     /// <returns>Those, the smallest of a family first.</returns>
-    public static IEnumerable<Plug> For(Supply supply) => All.Where(plug => plug.Place == supply.Place && plug.IsTwoHot == supply.IsTwoHot);
+    public static IEnumerable<Plug> For(Supply supply) =>
+        All.Where(plug => plug.Place == supply.Place && plug.IsTwoHot == supply.IsTwoHot);
 
     /// <summary>Gives the plug that goes with a breaker where only one kind is in use.</summary>
     /// <param name="supply">The supply.</param>
@@ -46,5 +47,23 @@ internal static class Plugs
         _ => For(supply).First(),
     };
 
-    private static ElectricCurrent Amperes(double amperes) => ElectricCurrent.FromAmperes(amperes);
+    private static Plug Row(
+        string name,
+        string what,
+        int amperes,
+        int largestBreaker,
+        Place place,
+        bool isTwoHot,
+        bool isFused,
+        bool isReversible,
+        Source source) => new(
+            name,
+            what,
+            ElectricCurrent.FromAmperes(amperes),
+            ElectricCurrent.FromAmperes(largestBreaker),
+            place,
+            isTwoHot,
+            isFused,
+            isReversible,
+            source);
 }

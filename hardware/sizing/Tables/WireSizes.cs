@@ -6,8 +6,8 @@ namespace NanoDustSwitch.Sizing.Tables;
 
 /// <summary>The sizes of flexible cord that are known.</summary>
 /// <remarks>
-/// AWG: current from NEC Table 400.5(A), resistance from NEC Chapter 9 Table 8, stranded, ohm per 1000 ft at 75 °C. mm²: current from the
-/// IEC 60335-1 table of cords by rated current, resistance of class 5 copper at 20 °C from IEC 60228, carried to 75 °C.
+/// AWG: current from NEC Table 400.5(A), resistance from NEC Chapter 9 Table 8, stranded, ohm per 1000 ft at 75 °C. mm²: current
+/// from the IEC 60335-1 table of cords by rated current, resistance of class 5 copper at 20 °C from IEC 60228, carried to 75 °C.
 /// </remarks>
 internal static class WireSizes
 {
@@ -43,7 +43,8 @@ internal static class WireSizes
     /// <param name="size">The size.</param>
     /// <returns>From the next one up.</returns>
     public static IEnumerable<WireSize> ThickerThan(WireSize size) => All.SkipWhile(other => other != size).Skip(1)
-        .Where(other => other.Name.EndsWith("AWG", StringComparison.Ordinal) == size.Name.EndsWith("AWG", StringComparison.Ordinal));
+        .Where(
+            other => other.Name.EndsWith("AWG", StringComparison.Ordinal) == size.Name.EndsWith("AWG", StringComparison.Ordinal));
 
     private static WireSize Awg(string name, double amperes, Source ampacity, double ohmsPer1000Feet, Source resistance) =>
         new(name, ElectricCurrent.FromAmperes(amperes), ampacity, ohmsPer1000Feet / Length.FromFeet(1000).Meters, resistance);

@@ -6,7 +6,9 @@ using UnitsNet;
 
 namespace NanoDustSwitch.Sizing.Texts;
 
-/// <summary>Reads circuits: a breaker <c>15A</c> or <c>C16</c>, and the vacuum's own circuit <c>20A</c>, <c>15A/120V</c>, <c>20A/US20</c>.</summary>
+/// <summary>
+/// Reads circuits: a breaker <c>15A</c> or <c>C16</c>, and the vacuum's own circuit <c>20A</c>, <c>15A/120V</c>, <c>20A/US20</c>.
+/// </summary>
 internal static class CircuitText
 {
     /// <summary>Reads the circuit of the tool.</summary>
@@ -52,7 +54,8 @@ internal static class CircuitText
         return supply is not null && (supply == tool || (supply.Place == Place.NorthAmerica && tool.Place == Place.NorthAmerica))
             ? supply
             : throw new UserException(
-                $"--vacuum-circuit {text}: {volts.Volts:0} V does not go with a tool at {tool}; two voltages are known for 120 and 240 V at 60 Hz only.");
+                $"--vacuum-circuit {text}: {volts.Volts:0} V does not go with a tool at {tool}; "
+                + "two voltages are known for 120 and 240 V at 60 Hz only.");
     }
 
     private static (ElectricCurrent Rating, BreakerCurve Curve) Breaker(string option, string text, string breaker, Supply supply)
@@ -68,18 +71,23 @@ internal static class CircuitText
 
         if (!QuantityText.TryParse(rest, Units.Current, out ElectricCurrent rating))
         {
-            throw new UserException($"{option} {text} cannot be read; give the breaker's rating, such as {(isIec ? "B16 or C16" : "15A")}.");
+            throw new UserException(
+                $"{option} {text} cannot be read; give the breaker's rating, such as {(isIec ? "B16 or C16" : "15A")}.");
         }
 
         if (letter != '-' && !isIec)
         {
-            throw new UserException($"{option} {text} cannot be used: breakers of kind B, C and D are not in use at {supply.Volts.Volts:0} V; give the rating alone, such as 15A.");
+            throw new UserException(
+                $"{option} {text} cannot be used: breakers of kind B, C and D are not in use at {supply.Volts.Volts:0} V; "
+                + "give the rating alone, such as 15A.");
         }
 
         IReadOnlyList<int> ratings = BreakerRatings.Of(supply.Place);
         if (!ratings.Any(each => each == rating.Amperes))
         {
-            throw new UserException($"{option} {text}: {rating.Amperes:0.##} A is no breaker that is known at {supply.Volts.Volts:0} V; known are {string.Join(", ", ratings)} A.");
+            throw new UserException(
+                $"{option} {text}: {rating.Amperes:0.##} A is no breaker that is known at {supply.Volts.Volts:0} V; "
+                + $"known are {string.Join(", ", ratings)} A.");
         }
 
         // Without a letter the kind that trips soonest.

@@ -24,14 +24,16 @@ internal static class CordText
                 "box" => CordUse.Box,
                 "tool" => CordUse.Tool,
                 "vacuum" => CordUse.Vacuum,
-                _ => throw new UserException($"--cord {text}: '{halves[0]}' is nothing that a cord feeds here; allowed are box:, tool: and vacuum:."),
+                _ => throw new UserException(
+                    $"--cord {text}: '{halves[0]}' is nothing that a cord feeds here; allowed are box:, tool: and vacuum:."),
             };
             rest = halves[1];
         }
 
         if (rest.Split('/') is not { Length: 2 } parts || !QuantityText.TryParse(parts[0], Units.Length, out Length length))
         {
-            throw new UserException($"--cord {text} cannot be read; give length and size, such as 8m/14AWG, tool:25ft/16AWG or vacuum:5m/1.5mm2.");
+            throw new UserException(
+                $"--cord {text} cannot be read; give length and size, such as 8m/14AWG, tool:25ft/16AWG or vacuum:5m/1.5mm2.");
         }
 
         if (length.Meters is < 0.1 or > LongestMeters)
@@ -41,7 +43,9 @@ internal static class CordText
 
         string name = parts[1].Trim().Replace(" ", "").Replace("²", "2").Replace("^", "").Replace(',', '.');
         WireSize size = WireSizes.All.FirstOrDefault(size => size.Name.Equals(name, StringComparison.OrdinalIgnoreCase))
-            ?? throw new UserException($"--cord {text}: {parts[1]} is no size that is known; known are {string.Join(", ", WireSizes.All.Select(each => each.Name))}.");
+            ?? throw new UserException(
+                $"--cord {text}: {parts[1]} is no size that is known; "
+                + $"known are {string.Join(", ", WireSizes.All.Select(each => each.Name))}.");
         return new Cord(use, length, parts[0].Trim().Replace(" ", ""), size);
     }
 }

@@ -25,7 +25,8 @@ internal static partial class LoadText
         if (Horsepower().IsMatch(text))
         {
             throw new UserException(
-                $"--vacuum {text} cannot be used: horsepower on a vacuum is a peak figure and no rating; give the amperes or watts of its nameplate, such as 10A.");
+                $"--vacuum {text} cannot be used: horsepower on a vacuum is a peak figure and no rating; "
+                + "give the amperes or watts of its nameplate, such as 10A.");
         }
 
         return Within("--vacuum", text, Nameplate("--vacuum", text, text.Trim(), ToolKind.Universal, true, supply), supply);
@@ -44,7 +45,9 @@ internal static partial class LoadText
         {
             string name = match.Groups["kind"].Value.ToLowerInvariant();
             kind = ToolKinds.Find(name)
-                ?? throw new UserException($"--tool {text}: '{name}' is no kind of motor that is known; allowed are {string.Join(", ", ToolKinds.Names)}.");
+                ?? throw new UserException(
+                    $"--tool {text}: '{name}' is no kind of motor that is known; "
+                    + $"allowed are {string.Join(", ", ToolKinds.Names)}.");
             isKindGiven = true;
             figure = figure[..match.Index];
         }
@@ -69,7 +72,9 @@ internal static partial class LoadText
             return new Load($"{watts.Watts:0.#} W", kind, isKindGiven) { Watts = watts };
         }
 
-        string allowed = option == "--tool" ? "amperes, watts or a motor's rated horsepower, such as 12A, 1400W or 1.5hp" : "amperes or watts, such as 10A or 1200W";
+        string allowed = option == "--tool"
+            ? "amperes, watts or a motor's rated horsepower, such as 12A, 1400W or 1.5hp"
+            : "amperes or watts, such as 10A or 1200W";
         throw new UserException($"{option} {text} cannot be read; allowed are {allowed}.");
     }
 
@@ -79,22 +84,28 @@ internal static partial class LoadText
         if (!match.Success)
         {
             throw new UserException(
-                $"{option} {text} cannot be used: peak or developed horsepower is no rating; give the amperes of the nameplate, or a motor's rated horsepower such as 1.5hp.");
+                $"{option} {text} cannot be used: peak or developed horsepower is no rating; "
+                + "give the amperes of the nameplate, or a motor's rated horsepower such as 1.5hp.");
         }
 
         if (supply.Place == Place.Japan)
         {
-            throw new UserException($"{option} {text} cannot be used: the table of horsepower is for 115 and 230 V; at 100 V give the amperes of the nameplate.");
+            throw new UserException(
+                $"{option} {text} cannot be used: the table of horsepower is for 115 and 230 V; "
+                + "at 100 V give the amperes of the nameplate.");
         }
 
         double horsepower = Fraction(match.Groups["number"].Value);
         MotorRating row = MotorTable.Rows.FirstOrDefault(row => Math.Abs(row.Horsepower - horsepower) < 1e-9)
             ?? throw new UserException(
-                $"{option} {text} cannot be used: NEC Table 430.248 has {string.Join(", ", MotorTable.Rows.Select(each => each.Name.Replace(" hp", "")))} hp; give the amperes of the nameplate.");
+                $"{option} {text} cannot be used: NEC Table 430.248 has "
+                + $"{string.Join(", ", MotorTable.Rows.Select(each => each.Name.Replace(" hp", "")))} hp; "
+                + "give the amperes of the nameplate.");
         if (supply.Volts.Volts < 200 && horsepower > GreatestHorsepowerAt120)
         {
             throw new UserException(
-                $"{option} {text} cannot be used: at {supply.Volts.Volts:0} V that is {row.At(supply).Amperes:0} A, more than a plug carries, so it is a peak figure; give the amperes of the nameplate.");
+                $"{option} {text} cannot be used: at {supply.Volts.Volts:0} V that is {row.At(supply).Amperes:0} A, "
+                + "more than a plug carries, so it is a peak figure; give the amperes of the nameplate.");
         }
 
         return new Load($"{horsepower:0.##} hp", kind, isKindGiven) { Motor = row };
@@ -121,13 +132,18 @@ internal static partial class LoadText
         double amperes = load.At(supply).Amperes;
         return amperes is >= Least and <= Greatest
             ? load
-            : throw new UserException($"{option} {text} is {amperes:0.###} A at {supply.Volts.Volts:0} V, which is not allowed: {Least} to {Greatest} A.");
+            : throw new UserException(
+                $"{option} {text} is {amperes:0.###} A at {supply.Volts.Volts:0} V, "
+                + $"which is not allowed: {Least} to {Greatest} A.");
     }
 
     [GeneratedRegex("hp|horse", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
     private static partial Regex Horsepower();
 
-    [GeneratedRegex("^(?<number>([0-9]+[ -])?[1-9]/[1-9]|[0-9]+([.,][0-9]+)?) ?hp$", RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(
+        "^(?<number>([0-9]+[ -])?[1-9]/[1-9]|[0-9]+([.,][0-9]+)?) ?hp$",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex PlainHorsepower();
 
     [GeneratedRegex("/(?<kind>[A-Za-z][A-Za-z -]+)$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]

@@ -28,13 +28,18 @@ internal static partial class QuantityText
         return true;
     }
 
-    /// <summary>Reads a number; a comma may stand for the point, but nothing may part thousands: 1,5 must never become 15.</summary>
+    /// <summary>
+    /// Reads a number; a comma may stand for the point, but nothing may part thousands: 1,5 must never become 15.
+    /// </summary>
     /// <param name="text">What was typed.</param>
     /// <param name="number">The number.</param>
     /// <returns>False where it is none.</returns>
     public static bool TryNumber(string text, out double number) =>
         double.TryParse(text.Replace(',', '.'), NumberStyles.AllowDecimalPoint, CultureInfo.InvariantCulture, out number);
 
-    [GeneratedRegex("^(?<number>[0-9]{1,9}([.,][0-9]{1,9})?) ?(?<unit>[A-Za-zµ²]+[0-9²]?)$", RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(
+        "^(?<number>[0-9]{1,9}([.,][0-9]{1,9})?) ?(?<unit>[A-Za-zµ²]+[0-9²]?)$",
+        RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex NumberAndUnit();
 }

@@ -15,7 +15,8 @@ internal static class SensorText
     /// <returns>The sensor.</returns>
     public static SensorModel Read(string name) =>
         SensorModels.All.FirstOrDefault(model => model.Name.Equals(name.Trim(), StringComparison.OrdinalIgnoreCase))
-        ?? throw new UserException($"--sensor {name} is not known; known are {string.Join(", ", SensorModels.All.Select(model => model.Name))}.");
+        ?? throw new UserException(
+            $"--sensor {name} is not known; known are {string.Join(", ", SensorModels.All.Select(model => model.Name))}.");
 
     /// <summary>Checks the turns.</summary>
     /// <param name="text">What was typed.</param>
@@ -24,6 +25,7 @@ internal static class SensorText
     public static int Turns(string text, SensorModel sensor) =>
         !int.TryParse(text, out int turns) || !SettingsTable.Row(SettingId.Turns).Allows(turns)
             ? throw new UserException($"--turns {text} is not allowed: {FirmwareText.Of(output => ValueText.Range(output, SettingsTable.Row(SettingId.Turns)))}.")
-        : turns > 1 && sensor.Kind == SensorKind.Hall ? throw new UserException("--turns is for a transformer: the tool's wire goes through a Hall sensor once.")
+        : turns > 1 && sensor.Kind == SensorKind.Hall
+            ? throw new UserException("--turns is for a transformer: the tool's wire goes through a Hall sensor once.")
         : turns;
 }

@@ -23,7 +23,8 @@ internal static class SupplyText
         }
 
         return Known(volts, frequency) ?? throw new UserException(
-            $"--supply {text} is not known; known are 100V at 50 and 60Hz, 120V/60Hz, 220V and 230V at 50 and 60Hz, 240V/50Hz, and 240V/60Hz between two hot wires.");
+            $"--supply {text} is not known; known are 100V at 50 and 60Hz, 120V/60Hz, 220V and 230V at 50 and 60Hz, 240V/50Hz, "
+            + "and 240V/60Hz between two hot wires.");
     }
 
     /// <summary>Gives a supply if it is one that is known.</summary>

@@ -4,7 +4,9 @@ using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.Sizing.Trials;
 
-/// <summary>A course of current through the virtual shop's model of a breaker, with its magnet at either edge of the band, from cold.</summary>
+/// <summary>
+/// A course of current through the virtual shop's model of a breaker, with its magnet at either edge of the band, from cold.
+/// </summary>
 internal sealed class BreakerTrial
 {
     private const double Hour = 3600;

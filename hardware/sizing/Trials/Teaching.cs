@@ -110,6 +110,8 @@ internal sealed class Teaching
 
     private static string RefusalIn(string said) => Array.Find(
         said.Split('\n'),
-        line => line.StartsWith("The tool shows", StringComparison.Ordinal) || line.StartsWith("Nothing above", StringComparison.Ordinal) || line.StartsWith("The tool ran", StringComparison.Ordinal))
+        line => line.StartsWith("The tool shows", StringComparison.Ordinal)
+            || line.StartsWith("Nothing above", StringComparison.Ordinal)
+            || line.StartsWith("The tool ran", StringComparison.Ordinal))
         ?? throw new InvalidOperationException("'teach' said: " + said);
 }

@@ -30,7 +30,8 @@ internal sealed class TrialBook
     /// <summary>Tells whether the firmware sees the end of the tool's surge, at full load and idling.</summary>
     /// <param name="order">The order.</param>
     /// <returns>False where it must wait for a fixed time.</returns>
-    public bool IsSurgeSeen(Order order) => !Start(order, 1, Surge).IsInsideSurge && !Start(order, ToolKinds.IdlePart, Surge).IsInsideSurge;
+    public bool IsSurgeSeen(Order order) =>
+        !Start(order, 1, Surge).IsInsideSurge && !Start(order, ToolKinds.IdlePart, Surge).IsInsideSurge;
 
     /// <summary>Gives the lines to type at the console.</summary>
     /// <param name="order">The order.</param>
@@ -42,7 +43,8 @@ internal sealed class TrialBook
     /// <param name="load">What the tool draws, as a part of its nameplate.</param>
     /// <param name="withDelay">Whether the vacuum waits for the end of the tool's surge.</param>
     /// <returns>The currents.</returns>
-    public StartCourse Start(Order order, double load, bool withDelay) => Start(order, load, withDelay ? Delay(order) : "start-delay 0");
+    public StartCourse Start(Order order, double load, bool withDelay) =>
+        Start(order, load, withDelay ? Delay(order) : "start-delay 0");
 
     private string Delay(Order order) => IsSurgeSeen(order) ? Surge : FixedDelay;
 

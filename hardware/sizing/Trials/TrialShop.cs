@@ -35,7 +35,16 @@ internal sealed class TrialShop
             Turns = order.Turns,
             MillivoltsPerAmpere = order.Sensor.MillivoltsPerAmpere,
             Pace = Pace.Ideal(ReadingsASecond),
-            Tools = [new ToolSpecification { Name = "tool", Kind = order.Tool.Kind, RatedAmperes = order.ToolCurrent.Amperes, CircuitName = ToolCircuit }],
+            Tools =
+            [
+                new ToolSpecification
+                {
+                    Name = "tool",
+                    Kind = order.Tool.Kind,
+                    RatedAmperes = order.ToolCurrent.Amperes,
+                    CircuitName = ToolCircuit,
+                },
+            ],
         };
         day.Shop.Hertz = order.ToolCircuit.Supply.Frequency.Hertz;
         day.Shop.Volts = order.ToolCircuit.Supply.Volts.Volts;

@@ -3,8 +3,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.Benchmarks.Lines;
 
 /// <summary>
-/// Noise whose power falls as 1/f from a tenth of a hertz up: white noise through first-order filters whose corners stand evenly on a
-/// logarithmic scale. Textbook method.
+/// Noise whose power falls as 1/f from a tenth of a hertz up: white noise through first-order filters whose corners stand evenly
+/// on a logarithmic scale. Textbook method.
 /// </summary>
 internal sealed class PinkNoise : INoise
 {

@@ -5,7 +5,8 @@ namespace NanoDustSwitch.Benchmarks.Lines;
 
 /// <summary>
 /// What is left of a raw motor current of the open ITSC recordings (repository ibarram/ITSC), 1,000 a second, 60 Hz, without its
-/// harmonics: the first phase of the first healthy motor. The project does not carry them; the variable DUST_RECORDINGS names their folder.
+/// harmonics: the first phase of the first healthy motor. The project does not carry them; the variable DUST_RECORDINGS names
+/// their folder.
 /// </summary>
 internal static class RecordedResidual
 {
@@ -19,6 +20,8 @@ internal static class RecordedResidual
     {
         string? root = Environment.GetEnvironmentVariable("DUST_RECORDINGS");
         string path = Path.Combine(root ?? "", "itsc", "raw", File);
-        return string.IsNullOrEmpty(root) || !System.IO.File.Exists(path) ? [] : MainsResidual.Of(Recording.Read(path, 1), Rate, Hertz);
+        return string.IsNullOrEmpty(root) || !System.IO.File.Exists(path)
+            ? []
+            : MainsResidual.Of(Recording.Read(path, 1), Rate, Hertz);
     }
 }

@@ -2,7 +2,9 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Benchmarks.Methods;
 
-/// <summary>A common method: works through a block of readings and then has an answer. Where the line rests it is told exactly.</summary>
+/// <summary>
+/// A common method: works through a block of readings and then has an answer. Where the line rests it is told exactly.
+/// </summary>
 /// <param name="buckets">Buckets in a block.</param>
 internal abstract class BlockMethod(int buckets) : Method
 {

@@ -4,7 +4,10 @@ using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.Benchmarks.Methods;
 
-/// <summary>Ours as a whole: the core with its lanes, floors and relay gate; without delay and run-on, so that the relay shows its decision.</summary>
+/// <summary>
+/// Ours as a whole: the core with its lanes, floors and relay gate; without delay and run-on, so that the relay shows its
+/// decision.
+/// </summary>
 internal sealed class CoreDecider : IDecider
 {
     private readonly BucketFiller _filler = new(Line.FullScale);

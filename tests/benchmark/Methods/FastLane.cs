@@ -7,7 +7,8 @@ namespace NanoDustSwitch.Benchmarks.Methods;
 /// <summary>Ours: the power of the mains in a cycle, or in two.</summary>
 internal sealed class FastLane : Method
 {
-    // Where the line's noise sets the levels, that of two cycles is so much lower. One answer serves both when it is raised by as much.
+    // Where the line's noise sets the levels, that of two cycles is so much lower. One answer serves both when it is raised by as
+    // much.
     private const double TwoOverOne = (double)ToolLevels.StartPercent / ToolLevels.StartOfTwoPercent;
 
     // Any swing: its power makes a swing of another.
@@ -18,7 +19,8 @@ internal sealed class FastLane : Method
     private readonly SwingWindow _window = new();
 
     /// <summary>Gets a swing's rms current in A; the core's own scale.</summary>
-    public static double AmperesASwing { get; } = 1000.0 / new SensorScale(Line.MicrovoltsAnAmpere, 1, Line.MicrovoltsACount).ToSwing(1_000_000);
+    public static double AmperesASwing { get; } =
+        1000.0 / new SensorScale(Line.MicrovoltsAnAmpere, 1, Line.MicrovoltsACount).ToSwing(1_000_000);
 
     /// <inheritdoc/>
     public override string Name => "ours, fast lane";

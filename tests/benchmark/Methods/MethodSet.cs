@@ -26,7 +26,9 @@ internal static class MethodSet
     /// <param name="rate">Readings a second.</param>
     public static Method[] Common(int rate) => [new HalfSecondMaximum(), new CycleRms(rate), new RawSwing()];
 
-    /// <summary>Makes those that answer within a cycle or little more and know the mains: ours and what was tried beside it.</summary>
+    /// <summary>
+    /// Makes those that answer within a cycle or little more and know the mains: ours and what was tried beside it.
+    /// </summary>
     public static Method[] Short() => [new FastLane(), .. Tried()];
 
     /// <summary>Makes those that were tried.</summary>

@@ -3,8 +3,9 @@ using NanoDustSwitch.Benchmarks.Lines;
 namespace NanoDustSwitch.Benchmarks.Methods;
 
 /// <summary>
-/// Tried: the strength of 50 Hz in the last eight bucket means, by a quadrature pair, and with it a share of that of the third harmonic.
-/// The weights repeat every eight buckets, so that the resting point drops out; the bin is wide enough to serve 45 to 65 Hz.
+/// Tried: the strength of 50 Hz in the last eight bucket means, by a quadrature pair, and with it a share of that of the third
+/// harmonic. The weights repeat every eight buckets, so that the resting point drops out; the bin is wide enough to serve 45 to
+/// 65 Hz.
 /// </summary>
 /// <param name="name">Its name.</param>
 /// <param name="third">Share of the third harmonic's power, 0 to 1.</param>

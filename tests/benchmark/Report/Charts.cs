@@ -12,7 +12,10 @@ internal static class Charts
     private const float Height = 520;
     private const int Compared = 5;
 
-    private static readonly Color[] s_colors = [ChartStyle.Blue, ChartStyle.Green, ChartStyle.Vermilion, ChartStyle.Orange, ChartStyle.Purple];
+    private static readonly Color[] s_colors =
+    [
+        ChartStyle.Blue, ChartStyle.Green, ChartStyle.Vermilion, ChartStyle.Orange, ChartStyle.Purple,
+    ];
     private static readonly double[] s_currentTicks = [0.03, 0.05, 0.1, 0.2, 0.3, 0.5, 1, 2, 5, 10];
     private static readonly double[] s_timeTicks = [10, 20, 50, 100, 200, 500, 1000];
 
@@ -34,7 +37,11 @@ internal static class Charts
         for (int i = 0; i < Compared; i++)
         {
             int method = i;
-            Add(panel, currents.Select((amperes, at) => (amperes, 100 * found.Sine.Reaches(method, at, found.AlarmLevels[method]))), s_colors[i], found.Methods[i].Name);
+            Add(
+                panel,
+                currents.Select((amperes, at) => (amperes, 100 * found.Sine.Reaches(method, at, found.AlarmLevels[method]))),
+                s_colors[i],
+                found.Methods[i].Name);
         }
 
         double[] fine = [.. Enumerable.Range(0, 200).Select(i => currents[0] * Math.Pow(currents[^1] / currents[0], i / 199.0))];
@@ -42,7 +49,10 @@ internal static class Charts
         {
             Add(
                 panel,
-                fine.Select(amperes => (amperes, 100 * Bound.Detection(found.Rate * window, amperes * Math.Sqrt(2) / Lines.Line.NoiseAmperes, RateFindings.FalseAlarm))),
+                fine.Select(amperes => (amperes, 100 * Bound.Detection(
+                    found.Rate * window,
+                    amperes * Math.Sqrt(2) / Lines.Line.NoiseAmperes,
+                    RateFindings.FalseAlarm))),
                 ChartStyle.Black,
                 $"best possible, {window * 1000:0} ms",
                 pattern);
@@ -62,14 +72,21 @@ internal static class Charts
             int method = i;
             Add(
                 panel,
-                times.Select(time => (1000 * time, Math.Log10(found.Sine.Smallest(method, time)))).Where(point => double.IsFinite(point.Item2)),
+                times.Select(time => (1000 * time, Math.Log10(found.Sine.Smallest(method, time))))
+                    .Where(point => double.IsFinite(point.Item2)),
                 s_colors[i],
                 found.Methods[i].Name);
         }
 
-        Add(panel, times.Select(time => (1000 * time, Math.Log10(Bound.AmperesIn(found.Rate, time)))), ChartStyle.Black, "best possible", LinePattern.Dashed);
+        Add(
+            panel,
+            times.Select(time => (1000 * time, Math.Log10(Bound.AmperesIn(found.Rate, time)))),
+            ChartStyle.Black,
+            "best possible",
+            LinePattern.Dashed);
         SetX(panel, s_timeTicks, 10, 1000, "time allowed, ms (log); found with 90 %, one false start a year");
-        panel.Axes.Left.TickGenerator = new NumericManual([.. s_currentTicks.Select(Math.Log10)], [.. s_currentTicks.Select(tick => $"{tick}")]);
+        panel.Axes.Left.TickGenerator = new NumericManual(
+            [.. s_currentTicks.Select(Math.Log10)], [.. s_currentTicks.Select(tick => $"{tick}")]);
         panel.Axes.SetLimitsY(Math.Log10(0.02), Math.Log10(0.75));
         return panel;
     }
@@ -85,7 +102,8 @@ internal static class Charts
                 int decider = i;
                 Add(
                     panel,
-                    Findings.DelayCurrents.Select(amperes => (amperes, Math.Log10(1000 * found.Delays[(rate, Bench.Hertz, amperes)].Start(decider, part))))
+                    Findings.DelayCurrents.Select(amperes =>
+                        (amperes, Math.Log10(1000 * found.Delays[(rate, Bench.Hertz, amperes)].Start(decider, part))))
                         .Where(point => double.IsFinite(point.Item2)),
                     colors[i],
                     part == 0.5 ? Findings.Deciders[i] : "",
@@ -93,8 +111,14 @@ internal static class Charts
             }
         }
 
-        SetX(panel, s_currentTicks, Findings.DelayCurrents[0], Findings.DelayCurrents[^1], "current, A (log); whole lines: median, dotted: 99 %");
-        panel.Axes.Left.TickGenerator = new NumericManual([.. s_timeTicks.Select(Math.Log10)], [.. s_timeTicks.Select(tick => $"{tick}")]);
+        SetX(
+            panel,
+            s_currentTicks,
+            Findings.DelayCurrents[0],
+            Findings.DelayCurrents[^1],
+            "current, A (log); whole lines: median, dotted: 99 %");
+        panel.Axes.Left.TickGenerator = new NumericManual(
+            [.. s_timeTicks.Select(Math.Log10)], [.. s_timeTicks.Select(tick => $"{tick}")]);
         panel.Axes.SetLimitsY(Math.Log10(5), Math.Log10(1000));
         return panel;
     }

@@ -21,7 +21,12 @@ internal static class Goals
         from rate in s_inTwoCycles
         from shape in s_shapes
         let value = found.Rates.Single(one => one.Rate == rate.Rate).InTwoCycles(shape.Shape, method)
-        select new Goal($"smallest tool in two cycles, {shape.Shape}, {rate.Rate:#,0} a second, A", value, rate.Must * shape.Must, rate.Aim * shape.Aim, "0.000");
+        select new Goal(
+            $"smallest tool in two cycles, {shape.Shape}, {rate.Rate:#,0} a second, A",
+            value,
+            rate.Must * shape.Must,
+            rate.Aim * shape.Aim,
+            "0.000");
 
     /// <summary>Compares.</summary>
     /// <param name="found">What was found.</param>
@@ -32,14 +37,20 @@ internal static class Goals
         double inSlow = Math.Max(slow.Sine.Smallest(MethodSet.Slow, 0.4), slow.SineAt50.Smallest(MethodSet.Slow, 0.4));
         return
         [
-            new("loss to the bound, one window of a cycle, one in 10⁴, dB", found.Rates.Max(rate => rate.Loss(MethodSet.Fast)), 2, 0.5, "0.0"),
+            new(
+                "loss to the bound, one window of a cycle, one in 10⁴, dB",
+                found.Rates.Max(rate => rate.Loss(MethodSet.Fast)),
+                2,
+                0.5,
+                "0.0"),
             .. InTwoCycles(found, MethodSet.Fast),
             new("smallest tool in 0.4 s, 1,000 a second, A", inSlow, 0.1, 0.08, "0.000"),
             new("delay at 0.5 A and up, median, cycles", Delay(found, 0.5, 0.5), 0.8, 0.6, "0.00"),
             new("delay at 0.5 A and up, 99 %, cycles", Delay(found, 0.5, 0.99), 1.3, 0.9, "0.00"),
             new("delay at 5 A and up, median, cycles", Delay(found, 5, 0.5), 0.5, 0.4, "0.00"),
             new("delay at 5 A and up, 99 %, cycles", Delay(found, 5, 0.99), 0.8, 0.6, "0.00"),
-            .. found.Years.Select(year => new Goal($"false starts a year, {NoiseNames.Of(year.Key)}", year.Value.Starts, 1, 0.1, "G3")),
+            .. found.Years.Select(
+                year => new Goal($"false starts a year, {NoiseNames.Of(year.Key)}", year.Value.Starts, 1, 0.1, "G3")),
         ];
     }
 

@@ -32,7 +32,8 @@ internal sealed class Tables(IAnsiConsole console)
     {
         Table table = Start(
             $"Smallest current found with 90 %, A, at {found.Rate:#,0} readings a second (60 Hz, noise {Line.NoiseAmperes} A)",
-            "", "window, ms", "1 false in 10⁴", "loss, dB", "level for 1 a year", "found: in 2 cycles", "in 0.1 s", "in 0.4 s", "in 1 s", "instructions", "bytes");
+            "", "window, ms", "1 false in 10⁴", "loss, dB", "level for 1 a year", "found: in 2 cycles", "in 0.1 s", "in 0.4 s",
+            "in 1 s", "instructions", "bytes");
         for (int i = 0; i < found.Methods.Length; i++)
         {
             Method method = found.Methods[i];
@@ -51,7 +52,9 @@ internal sealed class Tables(IAnsiConsole console)
                 cost is null ? "" : $"{cost.Value.Bytes}");
         }
 
-        table.AddRow("ours, whole core", "", "", "", "", "", "", "", "", $"{ReadingCosts.Core}", $"{StateSize.Of(new CoreDecider(600, 350).Core)}");
+        table.AddRow(
+            "ours, whole core", "", "", "", "", "", "", "", "",
+            $"{ReadingCosts.Core}", $"{StateSize.Of(new CoreDecider(600, 350).Core)}");
         table.AddRow(
             "the best possible",
             "20",
@@ -76,7 +79,8 @@ internal sealed class Tables(IAnsiConsole console)
         Method[] methods = MethodSet.Short();
         for (int i = 0; i < methods.Length; i++)
         {
-            table.AddRow([methods[i].Name, .. found.Rates.SelectMany(rate => shapes.Select(shape => Number(rate.InTwoCycles(shape, i))))]);
+            table.AddRow(
+                [methods[i].Name, .. found.Rates.SelectMany(rate => shapes.Select(shape => Number(rate.InTwoCycles(shape, i))))]);
         }
 
         console.Write(table);
@@ -87,11 +91,19 @@ internal sealed class Tables(IAnsiConsole console)
         foreach (RateFindings rate in found.Rates)
         {
             Table table = Start(
-                $"Delay, ms, median / 99 %, 60 Hz, {rate.Rate:#,0} readings a second; start at half the current, stop at 60 % of that",
-                ["", .. Findings.DelayCurrents.Select(amperes => $"start, {amperes} A"), .. Findings.DelayCurrents.Select(amperes => $"stop, {amperes} A")]);
+                $"Delay, ms, median / 99 %, 60 Hz, {rate.Rate:#,0} readings a second; "
+                + "start at half the current, stop at 60 % of that",
+                [
+                    "",
+                    .. Findings.DelayCurrents.Select(amperes => $"start, {amperes} A"),
+                    .. Findings.DelayCurrents.Select(amperes => $"stop, {amperes} A"),
+                ]);
             for (int i = 0; i < Findings.Deciders.Length; i++)
             {
-                DelayStudy[] delays = [.. Findings.DelayCurrents.Select(amperes => found.Delays[(rate.Rate, Bench.Hertz, amperes)])];
+                DelayStudy[] delays =
+                [
+                    .. Findings.DelayCurrents.Select(amperes => found.Delays[(rate.Rate, Bench.Hertz, amperes)]),
+                ];
                 table.AddRow(
                 [
                     Findings.Deciders[i],
@@ -109,15 +121,24 @@ internal sealed class Tables(IAnsiConsole console)
         RateFindings rate = found.Rates.Single(one => one.Rate == 1000);
         Table table = Start(
             "At the lowest level that teach stores, the noise 25 % more afterwards, 1,000 readings a second",
-            "", "quiet line, A", "level, fast lane, A", "slow lane, A", "level for 1 a year, fast lane", "false starts a year", "of the fast lane");
+            "", "quiet line, A", "level, fast lane, A", "slow lane, A", "level for 1 a year, fast lane", "false starts a year",
+            "of the fast lane");
         foreach ((NoiseKind kind, YearStudy year) in found.Years)
         {
-            table.AddRow(NoiseNames.Of(kind), Number(year.Quiet), Number(year.FastLevel), Number(year.LeastLevel), Number(year.YearLevel), $"{year.Starts:G3}", $"{year.FastStarts:G3}");
+            table.AddRow(
+                NoiseNames.Of(kind),
+                Number(year.Quiet),
+                Number(year.FastLevel),
+                Number(year.LeastLevel),
+                Number(year.YearLevel),
+                $"{year.Starts:G3}",
+                $"{year.FastStarts:G3}");
         }
 
         console.Write(table);
+        (double fast, double slow) = (rate.YearLevels[MethodSet.Fast], rate.YearLevels[MethodSet.Slow]);
         console.MarkupLineInterpolated(
-            $"Level for one false start a year at nominal white noise: fast lane {rate.YearLevels[MethodSet.Fast]:0.000} A, slow lane {rate.YearLevels[MethodSet.Slow]:0.000} A.");
+            $"Level for one false start a year at nominal white noise: fast lane {fast:0.000} A, slow lane {slow:0.000} A.");
         if (!found.Years.ContainsKey(NoiseKind.Recorded))
         {
             console.WriteLine("The residual of a recording is left out: DUST_RECORDINGS does not name a folder with it.");
@@ -129,7 +150,12 @@ internal sealed class Tables(IAnsiConsole console)
         Table table = Start("Wanted", "", "found", "must", "aim", "");
         foreach (Goal goal in goals)
         {
-            table.AddRow(goal.Name, Format(goal.Value, goal.Format), Format(goal.Must, goal.Format), Format(goal.Aim, goal.Format), goal.Verdict);
+            table.AddRow(
+                goal.Name,
+                Format(goal.Value, goal.Format),
+                Format(goal.Must, goal.Format),
+                Format(goal.Aim, goal.Format),
+                goal.Verdict);
         }
 
         console.Write(table);
@@ -150,7 +176,11 @@ internal sealed class Tables(IAnsiConsole console)
         Table table = new() { Border = TableBorder.Markdown, Title = new TableTitle(Markup.Escape(title)) };
         foreach (string head in heads)
         {
-            table.AddColumn(new TableColumn(Markup.Escape(head)) { Alignment = table.Columns.Count == 0 ? Justify.Left : Justify.Right, NoWrap = true });
+            table.AddColumn(new TableColumn(Markup.Escape(head))
+            {
+                Alignment = table.Columns.Count == 0 ? Justify.Left : Justify.Right,
+                NoWrap = true,
+            });
         }
 
         return table;

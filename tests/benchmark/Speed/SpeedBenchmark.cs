@@ -7,7 +7,10 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Benchmarks;
 
-/// <summary>One second of shop time at 2,000 readings a second: a plain sum of the readings, the core, and the whole shop with the firmware.</summary>
+/// <summary>
+/// One second of shop time at 2,000 readings a second: a plain sum of the readings, the core, and the whole shop with the
+/// firmware.
+/// </summary>
 public class SpeedBenchmark
 {
     private const int Readings = 2000;

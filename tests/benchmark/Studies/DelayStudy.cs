@@ -37,7 +37,8 @@ internal sealed class DelayStudy
         double[][] starts = [.. Enumerable.Range(0, deciders).Select(_ => new double[trials])];
         double[][] stops = [.. Enumerable.Range(0, deciders).Select(_ => new double[trials])];
         Shape shape = Shape.Sine(hertz);
-        bench.InParallel($"{trials:#,0} tools of {amperes} A come and go, {hertz} Hz, {rate:#,0} a second", Parts, (part, random) =>
+        string name = $"{trials:#,0} tools of {amperes} A come and go, {hertz} Hz, {rate:#,0} a second";
+        bench.InParallel(name, Parts, (part, random) =>
         {
             IDecider[] own = make();
             Line line = new(rate, hertz, NoiseKind.White, 1, random, bench.Recording);

@@ -46,7 +46,8 @@ internal sealed class Findings
             found.Delay(bench, rate, spend);
         }
 
-        foreach (NoiseKind kind in Enum.GetValues<NoiseKind>().Where(kind => kind != NoiseKind.Recorded || bench.Recording.Length > 0))
+        foreach (NoiseKind kind in Enum.GetValues<NoiseKind>()
+            .Where(kind => kind != NoiseKind.Recorded || bench.Recording.Length > 0))
         {
             found.Years[kind] = YearStudy.Run(bench, YearRate, kind, spend);
         }

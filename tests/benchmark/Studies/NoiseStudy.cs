@@ -76,7 +76,10 @@ internal sealed class NoiseStudy
     /// <returns>A.</returns>
     public double Error(int method, double rate)
     {
-        double[] levels = [.. Enumerable.Range(0, Parts).Select(part => new TailLaw(Count(method, part), _methods[method].Freedom).Level(rate))];
+        double[] levels =
+        [
+            .. Enumerable.Range(0, Parts).Select(part => new TailLaw(Count(method, part), _methods[method].Freedom).Level(rate)),
+        ];
         return MathStatistics.PopulationStandardDeviation(levels) * Math.Sqrt(Parts - 1);
     }
 

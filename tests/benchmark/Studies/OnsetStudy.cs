@@ -4,8 +4,8 @@ using NanoDustSwitch.Benchmarks.Methods;
 namespace NanoDustSwitch.Benchmarks.Studies;
 
 /// <summary>
-/// Tools of many currents that come at any moment and point of the cycle: when each method starts at its level, and what it answers
-/// once its window is full of the tool.
+/// Tools of many currents that come at any moment and point of the cycle: when each method starts at its level, and what it
+/// answers once its window is full of the tool.
 /// </summary>
 internal sealed class OnsetStudy
 {
@@ -37,7 +37,15 @@ internal sealed class OnsetStudy
     /// <param name="make">Makes the methods.</param>
     /// <returns>What they did.</returns>
     public static OnsetStudy Run(
-        Bench bench, int rate, double hertz, Shape shape, double[] currents, int trials, double horizon, double[] levels, Func<Method[]> make)
+        Bench bench,
+        int rate,
+        double hertz,
+        Shape shape,
+        double[] currents,
+        int trials,
+        double horizon,
+        double[] levels,
+        Func<Method[]> make)
     {
         double[][][] delays = Table(currents, levels.Length, trials);
         double[][][] answers = Table(currents, levels.Length, trials);
@@ -92,7 +100,13 @@ internal sealed class OnsetStudy
     public double SmallestToReach(int method, double level) => Crossing.Of(_currents, current => Reaches(method, current, level));
 
     private static void Wait(
-        Line line, Method[] methods, int[] readings, double[] levels, double onset, double horizon, Action<int, double, double> tell)
+        Line line,
+        Method[] methods,
+        int[] readings,
+        double[] levels,
+        double onset,
+        double horizon,
+        Action<int, double, double> tell)
     {
         int[] run = new int[methods.Length];
         double[] delays = new double[methods.Length];

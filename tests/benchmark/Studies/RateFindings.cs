@@ -56,7 +56,15 @@ internal sealed class RateFindings
         RateFindings found = new(rate);
         found.SetLevels(NoiseStudy.Run(bench, rate, NoiseKind.White, 1, spend.NoiseHours, () => MethodSet.All(rate)));
         found.Sine = OnsetStudy.Run(
-            bench, rate, Bench.Hertz, Shape.Sine(Bench.Hertz), spend.Currents(0.03, 0.75), spend.Trials, Horizon, found.YearLevels, () => MethodSet.All(rate));
+            bench,
+            rate,
+            Bench.Hertz,
+            Shape.Sine(Bench.Hertz),
+            spend.Currents(0.03, 0.75),
+            spend.Trials,
+            Horizon,
+            found.YearLevels,
+            () => MethodSet.All(rate));
         found.SineAt50 = OnsetStudy.Run(
             bench, rate, 50, Shape.Sine(50), spend.Currents(0.03, 0.3), spend.Trials, 0.4, found.YearLevels[..2], MethodSet.Ours);
         double[] levels = [found.YearLevels[MethodSet.Fast], .. found.YearLevels[^MethodSet.Tried().Length..]];
@@ -88,7 +96,8 @@ internal sealed class RateFindings
     /// <summary>How much more power that takes than the best detector would need of the same readings.</summary>
     /// <param name="method">Its place.</param>
     /// <returns>dB.</returns>
-    public double Loss(int method) => 20 * Math.Log10(ByOneWindow(method) / Bound.Amperes(Rate * Methods[method].Window, FalseAlarm));
+    public double Loss(int method) =>
+        20 * Math.Log10(ByOneWindow(method) / Bound.Amperes(Rate * Methods[method].Window, FalseAlarm));
 
     private void SetLevels(NoiseStudy noise)
     {

@@ -4,8 +4,9 @@ using MathNet.Numerics.RootFinding;
 namespace NanoDustSwitch.Benchmarks.Studies;
 
 /// <summary>
-/// False starts against the level, carried on beyond what was counted: the logarithm of their rate, less the power of the level that
-/// belongs to the degrees of freedom, falls in a straight line with the square of the level. Extreme values of normal noise; textbook.
+/// False starts against the level, carried on beyond what was counted: the logarithm of their rate, less the power of the level
+/// that belongs to the degrees of freedom, falls in a straight line with the square of the level. Extreme values of normal noise;
+/// textbook.
 /// </summary>
 internal sealed class TailLaw
 {

@@ -7,8 +7,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.Benchmarks.Studies;
 
 /// <summary>
-/// False starts a year at the lowest level that <c>teach</c> stores, when the noise grows by a quarter afterwards: the laws of both lanes
-/// at the levels that the core then has.
+/// False starts a year at the lowest level that <c>teach</c> stores, when the noise grows by a quarter afterwards: the laws of
+/// both lanes at the levels that the core then has.
 /// </summary>
 internal sealed class YearStudy
 {

@@ -37,5 +37,6 @@ public abstract class BoardTest
         return Regex.Replace(sent, $@"^{Regex.Escape(line)}\r\n|\r?\n?> $", "", RegexOptions.None, TimeSpan.FromSeconds(1));
     }
 
-    private protected void AssertSays(string expected, string line) => Assert.Contains(expected, Answer(line), StringComparison.Ordinal);
+    private protected void AssertSays(string expected, string line) =>
+        Assert.Contains(expected, Answer(line), StringComparison.Ordinal);
 }

@@ -4,14 +4,16 @@ using nanoFramework.Hardware.Esp32;
 namespace NanoDustSwitch.BoardTests;
 
 /// <summary>
-/// A chip in virtual time, below the fakes of the device's libraries: pins, converter, clock, serial port and flash, each of which can
-/// be told to fail. The program runs on a thread of its own, and only while <see cref="Run"/> waits for it.
+/// A chip in virtual time, below the fakes of the device's libraries: pins, converter, clock, serial port and flash, each of
+/// which can be told to fail. The program runs on a thread of its own, and only while <see cref="Run"/> waits for it.
 /// </summary>
 internal sealed class Chip : IDisposable
 {
     public const int ConversionMicroseconds = 100;
 
-    /// <summary>What the converter shows of the button's line when the button is up: the resistor outside holds it high.</summary>
+    /// <summary>
+    /// What the converter shows of the button's line when the button is up: the resistor outside holds it high.
+    /// </summary>
     public const int ButtonUp = 4095;
 
     private const int BootMicroseconds = 1000000;
@@ -66,7 +68,10 @@ internal sealed class Chip : IDisposable
 
     public bool IsFlashFull { get; set; }
 
-    /// <summary>Whether a file loses its content when it is opened to be written, and gets the new one piece by piece; else all counts when it is closed.</summary>
+    /// <summary>
+    /// Whether a file loses its content when it is opened to be written, and gets the new one piece by piece; else all counts
+    /// when it is closed.
+    /// </summary>
     public bool IsFlashDirect { get; set; }
 
     /// <summary>Whether the clock stands at every boot.</summary>

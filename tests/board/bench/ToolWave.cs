@@ -1,7 +1,8 @@
 namespace NanoDustSwitch.BoardTests;
 
 /// <summary>
-/// What the converter shows of the tool's line: a transformer of 23.5 mV/A about a rest of 1.27 V, a sine of 50 Hz, a count of noise.
+/// What the converter shows of the tool's line: a transformer of 23.5 mV/A about a rest of 1.27 V, a sine of 50 Hz, a count of
+/// noise.
 /// </summary>
 internal sealed class ToolWave
 {

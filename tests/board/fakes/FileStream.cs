@@ -2,7 +2,9 @@ using NanoDustSwitch.BoardTests;
 
 namespace NanoDustSwitch.Esp32;
 
-/// <summary>A file of the flash: what is written counts when it is closed, and a write that fails leaves the old content.</summary>
+/// <summary>
+/// A file of the flash: what is written counts when it is closed, and a write that fails leaves the old content.
+/// </summary>
 internal sealed class FileStream : IDisposable
 {
     private readonly Chip _chip = Chip.Current;

@@ -17,6 +17,8 @@ internal static class CostLimits
 
     public const int CloseAim = 350;
 
-    /// <summary>All of a step that takes whatever was typed: 15 ms at 1 µs an instruction, a tenth of what the relay's driver bridges.</summary>
+    /// <summary>
+    /// All of a step that takes whatever was typed: 15 ms at 1 µs an instruction, a tenth of what the relay's driver bridges.
+    /// </summary>
     public const int Typed = 15000;
 }

@@ -37,7 +37,8 @@ internal sealed class CostReport(DeviceCode code)
     private string Parts(StepCosts[] stretches)
     {
         var table = new TextTable(
-            $"A step at 2,000 readings a second; its close, must {CostLimits.Close}, is all but the readings' share and what is served",
+            $"A step at 2,000 readings a second; its close, must {CostLimits.Close}, "
+            + "is all but the readings' share and what is served",
             "",
             "mean",
             "99 %",
@@ -123,7 +124,8 @@ internal sealed class CostReport(DeviceCode code)
         foreach (var method in costs.Methods.OrderByDescending(method => method.Own).Take(20))
         {
             double steps = costs.Steps.Count;
-            table.Add(method.Name, method.Calls / steps, method.Own / steps, method.Whole.Instructions / steps, method.Weighed / steps);
+            table.Add(
+                method.Name, method.Calls / steps, method.Own / steps, method.Whole.Instructions / steps, method.Weighed / steps);
         }
 
         return table.ToString();
@@ -133,7 +135,8 @@ internal sealed class CostReport(DeviceCode code)
     {
         var cost = new ReadingCost(code);
         var table = new TextTable(
-            $"A reading: must {CostLimits.Reading}, aim {CostLimits.ReadingAim}, {new AdapterCost(code).Reading.Instructions} of it in the board's adapter",
+            $"A reading: must {CostLimits.Reading}, aim {CostLimits.ReadingAim}, "
+            + $"{new AdapterCost(code).Reading.Instructions} of it in the board's adapter",
             "",
             "core");
         table.Add("a tool's, mean", cost.Mean);

@@ -85,9 +85,11 @@ public class CostTests
         var rig = new MeteredSwitch(s_code, 2000);
         foreach (var line in new[]
         {
-            "why", "start-at 0.7", "start-at 99999999", "start-at 999999999.999999 mA", "defaults", "no", "help start-at", "set", "calibrate 1", "filter done", "vacuum on",
-            "vacuum auto", "watch", "", "teach", "", "test", "", "record", "", "\u001b[A\u001b[B", new string('a', 200), new string('-', 72), new string('=', 71) + "x",
-            "start" + new string('-', 67), "starts-a-minut" + new string('-', 58), new string('\b', 100) + "x", "stop-below " + new string('9', 61), "run-on 1" + new string(' ', 63) + "s",
+            "why", "start-at 0.7", "start-at 99999999", "start-at 999999999.999999 mA", "defaults", "no", "help start-at", "set",
+            "calibrate 1", "filter done", "vacuum on", "vacuum auto", "watch", "", "teach", "", "test", "", "record", "",
+            "\u001b[A\u001b[B", new string('a', 200), new string('-', 72), new string('=', 71) + "x",
+            "start" + new string('-', 67), "starts-a-minut" + new string('-', 58), new string('\b', 100) + "x",
+            "stop-below " + new string('9', 61), "run-on 1" + new string(' ', 63) + "s",
         })
         {
             rig.Type(line + "\r");

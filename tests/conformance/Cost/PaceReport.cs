@@ -11,7 +11,10 @@ internal sealed class PaceReport(DeviceCode code)
     // A write to flash erases first; assumed, no source, and the same in the simulator.
     private const double FlashMilliseconds = 300;
 
-    private static readonly (double Instruction, double Conversion)[] s_corners = [(0.5, 40), (0.5, 150), (1, 100), (2, 40), (2, 150)];
+    private static readonly (double Instruction, double Conversion)[] s_corners =
+    [
+        (0.5, 40), (0.5, 150), (1, 100), (2, 40), (2, 150),
+    ];
 
     public override string ToString() => string.Join(
         Environment.NewLine,
@@ -19,7 +22,8 @@ internal sealed class PaceReport(DeviceCode code)
         Table("Pace, a call weighed as 30 more", counts => counts.Weighed, ReadingCounts().Weighed));
 
     /// <summary>A reading, the board's adapter included and the conversion itself not.</summary>
-    public Counts ReadingCounts() => new AdapterCost(code).Reading + new Counts((int)Math.Ceiling(new ReadingCost(code).Mean), 0, 0, 0, 0, 0, 0);
+    public Counts ReadingCounts() =>
+        new AdapterCost(code).Reading + new Counts((int)Math.Ceiling(new ReadingCost(code).Mean), 0, 0, 0, 0, 0, 0);
 
     /// <summary>Readings a second.</summary>
     /// <param name="weigh">What counts.</param>

@@ -2,7 +2,9 @@ using NanoDustSwitch.Benchmarks;
 
 namespace NanoDustSwitch.ConformanceTests.Cost;
 
-/// <summary>The instructions that the benchmark prints beside its figures are those of the meter, to one or a twentieth.</summary>
+/// <summary>
+/// The instructions that the benchmark prints beside its figures are those of the meter, to one or a twentieth.
+/// </summary>
 [TestClass]
 [DoNotParallelize]
 public class ReadingCostsTests

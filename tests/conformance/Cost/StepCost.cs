@@ -8,6 +8,8 @@ namespace NanoDustSwitch.ConformanceTests.Cost;
 /// <param name="Served">Console, lamp and flash, and what a guide or a recording took of the bucket.</param>
 internal sealed record StepCost(Counts All, int Fill, int Core, int Heartbeat, Counts Served)
 {
-    /// <summary>Gets the readings, the filling, the core and the heartbeat: all that a step does but for what it serves.</summary>
+    /// <summary>
+    /// Gets the readings, the filling, the core and the heartbeat: all that a step does but for what it serves.
+    /// </summary>
     public Counts Readings => All - Served;
 }

@@ -9,5 +9,6 @@ internal sealed record DeviceLibrary(string FileName, string Version)
     private const string Token = "c07d481e9758c731";
 
     /// <summary>Gets the name as references write it.</summary>
-    public string FullName => $"{Path.GetFileNameWithoutExtension(FileName)}, Version={Version}, Culture=neutral, PublicKeyToken={Token}";
+    public string FullName =>
+        $"{Path.GetFileNameWithoutExtension(FileName)}, Version={Version}, Culture=neutral, PublicKeyToken={Token}";
 }

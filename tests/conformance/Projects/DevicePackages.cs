@@ -50,7 +50,11 @@ internal static class DevicePackages
         new(Text, "1.3.42") { Libraries = [new("nanoFramework.System.Text.dll", "1.3.42.0")], Needs = [Core] },
         new("nanoFramework.TestFramework", "3.0.80")
         {
-            Libraries = [new("nanoFramework.TestFramework.dll", "3.0.80.0"), new("nanoFramework.UnitTestLauncher.exe", "0.0.0.0")],
+            Libraries =
+            [
+                new("nanoFramework.TestFramework.dll", "3.0.80.0"),
+                new("nanoFramework.UnitTestLauncher.exe", "0.0.0.0"),
+            ],
             Needs = [Core],
             IsForDevelopment = true,
         },

@@ -37,7 +37,8 @@ internal static class DeviceTestsRule
 
     /// <summary>The tests that the launcher finds.</summary>
     public static IEnumerable<MethodDefinition> Tests(AssemblyDefinition assembly) =>
-        TestClasses(assembly).SelectMany(type => type.Methods).Where(method => method.IsPublic && Has(method, "TestMethodAttribute"));
+        TestClasses(assembly).SelectMany(type => type.Methods)
+            .Where(method => method.IsPublic && Has(method, "TestMethodAttribute"));
 
     /// <summary>The values of each row of a test.</summary>
     public static IEnumerable<CustomAttributeArgument[]> Rows(MethodDefinition method) =>
@@ -78,7 +79,8 @@ internal static class DeviceTestsRule
             }
             else if (value.Type.FullName != parameter.ParameterType.FullName)
             {
-                yield return $"{value.Type.Name} for {parameter.Name}, which is {parameter.ParameterType.Name}: the device does not convert";
+                yield return $"{value.Type.Name} for {parameter.Name}, "
+                    + $"which is {parameter.ParameterType.Name}: the device does not convert";
             }
         }
     }

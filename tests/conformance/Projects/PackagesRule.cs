@@ -12,7 +12,8 @@ internal static class PackagesRule
         var needed = Needed(twin, out var unknown);
         var expected = needed.ConvertAll(Entry);
         var references = ProjectXml.Items(twin.Nfproj, "Reference").Select(ProjectXml.Written).ToList();
-        var expectedReferences = needed.SelectMany(package => package.Libraries.Select(library => Reference(twin, package, library))).ToList();
+        var expectedReferences = needed.SelectMany(package =>
+            package.Libraries.Select(library => Reference(twin, package, library))).ToList();
         return
         [
             .. unknown.Select(name => $"{twin.Name}: no known package brings {name}, which the .csproj is compiled against"),

@@ -11,7 +11,8 @@ internal static class ProjectReferencesRule
 
         // In place of declarations a .nfproj has the packages that they declare.
         var expected = Paths(twin.Csproj, twin.Room).Where(path => !path.Contains("/declarations/", StringComparison.Ordinal))
-            .Select(path => $"{Path.GetDirectoryName(path)}/{ProjectTwin.DeviceFolder}/{Path.GetFileNameWithoutExtension(path)}.nfproj")
+            .Select(path =>
+                $"{Path.GetDirectoryName(path)}/{ProjectTwin.DeviceFolder}/{Path.GetFileNameWithoutExtension(path)}.nfproj")
             .ToList();
         var listed = Paths(twin.Nfproj, folder).ToList();
         return

@@ -15,12 +15,16 @@ internal sealed class ProjectTwin
     {
         Room = path[..path.LastIndexOf('/')];
         Name = path[(Room.Length + 1)..];
-        Csproj = Repository.ReadXml($"{path}.csproj");
-        Nfproj = Repository.ReadXml($"{Room}/{DeviceFolder}/{Name}.nfproj");
-        Packages = Repository.ReadXml($"{Room}/{DeviceFolder}/packages.config");
-        SharedByCsproj = Repository.ReadXml("Directory.Build.props");
-        CentralPackages = Repository.ReadXml("Directory.Packages.props");
-        Sources = [.. Repository.Sources(Room)];
+        Csproj = ProjectXml.Read($"{path}.csproj");
+        Nfproj = ProjectXml.Read($"{Room}/{DeviceFolder}/{Name}.nfproj");
+        Packages = ProjectXml.Read($"{Room}/{DeviceFolder}/packages.config");
+        SharedByCsproj = ProjectXml.Read("Directory.Build.props");
+        CentralPackages = ProjectXml.Read("Directory.Packages.props");
+        Sources =
+        [
+            .. Directory.EnumerateFiles(Repository.PathOf(Room), "*.cs", SearchOption.AllDirectories)
+                .Select(file => Path.GetRelativePath(Repository.PathOf(Room), file).Replace('\\', '/')),
+        ];
         CompiledAgainst = ReadReferences($"{ProjectXml.Property(Csproj, "AssemblyName")}.dll");
     }
 
@@ -47,7 +51,7 @@ internal sealed class ProjectTwin
 
     public XDocument CentralPackages { get; }
 
-    /// <summary>Gets the sources that lie in the room, compiled or not.</summary>
+    /// <summary>Gets the sources that lie in the room, compiled or not, as paths from there with slashes.</summary>
     public List<string> Sources { get; }
 
     /// <summary>Gets what the .csproj's build for the device refers to.</summary>

@@ -5,6 +5,9 @@ namespace NanoDustSwitch.ConformanceTests.Projects;
 /// <summary>What a project file says for the device, as far as it is written plainly.</summary>
 internal static class ProjectXml
 {
+    /// <summary>A file of the repository.</summary>
+    public static XDocument Read(string path) => XDocument.Load(Repository.PathOf(path));
+
     /// <summary>The items of a kind.</summary>
     public static IEnumerable<XElement> Items(XDocument project, string kind) =>
         Elements(project, kind).Where(element => element.Parent!.Name.LocalName == "ItemGroup");

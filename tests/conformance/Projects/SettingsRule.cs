@@ -1,6 +1,8 @@
 namespace NanoDustSwitch.ConformanceTests.Projects;
 
-/// <summary>Both projects say the same to the compiler, and the board's build is an optimized one in every configuration.</summary>
+/// <summary>
+/// Both projects say the same to the compiler, and the board's build is an optimized one in every configuration.
+/// </summary>
 internal static class SettingsRule
 {
     // Name, and what holds when a project says nothing.

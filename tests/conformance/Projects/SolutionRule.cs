@@ -16,7 +16,9 @@ internal static partial class SolutionRule
     /// <param name="nfprojs">Path and ProjectGuid of every .nfproj that there is.</param>
     public static IEnumerable<string> Findings(string solution, IReadOnlyDictionary<string, string> nfprojs)
     {
-        var projects = ProjectLine().Matches(solution).Where(match => match.Groups["path"].Value.EndsWith("proj", StringComparison.Ordinal)).ToList();
+        var projects = ProjectLine().Matches(solution)
+            .Where(match => match.Groups["path"].Value.EndsWith("proj", StringComparison.Ordinal))
+            .ToList();
         foreach (var match in projects)
         {
             var path = match.Groups["path"].Value.Replace('\\', '/');
@@ -33,7 +35,9 @@ internal static partial class SolutionRule
             }
 
             var expected = (isNfproj ? NfprojLines(id) : CsprojLines(id)).ToList();
-            var written = solution.Split('\n', StringSplitOptions.TrimEntries).Where(line => line.StartsWith(id + ".", StringComparison.Ordinal)).ToList();
+            var written = solution.Split('\n', StringSplitOptions.TrimEntries)
+                .Where(line => line.StartsWith(id + ".", StringComparison.Ordinal))
+                .ToList();
             foreach (var line in expected.Except(written))
             {
                 yield return $"{path}: the solution lacks     {line}";
@@ -73,6 +77,9 @@ internal static partial class SolutionRule
         $"{id}.Device|Any CPU.ActiveCfg = Release|Any CPU",
     ];
 
-    [GeneratedRegex("""^Project\("(?<type>[^"]+)"\) = "[^"]+", "(?<path>[^"]+)", "(?<id>[^"]+)"\r?$""", RegexOptions.Multiline | RegexOptions.ExplicitCapture, matchTimeoutMilliseconds: 1000)]
+    [GeneratedRegex(
+        """^Project\("(?<type>[^"]+)"\) = "[^"]+", "(?<path>[^"]+)", "(?<id>[^"]+)"\r?$""",
+        RegexOptions.Multiline | RegexOptions.ExplicitCapture,
+        matchTimeoutMilliseconds: 1000)]
     private static partial Regex ProjectLine();
 }

@@ -13,11 +13,8 @@ public class SolutionTests
     private static readonly string s_solution = Repository.ReadText(Repository.Solution);
 
     [TestMethod]
-    public void TheSolutionBuildsTheNfprojForTheDeviceAlone()
-    {
-        var findings = SolutionRule.Findings(s_solution, s_nfprojs).ToList();
-        Assert.IsEmpty(findings, Environment.NewLine + string.Join(Environment.NewLine, findings));
-    }
+    public void TheSolutionBuildsTheNfprojForTheDeviceAlone() =>
+        Findings.AssertNone(SolutionRule.Findings(s_solution, s_nfprojs));
 
     [TestMethod]
     [DataRow("Device|Any CPU.ActiveCfg")]
@@ -48,12 +45,10 @@ public class SolutionTests
     }
 
     [TestMethod]
-    public void ANfprojThatTheSolutionLacksIsFound() =>
-        AssertFound($"{Nfproj}: not in the solution", s_solution.Replace(@"device\DetectionCore.nfproj", @"device\Else.nfproj", StringComparison.Ordinal));
-
-    [TestMethod]
-    public void ANfprojThatIsNotComparedIsFound() =>
-        AssertFound("Else.nfproj: in the solution", s_solution.Replace(@"device\DetectionCore.nfproj", @"device\Else.nfproj", StringComparison.Ordinal));
+    [DataRow($"{Nfproj}: not in the solution")]
+    [DataRow("Else.nfproj: in the solution")]
+    public void ANfprojThatTheSolutionLacksAndOneThatIsNotComparedAreFound(string words) =>
+        AssertFound(words, s_solution.Replace(@"device\DetectionCore.nfproj", @"device\Else.nfproj", StringComparison.Ordinal));
 
     [TestMethod]
     public void AnotherTypeOfProjectIsFound() =>
@@ -61,8 +56,10 @@ public class SolutionTests
 
     [TestMethod]
     public void AnotherIdIsFound() =>
-        AssertFound($"{Nfproj}: is", s_solution.Replace(s_nfprojs[Nfproj], "{00000000-0000-0000-0000-000000000000}", StringComparison.Ordinal));
+        AssertFound(
+            $"{Nfproj}: is",
+            s_solution.Replace(s_nfprojs[Nfproj], "{00000000-0000-0000-0000-000000000000}", StringComparison.Ordinal));
 
     private static void AssertFound(string words, string solution) =>
-        Assert.Contains(finding => finding.Contains(words, StringComparison.Ordinal), SolutionRule.Findings(solution, s_nfprojs));
+        Findings.AssertFound(words, SolutionRule.Findings(solution, s_nfprojs));
 }

@@ -16,8 +16,14 @@ public class TwinTests
     [DynamicData(nameof(All))]
     public void TheNfprojAgreesWithTheCsproj(string path)
     {
-        var findings = Findings(new ProjectTwin(path));
-        Assert.IsEmpty(findings, Environment.NewLine + string.Join(Environment.NewLine, findings));
+        var twin = new ProjectTwin(path);
+        Findings.AssertNone(
+        [
+            .. FilesRule.Findings(twin),
+            .. SettingsRule.Findings(twin),
+            .. ProjectReferencesRule.Findings(twin),
+            .. PackagesRule.Findings(twin),
+        ]);
     }
 
     [TestMethod]
@@ -29,7 +35,7 @@ public class TwinTests
         Assert.IsEmpty(FilesRule.Findings(twin));
 
         twin.SharedByCsproj.Descendants("DefaultItemExcludes").Remove();
-        AssertFound(@"device\obj\Release\Made.cs", FilesRule.Findings(twin));
+        Findings.AssertFound(@"device\obj\Release\Made.cs", FilesRule.Findings(twin));
     }
 
     [TestMethod]
@@ -42,53 +48,34 @@ public class TwinTests
     }
 
     [TestMethod]
-    public void AFileThatTheNfprojLacksIsFoundWithItsLine()
-    {
-        var twin = new ProjectTwin(Core);
-        twin.Sources.Add("Swing/New.cs");
-        AssertFound(@"lacks     <Compile Include=""..\Swing\New.cs""><Link>Swing\New.cs</Link></Compile>", FilesRule.Findings(twin));
-    }
+    public void AFileThatTheNfprojLacksIsFoundWithItsLine() => AssertFound(
+        @"lacks     <Compile Include=""..\Swing\New.cs""><Link>Swing\New.cs</Link></Compile>",
+        FilesRule.Findings,
+        twin => twin.Sources.Add("Swing/New.cs"));
 
     [TestMethod]
-    public void AFileThatIsNoMoreIsFound()
-    {
-        var twin = new ProjectTwin(Core);
-        twin.Sources.Remove("Swing/SwingWindow.cs");
-        AssertFound(@"extra <Compile Include=""..\Swing\SwingWindow.cs""", FilesRule.Findings(twin));
-    }
+    public void AFileThatIsNoMoreIsFound() => AssertFound(
+        @"extra <Compile Include=""..\Swing\SwingWindow.cs""",
+        FilesRule.Findings,
+        twin => twin.Sources.Remove("Swing/SwingWindow.cs"));
 
     [TestMethod]
-    public void AFileThatTheCsprojLeavesOutIsFound()
-    {
-        var twin = new ProjectTwin(Core);
-        twin.Csproj.Root!.Add(new XElement("ItemGroup", new XElement("Compile", new XAttribute("Remove", @"Swing\**"))));
-        AssertFound("extra", FilesRule.Findings(twin));
-    }
+    public void AFileThatTheCsprojLeavesOutIsFound() => AssertFound(
+        "extra",
+        FilesRule.Findings,
+        twin => AddToCsproj(twin, "ItemGroup", new XElement("Compile", new XAttribute("Remove", @"Swing\**"))));
 
     [TestMethod]
-    public void APatternInPlaceOfAFileIsFound()
-    {
-        var twin = new ProjectTwin(Core);
-        Nfproj(twin, "Compile").SetAttributeValue("Include", @"..\**\*.cs");
-        AssertFound("extra", FilesRule.Findings(twin));
-    }
+    public void APatternInPlaceOfAFileIsFound() => AssertFound(
+        "extra", FilesRule.Findings, twin => Nfproj(twin, "Compile").SetAttributeValue("Include", @"..\**\*.cs"));
 
     [TestMethod]
-    public void AFileUnderAnotherNameInTheTreeIsFound()
-    {
-        var twin = new ProjectTwin(Core);
-        Nfproj(twin, "Link").Value = "Else.cs";
-        AssertFound("Else.cs", FilesRule.Findings(twin));
-    }
+    public void AFileUnderAnotherNameInTheTreeIsFound() =>
+        AssertFound("Else.cs", FilesRule.Findings, twin => Nfproj(twin, "Link").Value = "Else.cs");
 
     [TestMethod]
-    public void AFileThatStandsTwiceIsFound()
-    {
-        var twin = new ProjectTwin(Core);
-        var first = Nfproj(twin, "Compile");
-        first.AddAfterSelf(first);
-        AssertFound("repeats", FilesRule.Findings(twin));
-    }
+    public void AFileThatStandsTwiceIsFound() => AssertFound(
+        "repeats", FilesRule.Findings, twin => Nfproj(twin, "Compile").AddAfterSelf(Nfproj(twin, "Compile")));
 
     [TestMethod]
     [DataRow("AssemblyName")]
@@ -96,12 +83,8 @@ public class TwinTests
     [DataRow("OutputType")]
     [DataRow("LangVersion")]
     [DataRow("Optimize")]
-    public void AnotherSettingIsFound(string name)
-    {
-        var twin = new ProjectTwin(Core);
-        Nfproj(twin, name).Value = "else";
-        AssertFound(name, SettingsRule.Findings(twin));
-    }
+    public void AnotherSettingIsFound(string name) =>
+        AssertFound(name, SettingsRule.Findings, twin => Nfproj(twin, name).Value = "else");
 
     [TestMethod]
     [DataRow("Nullable")]
@@ -109,68 +92,56 @@ public class TwinTests
     [DataRow("CheckForOverflowUnderflow")]
     [DataRow("DefineConstants")]
     [DataRow("NoWarn")]
-    public void ASettingOfOneAloneIsFound(string name)
-    {
-        var twin = new ProjectTwin(Core);
-        twin.Csproj.Root!.Add(new XElement("PropertyGroup", new XElement(name, "else")));
-        AssertFound(name, SettingsRule.Findings(twin));
-    }
+    public void ASettingOfOneAloneIsFound(string name) =>
+        AssertFound(name, SettingsRule.Findings, twin => AddToCsproj(twin, "PropertyGroup", new XElement(name, "else")));
 
     [TestMethod]
-    public void ASettingThatTheCsprojLeavesToTheWholeRepositoryIsFound()
-    {
-        var twin = new ProjectTwin(Core);
-        twin.Csproj.Descendants("Nullable").Remove();
-        AssertFound("Nullable is 'enable' in the .csproj and 'disable'", SettingsRule.Findings(twin));
-    }
+    public void ASettingThatTheCsprojLeavesToTheWholeRepositoryIsFound() => AssertFound(
+        "Nullable is 'enable' in the .csproj and 'disable'",
+        SettingsRule.Findings,
+        twin => twin.Csproj.Descendants("Nullable").Remove());
 
     [TestMethod]
     public void AReferenceToAnotherProjectIsFound()
     {
-        var twin = new ProjectTwin(Switch);
-        var reference = Nfproj(twin, "ProjectReference");
-        reference.Remove();
         AssertFound(
-            @"lacks     <ProjectReference Include=""..\..\..\detection-core\device\DetectionCore.nfproj"" />", ProjectReferencesRule.Findings(twin));
-
-        twin = new ProjectTwin(Switch);
-        twin.Csproj.Descendants("ProjectReference").Remove();
-        AssertFound("extra", ProjectReferencesRule.Findings(twin));
+            @"lacks     <ProjectReference Include=""..\..\..\detection-core\device\DetectionCore.nfproj"" />",
+            ProjectReferencesRule.Findings,
+            twin => Nfproj(twin, "ProjectReference").Remove(),
+            Switch);
+        AssertFound(
+            "extra", ProjectReferencesRule.Findings, twin => twin.Csproj.Descendants("ProjectReference").Remove(), Switch);
     }
 
     [TestMethod]
     public void APackageThatIsMissingOrLeftOverIsFound()
     {
-        var twin = new ProjectTwin(UnitTests);
-        twin.Packages.Descendants("package").First().Remove();
-        AssertFound(@"lacks     <package id=""nanoFramework.CoreLibrary"" version=", PackagesRule.Findings(twin));
-
-        twin = new ProjectTwin(Core);
-        twin.Packages.Root!.Add(new XElement("package", new XAttribute("id", "nanoFramework.System.Text")));
-        AssertFound("packages.config has extra", PackagesRule.Findings(twin));
+        AssertFound(
+            @"lacks     <package id=""nanoFramework.CoreLibrary"" version=",
+            PackagesRule.Findings,
+            twin => twin.Packages.Descendants("package").First().Remove(),
+            UnitTests);
+        AssertFound(
+            "packages.config has extra",
+            PackagesRule.Findings,
+            twin => twin.Packages.Root!.Add(new XElement("package", new XAttribute("id", "nanoFramework.System.Text"))));
     }
 
     [TestMethod]
-    public void WhatAPackageDrawsInIsToBeNamed()
-    {
-        var twin = new ProjectTwin(Core);
-        twin.CompiledAgainst.Add(AssemblyNameReference.Parse("System.IO.Ports, Version=1.1.139.0, Culture=neutral, PublicKeyToken=c07d481e9758c731"));
-        var findings = PackagesRule.Findings(twin).ToList();
-        AssertFound("packages.config lacks     <package id=\"nanoFramework.System.IO.Ports\" version=\"1.1.139\"", findings);
-        AssertFound("packages.config lacks     <package id=\"nanoFramework.System.Text\" version=\"1.3.42\"", findings);
-        AssertFound(@"<HintPath>..\..\packages\nanoFramework.System.Text.1.3.42\lib\nanoFramework.System.Text.dll</HintPath>", findings);
-    }
+    [DataRow("packages.config lacks     <package id=\"nanoFramework.System.IO.Ports\" version=\"1.1.139\"")]
+    [DataRow("packages.config lacks     <package id=\"nanoFramework.System.Text\" version=\"1.3.42\"")]
+    [DataRow(@"<HintPath>..\..\packages\nanoFramework.System.Text.1.3.42\lib\nanoFramework.System.Text.dll</HintPath>")]
+    public void WhatAPackageDrawsInIsToBeNamed(string words) => AssertFound(
+        words,
+        PackagesRule.Findings,
+        twin => CompileAgainst(twin, "System.IO.Ports, Version=1.1.139.0, Culture=neutral, PublicKeyToken=c07d481e9758c731"));
 
     [TestMethod]
     [DataRow("mscorlib, Version=1.17.10.0, Culture=neutral, PublicKeyToken=c07d481e9758c731")]
     [DataRow("mscorlib, Version=1.17.11.0, Culture=neutral, PublicKeyToken=b77a5c561934e089")]
     [DataRow("System.Collections, Version=1.17.11.0, Culture=neutral, PublicKeyToken=c07d481e9758c731")]
-    public void ALibraryThatNoPackageBringsIsFound(string reference)
-    {
-        var twin = new ProjectTwin(Core);
-        twin.CompiledAgainst.Add(AssemblyNameReference.Parse(reference));
-        AssertFound($"no known package brings {reference}", PackagesRule.Findings(twin));
-    }
+    public void ALibraryThatNoPackageBringsIsFound(string reference) => AssertFound(
+        $"no known package brings {reference}", PackagesRule.Findings, twin => CompileAgainst(twin, reference));
 
     [TestMethod]
     [DataRow("1.17.11.0", "1.17.10.0")]
@@ -182,42 +153,35 @@ public class TwinTests
         var name = Nfproj(twin, "Reference").Attribute("Include")!;
         name.Value = name.Value.Replace(now, then, StringComparison.Ordinal);
         var findings = PackagesRule.Findings(twin).ToList();
-        AssertFound("DetectionCore.nfproj lacks     <Reference Include=\"mscorlib, Version=1.17.11.0,", findings);
-        AssertFound($"DetectionCore.nfproj has extra <Reference Include=\"{name.Value}\"", findings);
+        Findings.AssertFound("DetectionCore.nfproj lacks     <Reference Include=\"mscorlib, Version=1.17.11.0,", findings);
+        Findings.AssertFound($"DetectionCore.nfproj has extra <Reference Include=\"{name.Value}\"", findings);
     }
 
     [TestMethod]
     [DataRow("1.17.11", "1.17.10")]
     [DataRow(@"..\..\packages", @"..\packages")]
     [DataRow("mscorlib.dll", "System.dll")]
-    public void AHintToAnotherPlaceIsFound(string now, string then)
-    {
-        var twin = new ProjectTwin(Core);
-        var hint = Nfproj(twin, "HintPath");
-        hint.Value = hint.Value.Replace(now, then, StringComparison.Ordinal);
-        AssertFound(@"lacks     <Reference Include=", PackagesRule.Findings(twin));
-    }
+    public void AHintToAnotherPlaceIsFound(string now, string then) => AssertFound(
+        @"lacks     <Reference Include=",
+        PackagesRule.Findings,
+        twin => Nfproj(twin, "HintPath").Value = Nfproj(twin, "HintPath").Value.Replace(now, then, StringComparison.Ordinal));
 
     [TestMethod]
     [DataRow("version", "1.17.10")]
     [DataRow("id", "nanoFramework.CoreLibrary.NoReflection")]
     [DataRow("targetFramework", "net10.0")]
-    public void APackageOfAnotherVersionIsFound(string attribute, string then)
-    {
-        var twin = new ProjectTwin(Core);
-        twin.Packages.Descendants("package").First().SetAttributeValue(attribute, then);
-        AssertFound("packages.config has extra", PackagesRule.Findings(twin));
-    }
+    public void APackageOfAnotherVersionIsFound(string attribute, string then) => AssertFound(
+        "packages.config has extra",
+        PackagesRule.Findings,
+        twin => twin.Packages.Descendants("package").First().SetAttributeValue(attribute, then));
 
     [TestMethod]
-    public void AnotherVersionForTheCsprojIsFound()
-    {
-        var twin = new ProjectTwin(Core);
-        var version = twin.CentralPackages.Descendants("PackageVersion")
-            .First(item => item.Attribute("Include")!.Value == "nanoFramework.CoreLibrary");
-        version.SetAttributeValue("Version", "1.17.12");
-        AssertFound("nanoFramework.CoreLibrary is 1.17.12 in Directory.Packages.props and 1.17.11", PackagesRule.Findings(twin));
-    }
+    public void AnotherVersionForTheCsprojIsFound() => AssertFound(
+        "nanoFramework.CoreLibrary is 1.17.12 in Directory.Packages.props and 1.17.11",
+        PackagesRule.Findings,
+        twin => twin.CentralPackages.Descendants("PackageVersion")
+            .First(item => item.Attribute("Include")!.Value == "nanoFramework.CoreLibrary")
+            .SetAttributeValue("Version", "1.17.12"));
 
     [TestMethod]
     public void AConditionThatIsNotUnderstoodIsNotPassedOver()
@@ -227,18 +191,22 @@ public class TwinTests
         Assert.ThrowsExactly<NotSupportedException>(() => FilesRule.Findings(twin).ToList());
     }
 
-    private static List<string> Findings(ProjectTwin twin) =>
-    [
-        .. FilesRule.Findings(twin),
-        .. SettingsRule.Findings(twin),
-        .. ProjectReferencesRule.Findings(twin),
-        .. PackagesRule.Findings(twin),
-    ];
+    private static void AddToCsproj(ProjectTwin twin, string group, XElement element) =>
+        twin.Csproj.Root!.Add(new XElement(group, element));
+
+    private static void CompileAgainst(ProjectTwin twin, string reference) =>
+        twin.CompiledAgainst.Add(AssemblyNameReference.Parse(reference));
 
     /// <summary>The first element of a name in the .nfproj.</summary>
     private static XElement Nfproj(ProjectTwin twin, string name) =>
         twin.Nfproj.Descendants().First(element => element.Name.LocalName == name);
 
-    private static void AssertFound(string words, IEnumerable<string> findings) =>
-        Assert.Contains(finding => finding.Contains(words, StringComparison.Ordinal), findings);
+    /// <summary>Spoils a twin, and looks for what the rule says of it.</summary>
+    private static void AssertFound(
+        string words, Func<ProjectTwin, IEnumerable<string>> rule, Action<ProjectTwin> spoil, string path = Core)
+    {
+        var twin = new ProjectTwin(path);
+        spoil(twin);
+        Findings.AssertFound(words, rule(twin));
+    }
 }

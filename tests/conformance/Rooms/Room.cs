@@ -21,16 +21,16 @@ internal sealed record Room(string Project, string[] Uses, Dictionary<string, st
     public string Folder => Project[..Project.LastIndexOf('/')];
 
     /// <summary>Gets the name of its assembly.</summary>
-    public string Assembly => ProjectXml.Property(Repository.ReadXml(Project), "AssemblyName")!;
+    public string Assembly => ProjectXml.Property(ProjectXml.Read(Project), "AssemblyName")!;
 
     /// <summary>Gets a value indicating whether it is a program.</summary>
-    public bool IsProgram => ProjectXml.Property(Repository.ReadXml(Project), "OutputType") == "Exe";
+    public bool IsProgram => ProjectXml.Property(ProjectXml.Read(Project), "OutputType") == "Exe";
 
     /// <summary>Tells whether a folder may use another.</summary>
     public bool Allows(string from, string to) =>
         Arrows.GetValueOrDefault(from, []).Contains(to) || CyclicForNow.GetValueOrDefault(from, []).Contains(to);
 
     /// <summary>The project files that it refers to, by their names.</summary>
-    public IEnumerable<string> References() => Repository.ReadXml(Project).Descendants("ProjectReference")
+    public IEnumerable<string> References() => ProjectXml.Read(Project).Descendants("ProjectReference")
         .Select(reference => reference.Attribute("Include")!.Value.Split('\\', '/')[^1]);
 }

@@ -53,9 +53,14 @@ internal static class RoomCompiler
         }
     }
 
-    private static IEnumerable<SyntaxTree> Sources(Room room) => Repository.Sources(room.Folder)
-        .Where(path => !Array.Exists(s_notCompiled, folder => path.StartsWith(folder, StringComparison.Ordinal)))
-        .Select(path => Parse($"{room.Folder}/{path}", Repository.ReadText($"{room.Folder}/{path}")));
+    private static IEnumerable<SyntaxTree> Sources(Room room)
+    {
+        string root = Repository.PathOf(room.Folder);
+        return Directory.EnumerateFiles(root, "*.cs", SearchOption.AllDirectories)
+            .Select(file => Path.GetRelativePath(root, file).Replace('\\', '/'))
+            .Where(path => !Array.Exists(s_notCompiled, folder => path.StartsWith(folder, StringComparison.Ordinal)))
+            .Select(path => Parse($"{room.Folder}/{path}", Repository.ReadText($"{room.Folder}/{path}")));
+    }
 
     // A project sees what the projects see that it refers to.
     private static IEnumerable<Room> ReferredTo(Room room)

@@ -16,22 +16,25 @@ internal static class RoomTable
             ["Swing"] = ["Readings", "State"],
             ["Vacuum"] = ["Notices", "Readings", "Settings", "State", "Swing"],
         }),
-        new("firmware/switch/Switch.csproj", [Core], [])
+        new("firmware/switch/Switch.csproj", [Core], new()
         {
-            // To be broken up: then these become arrows without a cycle, and this list goes.
-            CyclicForNow = new()
-            {
-                [Room.Top] = ["Board", "Console", "Guides", "Indicators", "Log", "Settings", "Store"],
-                ["Board"] = [Room.Top],
-                ["Console"] = [Room.Top, "Board", "Console/Words", "Guides", "Log", "Settings", "Store"],
-                ["Console/Words"] = [Room.Top, "Board", "Console", "Guides", "Log", "Settings", "Store"],
-                ["Guides"] = [Room.Top, "Board", "Console", "Indicators", "Log", "Settings", "Store"],
-                ["Indicators"] = [Room.Top, "Board", "Console"],
-                ["Log"] = ["Board", "Console", "Store"],
-                ["Settings"] = [Room.Top, "Board", "Log", "Store"],
-                ["Store"] = [Room.Top, "Board", "Console", "Log", "Settings"],
-            },
-        },
+            [Room.Top] =
+            [
+                "Board", "Console", "Console/Words", "Control", "Indicators", "Log", "Recording", "Settings", "Store", "Text",
+            ],
+            ["Console/Words"] =
+            [
+                "Board", "Console", "Control", "Guides", "Indicators", "Log", "Recording", "Settings", "Store", "Text",
+            ],
+            ["Guides"] = ["Board", "Console", "Control", "Indicators", "Log", "Meters", "Settings", "Store", "Text"],
+            ["Indicators"] = ["Board", "Console", "Control", "Settings", "Store"],
+            ["Console"] = ["Board", "Log", "Meters", "Recording", "Settings", "Store", "Text"],
+            ["Control"] = ["Board", "Log", "Recording", "Store"],
+            ["Recording"] = ["Board", "Settings", "Text"],
+            ["Settings"] = ["Board", "Log", "Store", "Text"],
+            ["Log"] = ["Board", "Store", "Text"],
+            ["Store"] = ["Board"],
+        }),
         new("firmware/esp32/Esp32.csproj", [Switch], []) { IsDeviceOnly = true },
         new("firmware/simulator/Simulator.csproj", [Core, Switch], new()
         {

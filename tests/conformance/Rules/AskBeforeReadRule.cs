@@ -3,7 +3,9 @@ using Mono.Cecil.Cil;
 
 namespace NanoDustSwitch.ConformanceTests.Rules;
 
-/// <summary>A serial read waits until all the bytes it was asked for are there: a method asks how many there are before it reads.</summary>
+/// <summary>
+/// A serial read waits until all the bytes it was asked for are there: a method asks how many there are before it reads.
+/// </summary>
 internal sealed class AskBeforeReadRule : IDeviceRule
 {
     private const string Port = "System.IO.Ports.SerialPort";

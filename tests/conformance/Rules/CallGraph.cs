@@ -3,7 +3,10 @@ using Mono.Cecil.Cil;
 
 namespace NanoDustSwitch.ConformanceTests.Rules;
 
-/// <summary>What a method of ours may come to call. A call through an interface or a base class may come to every method of ours behind it.</summary>
+/// <summary>
+/// What a method of ours may come to call. A call through an interface or a base class may come to every method of ours behind
+/// it.
+/// </summary>
 internal sealed class CallGraph
 {
     private readonly HashSet<MethodDefinition> _ours;
@@ -20,7 +23,9 @@ internal sealed class CallGraph
     /// <summary>Gets all methods of ours.</summary>
     public IReadOnlySet<MethodDefinition> Methods => _ours;
 
-    /// <summary>The methods that a method may come to call, itself among them; what is cut is neither one of them nor followed.</summary>
+    /// <summary>
+    /// The methods that a method may come to call, itself among them; what is cut is neither one of them nor followed.
+    /// </summary>
     public IReadOnlyCollection<MethodDefinition> From(MethodDefinition root, Func<MethodDefinition, bool> isCut)
     {
         var reached = new HashSet<MethodDefinition>();
@@ -61,11 +66,14 @@ internal sealed class CallGraph
         }
 
         TypeDefinition[] line = [.. Line(type)];
-        var contracts = line.SelectMany(one => one.Interfaces).SelectMany(one => WithItsOwn(one.InterfaceType.Resolve())).Distinct();
+        var contracts = line.SelectMany(one => one.Interfaces)
+            .SelectMany(one => WithItsOwn(one.InterfaceType.Resolve()))
+            .Distinct();
         foreach (var called in line.Skip(1).Concat(contracts).SelectMany(one => one.Methods).Where(method => method.IsVirtual))
         {
             // What the type itself or the nearest above it has of that name and shape is what runs.
-            var runs = line.SelectMany(one => one.Methods).FirstOrDefault(method => !method.IsAbstract && IsAlike(method, called));
+            var runs = line.SelectMany(one => one.Methods)
+                .FirstOrDefault(method => !method.IsAbstract && IsAlike(method, called));
             if (runs is not null && runs != called)
             {
                 yield return (called.FullName, runs);

@@ -4,8 +4,8 @@ using Mono.Cecil.Cil;
 namespace NanoDustSwitch.ConformanceTests.Rules;
 
 /// <summary>
-/// COM1 belongs to the debugger, so the console is on COM2, whose pins are set by configuration. Other functions are not: the pins
-/// of the converter are fixed, and setting one throws.
+/// COM1 belongs to the debugger, so the console is on COM2, whose pins are set by configuration. Other functions are not: the
+/// pins of the converter are fixed, and setting one throws.
 /// </summary>
 internal sealed class ConsolePortRule : IDeviceRule
 {

@@ -4,8 +4,8 @@ using Mono.Cecil.Cil;
 namespace NanoDustSwitch.ConformanceTests.Rules;
 
 /// <summary>
-/// The declarations of the device's libraries hold what the product uses of them and nothing more: each member has been compared with
-/// the library's source, and one that nobody uses would be a promise that nobody keeps.
+/// The declarations of the device's libraries hold what the product uses of them and nothing more: each member has been compared
+/// with the library's source, and one that nobody uses would be a promise that nobody keeps.
 /// </summary>
 internal sealed class DeclarationsRule
 {
@@ -54,10 +54,12 @@ internal sealed class DeclarationsRule
         _ => false,
     };
 
-    // A constant leaves nothing but its number: in a method that hands over an enum of its type, or as what is handed over unless said.
+    // A constant leaves nothing but its number: in a method that hands over an enum of its type, or as what is handed over unless
+    // said.
     private bool IsLoaded(TypeDefinition type, long value)
     {
-        var users = _product.SelectMany(Uses.Methods).Where(method => CallGraph.Called(method).Any(called => Takes(called, type)));
+        var users = _product.SelectMany(Uses.Methods)
+            .Where(method => CallGraph.Called(method).Any(called => Takes(called, type)));
         return users.SelectMany(method => method.Body.Instructions).Any(instruction => Number(instruction) == value);
     }
 

@@ -28,7 +28,9 @@ internal static class Esp32Pins
     /// <summary>Gets those that pulse or are driven while the chip boots. Common practice, no source.</summary>
     public static IReadOnlySet<int> Pulsing { get; } = Set([0, 1, 2, 3, 5, 12, 14, 15]);
 
-    /// <summary>Gets those whose input is pulled low for a moment when the converter powers up: ESP32 Series SoC Errata (from memory).</summary>
+    /// <summary>
+    /// Gets those whose input is pulled low for a moment when the converter powers up: ESP32 Series SoC Errata (from memory).
+    /// </summary>
     public static IReadOnlySet<int> Glitching { get; } = Set([36, 39]);
 
     private static HashSet<int> Set(int[] pins) => [.. pins];

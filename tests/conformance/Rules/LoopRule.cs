@@ -4,12 +4,12 @@ using Mono.Cecil.Cil;
 namespace NanoDustSwitch.ConformanceTests.Rules;
 
 /// <summary>
-/// The loop makes no objects while nobody types, nor while a stream flows: collecting them stalls the readings. Nor does it sleep. What
-/// ends in a throw is a way out of the loop and may make its exception.
+/// The loop makes no objects while nobody types, nor while a stream flows: collecting them stalls the readings. Nor does it
+/// sleep. What ends in a throw is a way out of the loop and may make its exception.
 /// </summary>
 /// <remarks>
-/// On the device (nanoframework/nf-interpreter, Execution.cpp and CLR_RT_StackFrame.cpp) a text that is named in the code is a new object
-/// each time, and so is a struct each time that it is a local variable or is handed over.
+/// On the device (nanoframework/nf-interpreter, Execution.cpp and CLR_RT_StackFrame.cpp) a text that is named in the code is a
+/// new object each time, and so is a struct each time that it is a local variable or is handed over.
 /// </remarks>
 internal sealed class LoopRule(CallGraph graph)
 {
@@ -97,7 +97,8 @@ internal sealed class LoopRule(CallGraph graph)
             return null;
         }
 
-        if (called.ReturnType.MetadataType is MetadataType.String or MetadataType.Array or MetadataType.Class or MetadataType.Object)
+        if (called.ReturnType.MetadataType
+            is MetadataType.String or MetadataType.Array or MetadataType.Class or MetadataType.Object)
         {
             return $"is given an object by {name}";
         }
@@ -109,18 +110,22 @@ internal sealed class LoopRule(CallGraph graph)
 
     // A number, an enum or a time is not: the device keeps those in place.
     private static bool IsStruct(TypeReference type) =>
-        type is { IsValueType: true, IsPrimitive: false } && type.FullName is not ("System.Void" or "System.DateTime" or "System.TimeSpan")
+        type is { IsValueType: true, IsPrimitive: false }
+        && type.FullName is not ("System.Void" or "System.DateTime" or "System.TimeSpan")
         && type.Resolve() is { IsEnum: false };
 
     private static HashSet<Instruction> WaysOut(MethodBody body)
     {
-        var firsts = body.Instructions.SelectMany(Targets).Concat(body.ExceptionHandlers.Select(handler => handler.HandlerStart)).ToHashSet();
+        var firsts = body.Instructions.SelectMany(Targets)
+            .Concat(body.ExceptionHandlers.Select(handler => handler.HandlerStart))
+            .ToHashSet();
         var ways = new HashSet<Instruction>();
         foreach (var thrown in body.Instructions.Where(instruction => instruction.OpCode.Code == Code.Throw))
         {
             var one = thrown;
             ways.Add(one);
-            while (!firsts.Contains(one) && one.Previous is { OpCode.FlowControl: FlowControl.Next or FlowControl.Call or FlowControl.Meta })
+            while (!firsts.Contains(one)
+                && one.Previous is { OpCode.FlowControl: FlowControl.Next or FlowControl.Call or FlowControl.Meta })
             {
                 one = one.Previous;
                 ways.Add(one);

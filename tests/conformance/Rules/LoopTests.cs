@@ -5,7 +5,8 @@ namespace NanoDustSwitch.ConformanceTests.Rules;
 [TestClass]
 public class LoopTests
 {
-    // All that the loop enters only now and then. A cut keeps out what stands behind it, so the list is short and each has its reason.
+    // All that the loop enters only now and then. A cut keeps out what stands behind it, so the list is short and each has its
+    // reason.
     private static readonly LoopCut[] s_cuts =
     [
         new("SerialConsole.TakeLine", "a line was typed"),
@@ -27,7 +28,7 @@ public class LoopTests
     {
         using var resolver = new DeviceResolver();
         var (rule, step) = Product(resolver);
-        AssertNone(rule.Findings(step, s_cuts));
+        Findings.AssertNone(rule.Findings(step, s_cuts));
     }
 
     [TestMethod]
@@ -35,7 +36,7 @@ public class LoopTests
     {
         using var resolver = new DeviceResolver();
         var (rule, step) = Product(resolver);
-        AssertNone(rule.FindingsInCuts(step, s_cuts));
+        Findings.AssertNone(rule.FindingsInCuts(step, s_cuts));
         Assert.HasCount(s_cuts.Length, s_cuts.DistinctBy(cut => cut.Method, StringComparer.Ordinal));
         Assert.IsTrue(s_cuts.All(cut => cut.Reason.Length > 0));
     }
@@ -68,7 +69,8 @@ public class LoopTests
 
     [TestMethod]
     public void WhatIsCutIsNotEntered() =>
-        Assert.IsFalse(SampleFindings("LoopSample.Typed").Any(finding => finding.StartsWith("LoopSample.TakesALine", StringComparison.Ordinal)));
+        Assert.IsFalse(SampleFindings("LoopSample.Typed").Any(
+            finding => finding.StartsWith("LoopSample.TakesALine", StringComparison.Ordinal)));
 
     [TestMethod]
     [DataRow("LoopSample.Gone", "LoopSample.Gone: there is no such method")]
@@ -78,7 +80,8 @@ public class LoopTests
     {
         using var resolver = new DeviceResolver();
         var (rule, step) = Sample(resolver);
-        CollectionAssert.AreEqual(new[] { expected }, rule.FindingsInCuts(step, [new("LoopSample.Typed", ""), new(method, "")]).ToArray());
+        CollectionAssert.AreEqual(
+            new[] { expected }, rule.FindingsInCuts(step, [new("LoopSample.Typed", ""), new(method, "")]).ToArray());
     }
 
     private static string[] SampleFindings(params string[] cuts)
@@ -96,10 +99,4 @@ public class LoopTests
 
     private static (LoopRule Rule, MethodDefinition Step) Loop(CallGraph graph, string step) =>
         (new LoopRule(graph), graph.Methods.Single(method => LoopRule.NameOf(method) == step));
-
-    private static void AssertNone(IEnumerable<string> findings)
-    {
-        string[] all = [.. findings.Distinct(StringComparer.Ordinal).Order(StringComparer.Ordinal)];
-        Assert.IsEmpty(all, string.Join(Environment.NewLine, all));
-    }
 }

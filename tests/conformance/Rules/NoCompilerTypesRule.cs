@@ -3,9 +3,9 @@ using Mono.Cecil;
 namespace NanoDustSwitch.ConformanceTests.Rules;
 
 /// <summary>
-/// What the device's library lacks the compiler puts into the assembly itself: attributes for 'readonly struct', 'in' and nullable
-/// annotations, and a class with the data of array initialisers and the hashes of long switches over texts. They cost room in
-/// every image, and nobody has tried that data on the device.
+/// What the device's library lacks the compiler puts into the assembly itself: attributes for 'readonly struct', 'in' and
+/// nullable annotations, and a class with the data of array initialisers and the hashes of long switches over texts. They cost
+/// room in every image, and nobody has tried that data on the device.
 /// </summary>
 internal sealed class NoCompilerTypesRule : IDeviceRule
 {

@@ -11,7 +11,8 @@ internal sealed class NoDisposeOfControllerRule : IDeviceRule
     public IEnumerable<string> Findings(AssemblyDefinition assembly) =>
         Uses.Instructions(assembly)
             .Where(use => use.Instruction.Operand is MethodReference { Name: "Dispose" } called
-                && (called.DeclaringType.FullName == Controller || Loaded(use.Method, use.Instruction.Previous)?.FullName == Controller))
+                && (called.DeclaringType.FullName == Controller
+                    || Loaded(use.Method, use.Instruction.Previous)?.FullName == Controller))
             .Select(use => $"{Uses.PlaceOf(use.Method)}: disposes a {Controller}");
 
     // 'using' calls the interface, so the type is that of what was loaded for it.

@@ -8,6 +8,7 @@ internal sealed class NoFiltersRule : IDeviceRule
 {
     public IEnumerable<string> Findings(AssemblyDefinition assembly) =>
         Uses.Methods(assembly)
-            .Where(method => method.HasBody && method.Body.ExceptionHandlers.Any(handler => handler.HandlerType == ExceptionHandlerType.Filter))
+            .Where(method => method.HasBody
+                && method.Body.ExceptionHandlers.Any(handler => handler.HandlerType == ExceptionHandlerType.Filter))
             .Select(method => $"{Uses.PlaceOf(method)}: catches with a filter");
 }

@@ -6,5 +6,7 @@ namespace NanoDustSwitch.ConformanceTests.Rules;
 internal sealed class NoMultiDimensionalArraysRule : IDeviceRule
 {
     public IEnumerable<string> Findings(AssemblyDefinition assembly) =>
-        Uses.Types(assembly).Where(use => use.Type is ArrayType { IsVector: false }).Select(use => $"{use.Place}: uses {use.Type.FullName}");
+        Uses.Types(assembly)
+            .Where(use => use.Type is ArrayType { IsVector: false })
+            .Select(use => $"{use.Place}: uses {use.Type.FullName}");
 }

@@ -8,8 +8,8 @@ internal sealed class NoPointersRule : IDeviceRule
 {
     private static readonly HashSet<Code> s_codes =
     [
-        Code.Localloc, Code.Cpblk, Code.Initblk, Code.Cpobj, Code.Calli, Code.Jmp, Code.Tail, Code.Sizeof, Code.Unaligned, Code.Arglist,
-        Code.Mkrefany, Code.Refanyval, Code.Refanytype,
+        Code.Localloc, Code.Cpblk, Code.Initblk, Code.Cpobj, Code.Calli, Code.Jmp, Code.Tail, Code.Sizeof, Code.Unaligned,
+        Code.Arglist, Code.Mkrefany, Code.Refanyval, Code.Refanytype,
     ];
 
     public IEnumerable<string> Findings(AssemblyDefinition assembly) =>

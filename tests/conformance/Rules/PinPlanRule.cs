@@ -32,7 +32,8 @@ internal static class PinPlanRule
         .. Unknown(plan),
         .. Pins(plan).SelectMany(pin => UnfitForAll(pin.Key, pin.Value)),
         .. Pins(plan).GroupBy(pin => pin.Value).Where(group => group.Count() > 1)
-            .Select(group => $"GPIO{group.Key} is planned for {string.Join(" and ", group.Select(pin => pin.Key).Order(StringComparer.Ordinal))}"),
+            .Select(group => $"GPIO{group.Key} is planned for "
+                + $"{string.Join(" and ", group.Select(pin => pin.Key).Order(StringComparer.Ordinal))}"),
         .. s_outputs.Where(name => Esp32Pins.InputOnly.Contains(plan.GetValueOrDefault(name)))
             .Select(name => $"{name}: GPIO{plan[name]} is an input only"),
         .. s_inputs.Where(name => Esp32Pins.Glitching.Contains(plan.GetValueOrDefault(name)))

@@ -4,11 +4,7 @@ namespace NanoDustSwitch.ConformanceTests.Rules;
 public class PinPlanTests
 {
     [TestMethod]
-    public void ThePlanFitsTheChip()
-    {
-        var findings = PinPlanRule.Findings(Plan()).ToArray();
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
-    }
+    public void ThePlanFitsTheChip() => Findings.AssertNone(PinPlanRule.Findings(Plan()));
 
     [TestMethod]
     [DataRow("Relay", 24, "Relay: there is no GPIO24")]
@@ -30,35 +26,24 @@ public class PinPlanTests
     [DataRow("ToolLine", 32, "ToolChannel: GPIO32 is channel 4, not 6")]
     [DataRow("VacuumChannel", 6, "VacuumChannel: GPIO35 is channel 7, not 6")]
     [DataRow("Display", 21, "Display: is not known here")]
-    public void AWrongPinIsFound(string name, int number, string expected)
-    {
-        var plan = Plan();
-        plan[name] = number;
-        Assert.Contains(expected, PinPlanRule.Findings(plan));
-    }
+    public void AWrongPinIsFound(string name, int number, string expected) =>
+        Assert.Contains(expected, PinPlanRule.Findings(new Dictionary<string, int>(Plan()) { [name] = number }));
 
     // The button's pull-up stands outside.
     [TestMethod]
-    public void TheButtonMayBeOnAnInputWithoutPulls()
-    {
-        var plan = Plan();
-        plan["Button"] = 38;
-        plan["ButtonChannel"] = 2;
-        Assert.IsEmpty(PinPlanRule.Findings(plan));
-    }
+    public void TheButtonMayBeOnAnInputWithoutPulls() =>
+        Assert.IsEmpty(PinPlanRule.Findings(new Dictionary<string, int>(Plan()) { ["Button"] = 38, ["ButtonChannel"] = 2 }));
 
     [TestMethod]
-    public void AMissingPinIsFound()
-    {
-        var plan = Plan();
-        plan.Remove("Relay");
-        Assert.Contains("Relay: is not planned", PinPlanRule.Findings(plan));
-    }
+    public void AMissingPinIsFound() => Assert.Contains(
+        "Relay: is not planned",
+        PinPlanRule.Findings(Plan().Where(pin => pin.Key != "Relay").ToDictionary()));
 
     private static Dictionary<string, int> Plan()
     {
         using var assembly = DeviceAssemblies.Read("NanoDustSwitch.Esp32.dll");
         var fields = assembly.MainModule.GetType("NanoDustSwitch.Esp32.PinPlan").Fields;
-        return fields.Where(field => field.HasConstant).ToDictionary(field => field.Name, field => (int)field.Constant, StringComparer.Ordinal);
+        return fields.Where(field => field.HasConstant)
+            .ToDictionary(field => field.Name, field => (int)field.Constant, StringComparer.Ordinal);
     }
 }

@@ -3,8 +3,8 @@ using Mono.Cecil;
 namespace NanoDustSwitch.ConformanceTests.Rules;
 
 /// <summary>
-/// A device assembly stands on the device's libraries, in the versions that belong to one firmware of the board, and on our own. A
-/// library of another version is refused when the board comes up, and then nothing runs.
+/// A device assembly stands on the device's libraries, in the versions that belong to one firmware of the board, and on our own.
+/// A library of another version is refused when the board comes up, and then nothing runs.
 /// </summary>
 internal sealed class ReferencesRule : IDeviceRule
 {

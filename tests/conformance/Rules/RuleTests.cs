@@ -13,37 +13,38 @@ public class RuleTests
             .Select(type => new object[] { type });
 
     /// <summary>
-    /// Gets the rules without which a board cannot load the unit tests. These need a library more than the product, and may reckon as
-    /// they like.
+    /// Gets the rules without which a board cannot load the unit tests. These need a library more than the product, and may
+    /// reckon as they like.
     /// </summary>
     public static IEnumerable<object[]> RulesForTests =>
         Rules.Where(rule => (Type)rule[0] != typeof(ReferencesRule) && (Type)rule[0] != typeof(NoFloatingPointRule));
 
     [TestMethod]
     [DynamicData(nameof(Rules), DynamicDataDisplayName = nameof(NameOf))]
-    public void TheProductKeepsIt(Type rule)
-    {
-        string[] findings = [.. DeviceAssemblies.Product.SelectMany(fileName => Findings(rule, fileName))];
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
-    }
+    public void TheProductKeepsIt(Type rule) =>
+        Findings.AssertNone(DeviceAssemblies.Product.SelectMany(fileName => Of(rule, fileName)));
 
     [TestMethod]
     [DynamicData(nameof(RulesForTests), DynamicDataDisplayName = nameof(NameOf))]
-    public void TheTestsForABoardKeepIt(Type rule)
-    {
-        var findings = Findings(rule, DeviceAssemblies.UnitTests);
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
-    }
+    public void TheTestsForABoardKeepIt(Type rule) => Findings.AssertNone(Of(rule, DeviceAssemblies.UnitTests));
 
     // Each row is one way to break a rule, and the line that must say so.
     [TestMethod]
     [DataRow(typeof(NoGenericsRule), "GenericBox`1: is a generic type")]
     [DataRow(typeof(NoGenericsRule), "GenericsSample.Same: is a generic method")]
-    [DataRow(typeof(NoGenericsRule), "GenericsSample.CallsGenericMethod: uses the generic method T NanoDustSwitch.BadSamples.GenericsSample::Same<System.Int32>(T)")]
-    [DataRow(typeof(NoGenericsRule), "GenericsSample.MakesGenericType: uses the generic type NanoDustSwitch.BadSamples.GenericBox`1<System.Int32>")]
+    [DataRow(
+        typeof(NoGenericsRule),
+        "GenericsSample.CallsGenericMethod: uses the generic method T "
+        + "NanoDustSwitch.BadSamples.GenericsSample::Same<System.Int32>(T)")]
+    [DataRow(
+        typeof(NoGenericsRule),
+        "GenericsSample.MakesGenericType: uses the generic type NanoDustSwitch.BadSamples.GenericBox`1<System.Int32>")]
     [DataRow(typeof(NoGenericsRule), "GenericsSample.TakesAction: uses the generic type System.Action`1<System.Int32>")]
-    [DataRow(typeof(NoGenericsRule), "GenericsSample.MakesLambda: uses the generic type System.Func`2<System.Int32,System.Int32>")]
-    [DataRow(typeof(NoGenericsRule), "GenericsSample.HoldsInArray: uses the generic type NanoDustSwitch.BadSamples.GenericBox`1<System.String>")]
+    [DataRow(
+        typeof(NoGenericsRule), "GenericsSample.MakesLambda: uses the generic type System.Func`2<System.Int32,System.Int32>")]
+    [DataRow(
+        typeof(NoGenericsRule),
+        "GenericsSample.HoldsInArray: uses the generic type NanoDustSwitch.BadSamples.GenericBox`1<System.String>")]
     [DataRow(typeof(NoGenericsRule), "GenericsSample.NamesOpenType: uses the generic type System.Func`1")]
     [DataRow(typeof(NoFloatingPointRule), "FloatingPointSample._share: uses System.Single")]
     [DataRow(typeof(NoFloatingPointRule), "FloatingPointSample.Cuts: conv.r8")]
@@ -62,11 +63,14 @@ public class RuleTests
     [DataRow(typeof(NoOverflowChecksRule), "OverflowSample.ReachesFar: conv.ovf.i")]
     [DataRow(typeof(NoFiltersRule), "FilterSample.CatchesSome: catches with a filter")]
     [DataRow(typeof(NoCompilerTypesRule), "System.Runtime.CompilerServices.IsReadOnlyAttribute: is put in by the compiler")]
-    [DataRow(typeof(NoCompilerTypesRule), "BadSamples.CompilerTypesSample: needs System.Runtime.CompilerServices.IsReadOnlyAttribute")]
+    [DataRow(
+        typeof(NoCompilerTypesRule), "BadSamples.CompilerTypesSample: needs System.Runtime.CompilerServices.IsReadOnlyAttribute")]
     [DataRow(typeof(NoCompilerTypesRule), "CompilerTypesSample..ctor: needs System.Runtime.CompilerServices.IsReadOnlyAttribute")]
     [DataRow(typeof(NoCompilerTypesRule), "CompilerTypesSample.Fills: needs <PrivateImplementationDetails>")]
     [DataRow(typeof(NoCompilerTypesRule), "CompilerTypesSample.Chooses: needs <PrivateImplementationDetails>")]
-    [DataRow(typeof(NoCompilerTypesRule), "CompilerTypesSample.MayBeNull: needs System.Runtime.CompilerServices.NullableContextAttribute")]
+    [DataRow(
+        typeof(NoCompilerTypesRule),
+        "CompilerTypesSample.MayBeNull: needs System.Runtime.CompilerServices.NullableContextAttribute")]
     [DataRow(typeof(NoEnumTextRule), "EnumTextSample.Says: takes NanoDustSwitch.BadSamples.OrdinaryKind as an object")]
     [DataRow(typeof(NoEnumTextRule), "EnumTextSample.JoinsToText: takes NanoDustSwitch.BadSamples.OrdinaryKind as an object")]
     [DataRow(typeof(NoEnumTextRule), "EnumTextSample.Formats: takes NanoDustSwitch.BadSamples.OrdinaryKind as an object")]
@@ -91,35 +95,57 @@ public class RuleTests
     [DataRow(typeof(ConsolePortRule), "PortSample.SetsTheDebuggers: sets")]
     [DataRow(typeof(ConsolePortRule), "PortSample.SetsTheConverters: sets")]
     [DataRow(typeof(ConsolePortRule), "PortSample.SetsWhatItIsTold: sets")]
-    public void ABreachIsFound(Type rule, string expected) => AssertFound(rule, DeviceAssemblies.BadSamples, expected);
+    public void ABreachIsFound(Type rule, string expected) =>
+        Findings.AssertFound(expected, Of(rule, DeviceAssemblies.BadSamples));
 
     // The same for what does not compile for the device today; another library or compiler may let it through.
     [TestMethod]
-    [DataRow(typeof(NoGenericsRule), "uses the generic type System.Collections.Generic.IEnumerator`1<System.Object>", DisplayName = "yield")]
-    [DataRow(typeof(MembersExistRule), "DesktopSample.Waits: there is no System.Runtime.CompilerServices.AsyncVoidMethodBuilder in mscorlib")]
+    [DataRow(
+        typeof(NoGenericsRule),
+        "uses the generic type System.Collections.Generic.IEnumerator`1<System.Object>",
+        DisplayName = "yield")]
+    [DataRow(
+        typeof(MembersExistRule),
+        "DesktopSample.Waits: there is no System.Runtime.CompilerServices.AsyncVoidMethodBuilder in mscorlib")]
     [DataRow(typeof(MembersExistRule), "DesktopSample.SumsUp: there is no System.Linq.Enumerable in mscorlib")]
     [DataRow(typeof(NoGenericsRule), "DesktopSample.SumsUp: uses the generic method")]
-    [DataRow(typeof(NoGenericsRule), "DesktopSample.Lists: uses the generic type System.Collections.Generic.List`1<System.Int32>")]
-    [DataRow(typeof(NoGenericsRule), "DesktopSample.TakesPair: uses the generic type System.ValueTuple`2<System.Int32,System.Int32>")]
+    [DataRow(
+        typeof(NoGenericsRule), "DesktopSample.Lists: uses the generic type System.Collections.Generic.List`1<System.Int32>")]
+    [DataRow(
+        typeof(NoGenericsRule), "DesktopSample.TakesPair: uses the generic type System.ValueTuple`2<System.Int32,System.Int32>")]
     [DataRow(typeof(NoGenericsRule), "DesktopSample.MayBeNull: uses the generic type System.Nullable`1<System.Int32>")]
     [DataRow(typeof(NoGenericsRule), "DesktopSample.Slices: uses the generic type System.Span`1<System.Int32>")]
-    [DataRow(typeof(NoGenericsRule), "RecordSample: uses the generic type System.IEquatable`1<NanoDustSwitch.BadSamples.RecordSample>")]
+    [DataRow(
+        typeof(NoGenericsRule),
+        "RecordSample: uses the generic type System.IEquatable`1<NanoDustSwitch.BadSamples.RecordSample>")]
     [DataRow(typeof(MembersExistRule), "RecordSample.ToString: there is no System.Text.StringBuilder in mscorlib")]
     [DataRow(typeof(MembersExistRule), "DesktopSample.CountsFromTheEnd: there is no System.Index in mscorlib")]
     [DataRow(typeof(MembersExistRule), "DesktopSample.CountsMoney: there is no System.Decimal in mscorlib")]
-    [DataRow(typeof(MembersExistRule), "DesktopSample.Joins: there is no System.String System.String::Join(System.String,System.String[]) in mscorlib")]
-    [DataRow(typeof(MembersExistRule), "DesktopSample.Replaces: there is no System.String System.String::Replace(System.String,System.String) in mscorlib")]
-    [DataRow(typeof(MembersExistRule), "DesktopSample.ComparesWithoutCase: there is no System.Boolean System.String::StartsWith(System.String,System.StringComparison) in mscorlib")]
-    [DataRow(typeof(MembersExistRule), "DesktopSample.Sorts: there is no System.Void System.Array::Sort<System.Int32>(!!0[]) in mscorlib")]
+    [DataRow(
+        typeof(MembersExistRule),
+        "DesktopSample.Joins: there is no System.String System.String::Join(System.String,System.String[]) in mscorlib")]
+    [DataRow(
+        typeof(MembersExistRule),
+        "DesktopSample.Replaces: there is no System.String System.String::Replace(System.String,System.String) in mscorlib")]
+    [DataRow(
+        typeof(MembersExistRule),
+        "DesktopSample.ComparesWithoutCase: there is no System.Boolean "
+        + "System.String::StartsWith(System.String,System.StringComparison) in mscorlib")]
+    [DataRow(
+        typeof(MembersExistRule),
+        "DesktopSample.Sorts: there is no System.Void System.Array::Sort<System.Int32>(!!0[]) in mscorlib")]
     [DataRow(typeof(MembersExistRule), "DesktopSample.Larger: there is no System.Math in mscorlib")]
     [DataRow(typeof(MembersExistRule), "DesktopSample.Measures: there is no System.Diagnostics.Stopwatch in mscorlib")]
     [DataRow(typeof(MembersExistRule), "DesktopSample.CatchesDivision: there is no System.DivideByZeroException in mscorlib")]
     [DataRow(typeof(NotToUseRule), "DesktopSample.AsksTheTick: uses System.Environment::get_TickCount64")]
     [DataRow(typeof(NoInterfaceBodiesRule), "IHasBody.Answer: is a body in an interface")]
-    [DataRow(typeof(NoModifiersRule), "DesktopSample._shared: uses System.Int32 modreq(System.Runtime.CompilerServices.IsVolatile)")]
+    [DataRow(
+        typeof(NoModifiersRule), "DesktopSample._shared: uses System.Int32 modreq(System.Runtime.CompilerServices.IsVolatile)")]
     [DataRow(typeof(NoModifiersRule), "DesktopSample.ReadsShared: volatile.")]
-    [DataRow(typeof(NoModifiersRule), "DesktopSample.TakesIn: uses System.Int32& modreq(System.Runtime.InteropServices.InAttribute)")]
-    public void WhatDoesNotCompileIsFound(Type rule, string expected) => AssertFound(rule, DeviceAssemblies.DesktopSamples, expected);
+    [DataRow(
+        typeof(NoModifiersRule), "DesktopSample.TakesIn: uses System.Int32& modreq(System.Runtime.InteropServices.InAttribute)")]
+    public void WhatDoesNotCompileIsFound(Type rule, string expected) =>
+        Findings.AssertFound(expected, Of(rule, DeviceAssemblies.DesktopSamples));
 
     [TestMethod]
     public void ALibraryThatIsNotThereIsFound()
@@ -132,25 +158,13 @@ public class RuleTests
 
     [TestMethod]
     [DynamicData(nameof(Rules), DynamicDataDisplayName = nameof(NameOf))]
-    public void OrdinaryCodeIsLeftAlone(Type rule)
-    {
-        var findings = Findings(rule, DeviceAssemblies.BadSamples)
-            .Where(finding => finding[..finding.IndexOf(": ", StringComparison.Ordinal)].Contains("Ordinary", StringComparison.Ordinal))
-            .ToArray();
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
-    }
+    public void OrdinaryCodeIsLeftAlone(Type rule) =>
+        Findings.AssertNone(Of(rule, DeviceAssemblies.BadSamples).Where(finding =>
+            finding[..finding.IndexOf(": ", StringComparison.Ordinal)].Contains("Ordinary", StringComparison.Ordinal)));
 
     public static string NameOf(MethodInfo method, object[] data) => $"{((Type)data[0]).Name}: {method.Name}";
 
-    private static void AssertFound(Type rule, string fileName, string expected)
-    {
-        var findings = Findings(rule, fileName);
-        Assert.IsTrue(
-            findings.Any(finding => finding.Contains(expected, StringComparison.Ordinal)),
-            $"Not found: {expected}{Environment.NewLine}among:{Environment.NewLine}{string.Join(Environment.NewLine, findings)}");
-    }
-
-    private static IReadOnlyList<string> Findings(Type rule, string fileName)
+    private static IReadOnlyList<string> Of(Type rule, string fileName)
     {
         using var assembly = DeviceAssemblies.Read(fileName);
         if (fileName == DeviceAssemblies.DesktopSamples)

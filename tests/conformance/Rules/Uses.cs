@@ -17,15 +17,14 @@ internal static class Uses
     {
         foreach (var type in TypesOf(assembly))
         {
-            foreach (var (place, owner) in Owners(type))
+            foreach (var (place, attribute) in Owners(type).SelectMany(
+                one => one.Owner.CustomAttributes.Select(attribute => (one.Place, attribute))))
             {
-                foreach (var attribute in owner.CustomAttributes)
-                {
-                    yield return (place, attribute.Constructor);
-                }
+                yield return (place, attribute.Constructor);
             }
 
-            foreach (var (place, overridden) in type.Methods.SelectMany(method => method.Overrides.Select(other => (PlaceOf(method), other))))
+            foreach (var (place, overridden) in type.Methods.SelectMany(
+                method => method.Overrides.Select(other => (PlaceOf(method), other))))
             {
                 yield return (place, overridden);
             }
@@ -55,86 +54,40 @@ internal static class Uses
 
     private static IEnumerable<(string Place, ICustomAttributeProvider Owner)> Owners(TypeDefinition type)
     {
-        yield return (type.FullName, type);
         IEnumerable<IMemberDefinition> members = [.. type.Fields, .. type.Properties, .. type.Events, .. type.Methods];
-        foreach (var member in members)
-        {
-            yield return (PlaceOf(member), member);
-        }
-
-        foreach (var method in type.Methods)
-        {
-            yield return (PlaceOf(method), method.MethodReturnType);
-            foreach (var parameter in method.Parameters)
-            {
-                yield return (PlaceOf(method), parameter);
-            }
-        }
+        return
+        [
+            (type.FullName, type),
+            .. members.Select(member => (PlaceOf(member), (ICustomAttributeProvider)member)),
+            .. type.Methods.Select(method => (PlaceOf(method), (ICustomAttributeProvider)method.MethodReturnType)),
+            .. type.Methods.SelectMany(method =>
+                method.Parameters.Select(parameter => (PlaceOf(method), (ICustomAttributeProvider)parameter))),
+        ];
     }
 
-    private static IEnumerable<(string Place, TypeReference? Type)> Declared(TypeDefinition type)
-    {
-        yield return (type.FullName, type.BaseType);
-        foreach (var implementation in type.Interfaces)
-        {
-            yield return (type.FullName, implementation.InterfaceType);
-        }
+    private static IEnumerable<(string Place, TypeReference? Type)> Declared(TypeDefinition type) =>
+    [
+        (type.FullName, type.BaseType),
+        .. type.Interfaces.Select(implementation => (type.FullName, implementation.InterfaceType)),
+        .. type.Fields.Select(field => (PlaceOf(field), field.FieldType)),
+        .. type.Properties.Select(property => (PlaceOf(property), property.PropertyType)),
+        .. type.Events.Select(raised => (PlaceOf(raised), raised.EventType)),
+        .. type.Methods.SelectMany(method => Signature(method)
+            .Concat(method.HasBody ? Named(method.Body) : [])
+            .Select(named => (PlaceOf(method), named))),
+    ];
 
-        foreach (var field in type.Fields)
+    private static IEnumerable<TypeReference?> Named(MethodBody body) =>
+    [
+        .. body.Variables.Select(variable => variable.VariableType),
+        .. body.ExceptionHandlers.Select(handler => handler.CatchType),
+        .. body.Instructions.SelectMany(instruction => instruction.Operand switch
         {
-            yield return (PlaceOf(field), field.FieldType);
-        }
-
-        foreach (var property in type.Properties)
-        {
-            yield return (PlaceOf(property), property.PropertyType);
-        }
-
-        foreach (var raised in type.Events)
-        {
-            yield return (PlaceOf(raised), raised.EventType);
-        }
-
-        foreach (var method in type.Methods)
-        {
-            foreach (var named in Signature(method).Concat(method.HasBody ? Named(method.Body) : []))
-            {
-                yield return (PlaceOf(method), named);
-            }
-        }
-    }
-
-    private static IEnumerable<TypeReference?> Named(MethodBody body)
-    {
-        foreach (var variable in body.Variables)
-        {
-            yield return variable.VariableType;
-        }
-
-        foreach (var handler in body.ExceptionHandlers)
-        {
-            yield return handler.CatchType;
-        }
-
-        foreach (var instruction in body.Instructions)
-        {
-            switch (instruction.Operand)
-            {
-                case TypeReference type:
-                    yield return type;
-                    break;
-                case CallSite site:
-                    foreach (var type in Signature(site))
-                    {
-                        yield return type;
-                    }
-
-                    break;
-                default:
-                    break;
-            }
-        }
-    }
+            TypeReference type => [type],
+            CallSite site => Signature(site),
+            _ => [],
+        }),
+    ];
 
     private static IEnumerable<TypeReference?> NamedBy(MemberReference member) => member switch
     {

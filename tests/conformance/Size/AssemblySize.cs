@@ -14,7 +14,8 @@ namespace NanoDustSwitch.ConformanceTests.Size;
 /// <param name="File">The whole file.</param>
 /// <param name="Image">What is put on a board, as estimated.</param>
 /// <param name="Runtime">What the runtime keeps of it in the heap.</param>
-internal sealed record AssemblySize(string Name, int Il, int Tables, int Names, int Texts, int Blobs, int File, int Image, int Runtime)
+internal sealed record AssemblySize(
+    string Name, int Il, int Tables, int Names, int Texts, int Blobs, int File, int Image, int Runtime)
 {
     // The records of the device's format, as nanoframework/nf-interpreter (src/CLR/Include/nanoCLR_Types.h) has them.
     private const int ImageHead = 124;
@@ -57,8 +58,8 @@ internal sealed record AssemblySize(string Name, int Il, int Tables, int Names, 
         var texts = metadata.GetHeapSize(HeapIndex.UserString);
         var blobs = metadata.GetHeapSize(HeapIndex.Blob);
 
-        // On the device a text has a byte a character (ASCII) and an end; a call names its method with two bytes and not four, which
-        // is left out here, so the estimate is on the large side.
+        // On the device a text has a byte a character (ASCII) and an end; a call names its method with two bytes and not four,
+        // which is left out here, so the estimate is on the large side.
         var image = ImageHead + Records(metadata, s_imageRecords) + il + names + (texts / 2) + blobs
             + (bodies.Sum(body => body.ExceptionRegions.Length) * CatchRecord);
         return new AssemblySize(

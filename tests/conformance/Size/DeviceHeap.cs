@@ -3,8 +3,9 @@ using System.Reflection;
 namespace NanoDustSwitch.ConformanceTests.Size;
 
 /// <summary>
-/// The room that objects take in the device's heap, by walking from one to the next. The sizes are those of nanoframework/nf-interpreter
-/// on a processor of 32 bits: nanoCLR_Runtime__HeapBlock.h, and Execution.cpp where objects are made.
+/// The room that objects take in the device's heap, by walking from one to the next. The sizes are those of
+/// nanoframework/nf-interpreter on a processor of 32 bits: nanoCLR_Runtime__HeapBlock.h, and Execution.cpp where objects are
+/// made.
 /// </summary>
 /// <param name="isOurs">Whether the fields of a type are known; others are counted and not looked into.</param>
 internal sealed class DeviceHeap(Func<Type, bool> isOurs)
@@ -33,7 +34,8 @@ internal sealed class DeviceHeap(Func<Type, bool> isOurs)
             case null:
                 break;
             case string text:
-                // One that is named in the code points there, and is an object of its own wherever it is kept; others hold their bytes.
+                // One that is named in the code points there, and is an object of its own wherever it is kept; others hold their
+                // bytes.
                 Count("texts", Block + (string.IsInterned(text) is null ? text.Length + 1 : 0));
                 break;
             case Array array when _seen.Add(array):
@@ -54,7 +56,8 @@ internal sealed class DeviceHeap(Func<Type, bool> isOurs)
     /// <summary>Adds the static fields of types, and all that can be reached from them.</summary>
     public void AddStatics(IEnumerable<Type> types)
     {
-        foreach (var field in types.SelectMany(type => type.GetFields(Own | BindingFlags.Static)).Where(field => !field.IsLiteral))
+        foreach (var field in types.SelectMany(type => type.GetFields(Own | BindingFlags.Static))
+            .Where(field => !field.IsLiteral))
         {
             Count("static fields", Block);
             AddIfReference(field.FieldType, field.GetValue(null));
@@ -99,11 +102,13 @@ internal sealed class DeviceHeap(Func<Type, bool> isOurs)
         }
         else if (!type.IsPrimitive && !type.IsEnum)
         {
-            throw new NotSupportedException($"The struct {type} is an object of its own on the device, which is not counted here.");
+            throw new NotSupportedException(
+                $"The struct {type} is an object of its own on the device, which is not counted here.");
         }
     }
 
-    private void Count(string what, int bytes) => _bytes[what] = _bytes.GetValueOrDefault(what) + ((bytes + Block - 1) / Block * Block);
+    private void Count(string what, int bytes) =>
+        _bytes[what] = _bytes.GetValueOrDefault(what) + ((bytes + Block - 1) / Block * Block);
 
     private static IEnumerable<Type> Line(Type type)
     {

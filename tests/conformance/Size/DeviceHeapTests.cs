@@ -1,6 +1,8 @@
 namespace NanoDustSwitch.ConformanceTests.Size;
 
-/// <summary>The walk counts as the device's heap does: blocks of 12 bytes, one for an object and one for each of its fields.</summary>
+/// <summary>
+/// The walk counts as the device's heap does: blocks of 12 bytes, one for an object and one for each of its fields.
+/// </summary>
 [TestClass]
 public class DeviceHeapTests
 {
@@ -21,7 +23,8 @@ public class DeviceHeapTests
     [DataRow(typeof(long), 320, 2580)]
     [DataRow(typeof(DayOfWeek), 1, 24)]
     [DataRow(typeof(object), 3, 60)]
-    public void AnArrayTakesItsElements(Type element, int length, int bytes) => AssertBytes(Array.CreateInstance(element, length), "arrays", bytes);
+    public void AnArrayTakesItsElements(Type element, int length, int bytes) =>
+        AssertBytes(Array.CreateInstance(element, length), "arrays", bytes);
 
     [TestMethod]
     public void ATextOfTheCodeIsABlockWhereverItIsKept() => AssertBytes(new[] { "same", "same" }, "texts", 2 * 12);
@@ -52,7 +55,8 @@ public class DeviceHeapTests
     [TestMethod]
     public void WhatIsNotKnownIsNotGuessed()
     {
-        Assert.ThrowsExactly<NotSupportedException>(() => new DeviceHeap(IsOurs).Add(new Branch { Next = new Action(ACircleEnds) }));
+        Assert.ThrowsExactly<NotSupportedException>(
+            () => new DeviceHeap(IsOurs).Add(new Branch { Next = new Action(ACircleEnds) }));
         Assert.ThrowsExactly<NotSupportedException>(() => new DeviceHeap(IsOurs).Add(new Odd()));
     }
 

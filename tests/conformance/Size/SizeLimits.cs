@@ -16,21 +16,21 @@ internal static class SizeLimits
     public const int Deployed = DeploymentArea / 4;
 
     /// <summary>
-    /// The device's libraries that are deployed with the switch, beside mscorlib: nine small ones, which are not to be had here. From
-    /// memory none is larger than 12 KB, and most are half of that.
+    /// The device's libraries that are deployed with the switch, beside mscorlib: nine small ones, which are not to be had here.
+    /// From memory none is larger than 12 KB, and most are half of that.
     /// </summary>
     public const int OtherLibraries = 9 * 12 * 1024;
 
     /// <summary>
     /// The heap of a board without extra memory: what is free less 100 KB, and no more than the largest piece
-    /// (nanoframework/nf-interpreter, targets/ESP32/_nanoCLR/Memory.cpp). With IDF 5.1.3 on an ESP32 232,884 bytes were free, 114,688 in
-    /// one piece (its pull request 2940).
+    /// (nanoframework/nf-interpreter, targets/ESP32/_nanoCLR/Memory.cpp). With IDF 5.1.3 on an ESP32 232,884 bytes were free,
+    /// 114,688 in one piece (its pull request 2940).
     /// </summary>
     public const int Heap = 114688;
 
     /// <summary>
-    /// Half of the heap. The rest is for what is not counted: stack frames, the fields of the libraries' objects, texts while somebody
-    /// types, and the garbage between two collections.
+    /// Half of the heap. The rest is for what is not counted: stack frames, the fields of the libraries' objects, texts while
+    /// somebody types, and the garbage between two collections.
     /// </summary>
     public const int HeapInUse = Heap / 2;
 
@@ -40,7 +40,9 @@ internal static class SizeLimits
     /// </summary>
     public const int CodeOfAnAssembly = 0xFFFF;
 
-    /// <summary>As <see cref="CodeOfAnAssembly"/>; the highest offsets belong to the runtime's own texts, for which 4 KB are left.</summary>
+    /// <summary>
+    /// As <see cref="CodeOfAnAssembly"/>; the highest offsets belong to the runtime's own texts, for which 4 KB are left.
+    /// </summary>
     public const int TextsOfAnAssembly = 0xF000;
 
     /// <summary>What is too large, one line each.</summary>
@@ -65,7 +67,8 @@ internal static class SizeLimits
 
             if (one.Names + (one.Texts / 2) > TextsOfAnAssembly)
             {
-                yield return $"{one.Name}: {one.Names + (one.Texts / 2):#,0} bytes of names and texts, more than {TextsOfAnAssembly:#,0}";
+                yield return $"{one.Name}: {one.Names + (one.Texts / 2):#,0} bytes of names and texts, "
+                    + $"more than {TextsOfAnAssembly:#,0}";
             }
         }
     }

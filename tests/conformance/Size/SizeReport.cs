@@ -49,7 +49,15 @@ internal sealed class SizeReport
             table.Add(one.Name, one.Il, one.Tables, one.Names, one.Texts, one.Blobs, one.File, one.Image);
         }
 
-        table.Add("mscorlib, estimated", MsCorLib.Il, MsCorLib.Tables, MsCorLib.Names, MsCorLib.Texts, MsCorLib.Blobs, MsCorLib.File, MsCorLib.Image);
+        table.Add(
+            "mscorlib, estimated",
+            MsCorLib.Il,
+            MsCorLib.Tables,
+            MsCorLib.Names,
+            MsCorLib.Texts,
+            MsCorLib.Blobs,
+            MsCorLib.File,
+            MsCorLib.Image);
         table.Add("mscorlib, as it is", 0, 0, 0, 0, 0, MsCorLib.File, MsCorLibImage);
         var sums = new TextTable("Deployed", "", "bytes");
         sums.Add("the switch", Product.Sum(one => one.Image));
@@ -76,7 +84,8 @@ internal sealed class SizeReport
         table.Add("in all", HeapInUse);
         table.Add("allowed", SizeLimits.HeapInUse);
         table.Add("a board's heap without extra memory", SizeLimits.Heap);
-        var rest = $"  Not counted: {Heap.LibraryObjects} objects of the device's libraries, those libraries' tables, stack frames.";
+        var rest =
+            $"  Not counted: {Heap.LibraryObjects} objects of the device's libraries, those libraries' tables, stack frames.";
         return table + rest + Environment.NewLine;
     }
 

@@ -17,8 +17,7 @@ public class SizeTests
     public void TheSwitchFitsTheBoard()
     {
         var report = s_report.Value;
-        string[] findings = [.. SizeLimits.Findings(report.Product, report.Deployed, report.HeapInUse)];
-        Assert.IsEmpty(findings, string.Join(Environment.NewLine, findings));
+        Findings.AssertNone(SizeLimits.Findings(report.Product, report.Deployed, report.HeapInUse));
     }
 
     [TestMethod]
@@ -46,7 +45,10 @@ public class SizeTests
     [TestMethod]
     public void TheWholeSwitchIsWalkedThrough()
     {
-        string[] parts = ["Switch", "Esp32Board", "OutputLine", "SerialLine", "DetectionCore", "FaultState", "LogEntry", "TeachWord", "Setting"];
+        string[] parts =
+        [
+            "Switch", "Esp32Board", "OutputLine", "SerialLine", "DetectionCore", "FaultState", "LogEntry", "TeachWord", "Setting",
+        ];
         CollectionAssert.IsSubsetOf(parts, s_report.Value.Heap.Bytes.Keys.ToArray());
     }
 }

@@ -24,7 +24,9 @@ internal sealed partial class Circuit
 
     /// <summary>A measure by its name in the netlist.</summary>
     public double this[string name] =>
-        _measures.TryGetValue(name, out double value) ? value : throw new AssertFailedException($"'{name}' was not measured.\n{_said}");
+        _measures.TryGetValue(name, out double value)
+            ? value
+            : throw new AssertFailedException($"'{name}' was not measured.\n{_said}");
 
     /// <summary>Whether a moment that the netlist looks for came at all.</summary>
     public bool Has(string name) => _measures.ContainsKey(name);
@@ -55,7 +57,8 @@ internal sealed partial class Circuit
 
     private static string Change(string netlist, string parameter, string value)
     {
-        Regex place = new($@"^(\.(?:param|options) (?:[^\n]* )?{parameter}=)[^ \n]+", RegexOptions.Multiline, TimeSpan.FromSeconds(1));
+        Regex place = new(
+            $@"^(\.(?:param|options) (?:[^\n]* )?{parameter}=)[^ \n]+", RegexOptions.Multiline, TimeSpan.FromSeconds(1));
         Assert.HasCount(1, place.Matches(netlist), $"The netlist has no parameter '{parameter}'.");
         return place.Replace(netlist, "${1}" + value);
     }

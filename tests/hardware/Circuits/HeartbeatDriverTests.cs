@@ -4,8 +4,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.HardwareTests.Circuits;
 
 /// <summary>
-/// The driver of hardware/circuits/heartbeat.cir: relay off within a second of any standing line, on through the gaps that the firmware
-/// takes for bridged. Tolerances: capacitors 10 %, drain 1 %, dividers 1 %, 5 V 5 %, 3.3 V 3 %, coil 10 %, -10 to 70 °C
+/// The driver of hardware/circuits/heartbeat.cir: relay off within a second of any standing line, on through the gaps that the
+/// firmware takes for bridged. Tolerances: capacitors 10 %, drain 1 %, dividers 1 %, 5 V 5 %, 3.3 V 3 %, coil 10 %, -10 to 70 °C
 /// (common practice, no source).
 /// </summary>
 [TestClass]
@@ -71,8 +71,9 @@ public class HeartbeatDriverTests
         for (int i = 0; i < 4; i++)
         {
             string parts = $"""
-                c={Off(0.1)} r={Off(0.01)} logic={3.3 * Off(0.03)} supply={5 * Off(0.05)} up={100 * Off(0.01)}k down={39 * Off(0.01)}k
-                back={150 * Off(0.01)}k offset={Off(10) - 1.0}m leak={3 + Off(2) - 1.0} temp={30 + Off(40) - 1.0} coil={25 * Off(0.1)} vth=1.5
+                c={Off(0.1)} r={Off(0.01)} logic={3.3 * Off(0.03)} supply={5 * Off(0.05)}
+                up={100 * Off(0.01)}k down={39 * Off(0.01)}k back={150 * Off(0.01)}k offset={Off(10) - 1.0}m
+                leak={3 + Off(2) - 1.0} temp={30 + Off(40) - 1.0} coil={25 * Off(0.1)} vth=1.5
                 """.ReplaceLineEndings(" ");
             Assert.IsLessThan(Released, Circuit.Run("heartbeat", $"level={i % 2} {parts}")["late"], parts);
             Assert.IsGreaterThan(PulledIn, Circuit.Run("heartbeat", $"level=0 resume=1.15 {parts}")["least"], parts);

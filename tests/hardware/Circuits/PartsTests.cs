@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Text.RegularExpressions;
-using CsvHelper;
 using NanoDustSwitch.HardwareTests.Wiring;
 
 namespace NanoDustSwitch.HardwareTests.Circuits;
@@ -19,20 +17,21 @@ public partial class PartsTests
         "button:Sbutton", "button:Cbody", "button:Rbody", "button:Stouch",
     };
 
+    private static readonly IDictionary<string, string>[] s_rows = Csv.Rows("hardware/circuits/parts.csv");
     private static readonly string[] s_circuits = ["heartbeat", "reset-timer", "transformer", "button"];
 
     [TestMethod]
     public void EveryPartHasItsPlaceAndValueInItsNetlist()
     {
-        foreach (IDictionary<string, object> row in Rows().Where(row => (string)row["circuit"] != ""))
+        foreach (IDictionary<string, string> row in s_rows.Where(row => row["circuit"] != ""))
         {
             string name = $"{row["circuit"]}:{row["element"]}";
-            Match element = Elements((string)row["circuit"]).Single(match => match.Groups["name"].Value == (string)row["element"]);
-            Assert.StartsWith((string)row["between"] + " ", element.Groups["rest"].Value, name);
-            if ((string)row["value"] != "")
+            Match element = Elements(row["circuit"]).Single(match => match.Groups["name"].Value == row["element"]);
+            Assert.StartsWith(row["between"] + " ", element.Groups["rest"].Value, name);
+            if (row["value"] != "")
             {
-                string value = element.Groups["rest"].Value[((string)row["between"]).Length..].Trim();
-                Assert.AreEqual((string)row["value"], ValueOf((string)row["circuit"], value), name);
+                string value = element.Groups["rest"].Value[row["between"].Length..].Trim();
+                Assert.AreEqual(row["value"], ValueOf(row["circuit"], value), name);
                 Assert.AreNotEqual("", row["tolerance"], name);
             }
         }
@@ -42,20 +41,23 @@ public partial class PartsTests
     [TestMethod]
     public void TheDrawnBoardIsConnectedAsTheNetlists()
     {
-        Build board = Build.Load(Build.Board);
+        Build board = Build.Read(Repository.PathOf(BuildFiles.Board));
         Connections wired = new(board, closed: true, joins: []);
         Dictionary<string, string> rails = new() { ["0"] = "0V", ["five"] = "5V", ["three"] = "3V3" };
         foreach (string circuit in s_circuits)
         {
             Dictionary<string, string> nets = rails.ToDictionary(rail => rail.Key, rail => wired.Root(rail.Value));
-            foreach (IDictionary<string, object> row in Rows().Where(row => (string)row["circuit"] == circuit))
+            foreach (IDictionary<string, string> row in s_rows.Where(row => row["circuit"] == circuit))
             {
-                Part part = board.Named(((string)row["reference"]).Split(' ')[0]);
-                string[] nodes = ((string)row["between"]).Split(' ');
+                Part part = board.Parts.Single(one => one.Name == row["reference"].Split(' ')[0]);
+                string[] nodes = row["between"].Split(' ');
                 for (int i = 0; i < part.Pins.Count; i++)
                 {
                     string net = wired.Root(part.PinName(part.Pins[i]));
-                    Assert.AreEqual(nets.GetValueOrDefault(nodes[i], net), net, $"{circuit}: {part.PinName(part.Pins[i])} is not at {nodes[i]}");
+                    Assert.AreEqual(
+                        nets.GetValueOrDefault(nodes[i], net),
+                        net,
+                        $"{circuit}: {part.PinName(part.Pins[i])} is not at {nodes[i]}");
                     nets[nodes[i]] = net;
                 }
             }
@@ -67,21 +69,15 @@ public partial class PartsTests
     [TestMethod]
     public void EveryElementOfANetlistIsAPartOrTheWorld()
     {
-        HashSet<string> known = [.. Rows().Select(row => $"{row["circuit"]}:{row["element"]}"), .. s_world];
+        HashSet<string> known = [.. s_rows.Select(row => $"{row["circuit"]}:{row["element"]}"), .. s_world];
         foreach (string circuit in s_circuits)
         {
-            foreach (Match element in Elements(circuit).Where(match => "VBIG".IndexOf(match.Groups["name"].Value[0], StringComparison.Ordinal) < 0))
+            foreach (Match element in Elements(circuit).Where(
+                match => "VBIG".IndexOf(match.Groups["name"].Value[0], StringComparison.Ordinal) < 0))
             {
                 Assert.Contains($"{circuit}:{element.Groups["name"].Value}", known);
             }
         }
-    }
-
-    private static IDictionary<string, object>[] Rows()
-    {
-        using StringReader text = new(Repository.ReadText("hardware/circuits/parts.csv"));
-        using CsvReader csv = new(text, CultureInfo.InvariantCulture);
-        return [.. csv.GetRecords<dynamic>().Select(row => (IDictionary<string, object>)row)];
     }
 
     private static MatchCollection Elements(string circuit) =>
@@ -92,7 +88,10 @@ public partial class PartsTests
     {
         string value = text.Split(" IC")[0].Trim('{', '}').Split('*')[0];
         Match parameter = Regex.Match(
-            Repository.ReadText($"hardware/circuits/{circuit}.cir"), $@"^\.param[^\n]* {value}=(\S+)", RegexOptions.Multiline, TimeSpan.FromSeconds(1));
+            Repository.ReadText($"hardware/circuits/{circuit}.cir"),
+            $@"^\.param[^\n]* {value}=(\S+)",
+            RegexOptions.Multiline,
+            TimeSpan.FromSeconds(1));
         return parameter.Success ? parameter.Groups[1].Value : value;
     }
 

@@ -4,7 +4,9 @@ using NanoDustSwitch.Sizing.Tables;
 
 namespace NanoDustSwitch.HardwareTests.Circuits;
 
-/// <summary>The sensors' circuits against the virtual shop's models, which all days and figures of the firmware rest on.</summary>
+/// <summary>
+/// The sensors' circuits against the virtual shop's models, which all days and figures of the firmware rest on.
+/// </summary>
 [TestClass]
 public class SensorTests
 {
@@ -14,8 +16,8 @@ public class SensorTests
     private const double LeastRest = 850.0;
     private const double GreatestRest = 1750.0;
 
-    // Below this the ESP32's converter reads 0: half of the lower end of its usable band, 150 mV (Espressif ESP-IDF; the half is the
-    // virtual shop's).
+    // Below this the ESP32's converter reads 0: half of the lower end of its usable band, 150 mV (Espressif ESP-IDF; the half is
+    // the virtual shop's).
     private const double Rail = 0.075;
 
     [TestMethod]

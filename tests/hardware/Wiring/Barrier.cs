@@ -1,6 +1,5 @@
-using System.Globalization;
-using CsvHelper;
 using CsvHelper.Configuration.Attributes;
+using Ignored = CsvHelper.Configuration.Attributes.IgnoreAttribute;
 
 namespace NanoDustSwitch.HardwareTests.Wiring;
 
@@ -35,13 +34,8 @@ internal sealed record Barrier
     public required string Why { get; init; }
 
     /// <summary>How many insulations it counts for; a hand must be behind two.</summary>
-    [CsvHelper.Configuration.Attributes.Ignore]
+    [Ignored]
     public int Strength => Insulation switch { "reinforced" or "double" => 2, "basic" or "supplementary" => 1, _ => 0 };
 
-    public static IReadOnlyList<Barrier> Table()
-    {
-        using StringReader text = new(Repository.ReadText("hardware/barriers.csv"));
-        using CsvReader csv = new(text, CultureInfo.InvariantCulture);
-        return [.. csv.GetRecords<Barrier>()];
-    }
+    public static IReadOnlyList<Barrier> Table() => Csv.Records<Barrier>("hardware/barriers.csv");
 }

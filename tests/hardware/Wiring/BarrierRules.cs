@@ -9,7 +9,9 @@ internal static class BarrierRules
     public static IEnumerable<string> All(Build build, IReadOnlyList<Barrier> table) =>
         [.. EveryCrossingHasItsRow(build, table), .. HandsAreBehindTwoInsulations(build, table)];
 
-    /// <summary>A part with pins of two islands, one that a mains wire passes through, and one that a hand can reach need a row.</summary>
+    /// <summary>
+    /// A part with pins of two islands, one that a mains wire passes through, and one that a hand can reach need a row.
+    /// </summary>
     public static IEnumerable<string> EveryCrossingHasItsRow(Build build, IReadOnlyList<Barrier> table)
     {
         foreach (Part part in build.Parts)
@@ -46,10 +48,12 @@ internal static class BarrierRules
 
         while (open.TryDequeue(out string? at))
         {
-            foreach (Part part in build.Parts.Where(part => part.Kind is not ("plug" or "outlet" or "metal" or "bleed") && Islands(build, part).Contains(at)))
+            foreach (Part part in build.Parts.Where(
+                part => part.Kind is not ("plug" or "outlet" or "metal" or "bleed") && Islands(build, part).Contains(at)))
             {
                 int strength = strengths[at] + (table.SingleOrDefault(row => row.Part == part.Name)?.Strength ?? 0);
-                foreach (string island in Islands(build, part).Where(island => island != at && (!strengths.TryGetValue(island, out int known) || strength < known)))
+                foreach (string island in Islands(build, part).Where(
+                    island => island != at && (!strengths.TryGetValue(island, out int known) || strength < known)))
                 {
                     strengths[island] = strength;
                     open.Enqueue(island);

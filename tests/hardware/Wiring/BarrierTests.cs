@@ -8,11 +8,12 @@ public class BarrierTests : BuildTest
 
     [TestMethod]
     [DynamicData(nameof(Builds))]
-    public void EveryCrossingIsABarrierAndHandsAreBehindTwo(string name) => AssertNone(BarrierRules.All(Build.Load(name), s_table));
+    public void EveryCrossingIsABarrierAndHandsAreBehindTwo(string name) =>
+        Findings.AssertNone(BarrierRules.All(BuildFiles.Load(name), s_table));
 
-    // At 250 V, pollution degree 3, material group III: basic 4 mm, reinforced 8 mm over the surface; reinforced 5.5 mm through air at
-    // overvoltage category III (IEC 60664-1; memory). Tests of 3000 V for reinforced, 1500 V for basic insulation (IEC 60335-1 and
-    // 61558-1 have figures near these; memory).
+    // At 250 V, pollution degree 3, material group III: basic 4 mm, reinforced 8 mm over the surface; reinforced 5.5 mm through
+    // air at overvoltage category III (IEC 60664-1; memory). Tests of 3000 V for reinforced, 1500 V for basic insulation (IEC
+    // 60335-1 and 61558-1 have figures near these; memory).
     [TestMethod]
     public void EveryRowHasItsSpacings()
     {
@@ -28,9 +29,10 @@ public class BarrierTests : BuildTest
     [TestMethod]
     public void NoRowIsForNothing()
     {
-        HashSet<string> parts = [.. Build.Names.SelectMany(name => Build.Load(name).Parts).Select(part => part.Name), "HALL"];
-        AssertNone(s_table.Where(row => !parts.Contains(row.Part)).Select(row => $"{row.Part} is in no build"));
-        AssertNone(s_table.GroupBy(row => row.Part).Where(group => group.Count() > 1).Select(group => $"{group.Key} has two rows"));
+        HashSet<string> parts = [.. BuildFiles.Parts.Select(part => part.Name), "HALL"];
+        Findings.AssertNone(s_table.Where(row => !parts.Contains(row.Part)).Select(row => $"{row.Part} is in no build"));
+        Findings.AssertNone(
+            s_table.GroupBy(row => row.Part).Where(group => group.Count() > 1).Select(group => $"{group.Key} has two rows"));
     }
 
     [TestMethod]
@@ -44,18 +46,21 @@ public class BarrierTests : BuildTest
     [DataRow("B1")]
     [DataRow("J3")]
     [DataRow("Q1")]
-    public void ACrossingWithoutARowIsFound(string part) => AssertSome(
+    public void ACrossingWithoutARowIsFound(string part) => Findings.AssertFound(
         $"{part} has no row",
-        BarrierRules.All(Build.Load("one-circuit-120"), [.. s_table.Where(row => row.Part != part)]));
+        BarrierRules.All(BuildFiles.Load("one-circuit-120"), [.. s_table.Where(row => row.Part != part)]));
 
     [TestMethod]
     [DataRow("S1")]
     [DataRow("J3")]
-    public void ATouchableBesideMainsBehindBasicInsulationIsFound(string part) => AssertSome(
+    public void ATouchableBesideMainsBehindBasicInsulationIsFound(string part) => Findings.AssertFound(
         $"{part} can be touched and has basic insulation",
-        BarrierRules.All(Build.Load("one-circuit-120"), [.. s_table.Select(row => row.Part == part ? row with { Insulation = "basic" } : row)]));
+        BarrierRules.All(
+            BuildFiles.Load("one-circuit-120"),
+            [.. s_table.Select(row => row.Part == part ? row with { Insulation = "basic" } : row)]));
 
-    // A Hall module is basic insulation only (maker's data sheet; read): in T1's place button, lamp and sounder would be behind no more.
+    // A Hall module is basic insulation only (maker's data sheet; read): in T1's place button, lamp and sounder would be behind
+    // no more.
     [TestMethod]
     public void AHallModuleWithATouchableButtonIsFound()
     {
@@ -63,20 +68,22 @@ public class BarrierTests : BuildTest
         Barrier[] table = [.. s_table.Where(row => row.Part != "T1"), hall];
         foreach (string part in new[] { "S1", "H1", "B1" })
         {
-            AssertSome($"{part} can be touched and is behind less than two insulations", BarrierRules.All(Build.Load("one-circuit-120"), table));
+            Findings.AssertFound(
+                $"{part} can be touched and is behind less than two insulations",
+                BarrierRules.All(BuildFiles.Load("one-circuit-120"), table));
         }
 
         // Where nothing of the low voltage can be touched it may do: the console has an isolator of its own.
-        Build closed = Build.Load("one-circuit-120");
+        Build closed = BuildFiles.Load("one-circuit-120");
         closed = closed with { Parts = [.. closed.Parts.Select(part => part.Name == "J3" ? part : part with { Touch = false })] };
-        AssertNone(BarrierRules.All(closed, table));
+        Findings.AssertNone(BarrierRules.All(closed, table));
     }
 
     [TestMethod]
     public void AConsoleWithoutItsIsolatorRestsOnTheOthersAlone()
     {
-        Build build = Build.Load("one-circuit-120");
+        Build build = BuildFiles.Load("one-circuit-120");
         Barrier[] wires = [.. s_table.Select(row => row.Part == "U1" ? row with { Insulation = "functional" } : row)];
-        AssertSome("U1 is no barrier", BarrierRules.All(build, wires));
+        Findings.AssertFound("U1 is no barrier", BarrierRules.All(build, wires));
     }
 }

@@ -3,19 +3,7 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 /// <summary>A test over all builds, and over builds that are wrong in one thing.</summary>
 public abstract class BuildTest
 {
-    public static IEnumerable<object[]> Builds => Build.Names.Select(name => new object[] { name });
-
-    private protected static void AssertNone(IEnumerable<string> complaints)
-    {
-        string[] all = [.. complaints];
-        Assert.IsEmpty(all, string.Join(Environment.NewLine, all));
-    }
-
-    private protected static void AssertSome(string expected, IEnumerable<string> complaints)
-    {
-        string all = string.Join(Environment.NewLine, complaints);
-        Assert.Contains(expected, all, StringComparison.Ordinal);
-    }
+    public static IEnumerable<object[]> Builds => BuildFiles.Names.Select(name => new object[] { name });
 
     private protected static Build With(Build build, params Wire[] wires) => build with { Wires = [.. build.Wires, .. wires] };
 

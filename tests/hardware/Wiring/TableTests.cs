@@ -1,6 +1,4 @@
-using System.Globalization;
 using System.Reflection;
-using CsvHelper;
 using NanoDustSwitch.Esp32;
 
 namespace NanoDustSwitch.HardwareTests.Wiring;
@@ -13,10 +11,10 @@ public class TableTests : BuildTest
     public void TheTableOfPinsIsThePlanOfTheFirmware()
     {
         List<string> table = [];
-        foreach (IDictionary<string, object> row in Rows("pins"))
+        foreach (IDictionary<string, string> row in Csv.Rows("hardware/pins.csv"))
         {
             table.Add($"{row["name"]} {row["gpio"]}");
-            if ((string)row["channel"] != "")
+            if (row["channel"] != "")
             {
                 table.Add($"{row["channel_name"]} {row["channel"]}");
             }
@@ -31,47 +29,48 @@ public class TableTests : BuildTest
     [DynamicData(nameof(Builds))]
     public void EveryPinOfTheBoardGoesToThePartOfTheTable(string name)
     {
-        Build build = Build.Load(name);
+        Build build = BuildFiles.Load(name);
         Connections closed = new(build, closed: true);
-        foreach (IDictionary<string, object> row in Rows("pins"))
+        foreach (IDictionary<string, string> row in Csv.Rows("hardware/pins.csv"))
         {
-            string pin = (string)row["gpio"] == "25" ? "A1.K+" : $"A1.GPIO{row["gpio"]}";
+            string pin = row["gpio"] == "25" ? "A1.K+" : $"A1.GPIO{row["gpio"]}";
             string[] parts =
             [
                 .. build.Parts.Where(part => part.Kind is not ("board" or "plug-in"))
                     .Where(part => part.Pins.Any(one => closed.Joined(part.PinName(one), pin)))
                     .Select(part => part.Name),
             ];
-            CollectionAssert.AreEqual(new[] { (string)row["part"] }, parts, pin);
+            CollectionAssert.AreEqual(new[] { row["part"] }, parts, pin);
         }
     }
 
     [TestMethod]
     public void EveryPartOfTheBuildsIsOnTheListWithARating()
     {
-        IDictionary<string, object>[] rows = Rows("parts");
-        string[] listed = [.. rows.Select(row => (string)row["part"])];
-        string[] built = [.. Build.Names.SelectMany(name => Build.Load(name).Parts).Select(part => part.Name)];
-        AssertNone(built.Except(listed).Select(part => $"{part} is not on the list"));
-        AssertNone(rows.Where(row => ((string)row["rating"]).Length < 10).Select(row => $"{row["part"]} has no rating"));
-        AssertNone(rows.Where(row => row["mark"] is not ("yes" or "no")).Select(row => $"{row["part"]} needs a mark or not?"));
+        IDictionary<string, string>[] rows = Csv.Rows("hardware/parts.csv");
+        string[] listed = [.. rows.Select(row => row["part"])];
+        string[] built = [.. BuildFiles.Parts.Select(part => part.Name)];
+        Findings.AssertNone(built.Except(listed).Select(part => $"{part} is not on the list"));
+        Findings.AssertNone(rows.Where(row => row["rating"].Length < 10).Select(row => $"{row["part"]} has no rating"));
+        Findings.AssertNone(rows.Where(row => row["mark"] is not ("yes" or "no")).Select(row => $"{row["part"]} needs a mark or not?"));
     }
 
-    // What carries mains, and what stands between mains and a hand, bears an approval mark. A transformer on an insulated wire, the
-    // stud and what is at extra-low voltage need none.
+    // What carries mains, and what stands between mains and a hand, bears an approval mark. A transformer on an insulated wire,
+    // the stud and what is at extra-low voltage need none.
     [TestMethod]
     public void WhatCarriesMainsNeedsAMark()
     {
-        Dictionary<string, string> marks = Rows("parts").ToDictionary(row => (string)row["part"], row => (string)row["mark"]);
-        foreach (Part part in Build.Names.SelectMany(name => Build.Load(name).Parts))
+        Dictionary<string, string> marks = Csv.Rows("hardware/parts.csv").ToDictionary(row => row["part"], row => row["mark"]);
+        foreach (Part part in BuildFiles.Parts)
         {
             bool carriesMains = part.Kind != "transformer" && part.Pins.Any(pin => pin.Island == "mains");
-            Assert.AreEqual(carriesMains || part.Kind is "metal" or "isolator" or "bleed" ? "yes" : "no", marks[part.Name], part.Name);
+            Assert.AreEqual(
+                carriesMains || part.Kind is "metal" or "isolator" or "bleed" ? "yes" : "no", marks[part.Name], part.Name);
         }
     }
 
-    // 0.1 µF across an open contact: U · 2πfC (textbook). Why it is a choice: as much as a class A residual-current device trips at
-    // (4 to 6 mA, UL 943; read), and more than the 3.5 mA of an appliance test where earth carries it (VDE 0701-0702; read).
+    // 0.1 µF across an open contact: U · 2πfC (textbook). Why it is a choice: as much as a class A residual-current device trips
+    // at (4 to 6 mA, UL 943; read), and more than the 3.5 mA of an appliance test where earth carries it (VDE 0701-0702; read).
     [TestMethod]
     [DataRow(120.0, 60.0, "4.5 mA at 120 V")]
     [DataRow(230.0, 50.0, "7.2 mA at 230 V")]
@@ -80,12 +79,5 @@ public class TableTests : BuildTest
         double milliamperes = volts * 2.0 * Math.PI * hertz * 0.1e-6 * 1000.0;
         Assert.Contains(said, Repository.ReadText("hardware/wiring/README.md"), StringComparison.Ordinal);
         Assert.StartsWith($"{milliamperes:0.0} mA", said, StringComparison.Ordinal);
-    }
-
-    private static IDictionary<string, object>[] Rows(string name)
-    {
-        using StringReader text = new(Repository.ReadText($"hardware/{name}.csv"));
-        using CsvReader csv = new(text, CultureInfo.InvariantCulture);
-        return [.. csv.GetRecords<dynamic>().Select(row => (IDictionary<string, object>)row)];
     }
 }

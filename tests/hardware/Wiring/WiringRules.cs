@@ -30,22 +30,26 @@ internal static class WiringRules
         where one != other
         select $"{wire} joins {one} and {other}";
 
-    /// <summary>Unbroken, by a wire of earth's colour of its own from the stud: nothing is earthed through something else.</summary>
+    /// <summary>
+    /// Unbroken, by a wire of earth's colour of its own from the stud: nothing is earthed through something else.
+    /// </summary>
     public static IEnumerable<string> EarthReachesAll(Build build)
     {
         // No switch and no fuse conducts here: earth may pass through neither. Nor does a wire of another colour.
         Connections wired = new(build, closed: false, joins: [], cut: wire => !IsEarthColour(build, wire.Colour));
         foreach (Part part in build.Parts.Where(part => part.Kind is "metal" or "outlet"))
         {
-            string pin = part.PinName(part.Pins.Single(one => one.Island == "earth"));
-            Part[] plugs = [.. build.Of("plug").Where(plug => part.Kind == "metal" ? plug.Box == part.Box : plug.Circuit == part.Circuit)];
+            string pin = EarthOf(part);
+            IEnumerable<Part> plugs =
+                build.Of("plug").Where(plug => part.Kind == "metal" ? plug.Box == part.Box : plug.Circuit == part.Circuit);
             if (!plugs.Any(plug => wired.Joined(pin, EarthOf(plug))))
             {
                 yield return $"{part.Name} has no earth";
             }
 
             Wire[] wires = [.. build.Wires.Where(wire => wire.From == pin || wire.To == pin)];
-            if (wires.Length != 1 || build.PartOf(wires[0].From == pin ? wires[0].To : wires[0].From).Kind is not ("bus" or "plug"))
+            if (wires.Length != 1
+                || build.PartOf(wires[0].From == pin ? wires[0].To : wires[0].From).Kind is not ("bus" or "plug"))
             {
                 yield return $"{part.Name} has no earth wire of its own from the stud";
             }
@@ -56,16 +60,15 @@ internal static class WiringRules
     {
         Connections closed = new(build, closed: true);
         return
-            from one in build.Of("plug")
-            from other in build.Of("plug")
-            where string.CompareOrdinal(one.Name, other.Name) < 0
-            from pin in one.Pins
-            from pin2 in other.Pins
-            where closed.Joined(one.PinName(pin), other.PinName(pin2))
-            select $"{one.PinName(pin)} and {other.PinName(pin2)} are joined: circuits share nothing";
+            from one in Sources(build)
+            from other in Sources(build)
+            where string.CompareOrdinal(build.PartOf(one).Name, build.PartOf(other).Name) < 0 && closed.Joined(one, other)
+            select $"{one} and {other} are joined: circuits share nothing";
     }
 
-    /// <summary>With the relay closed every pin of an outlet is joined to the pin of the same name of its circuit's plug, and to no other.</summary>
+    /// <summary>
+    /// With the relay closed every pin of an outlet is joined to the pin of the same name of its circuit's plug, and to no other.
+    /// </summary>
     public static IEnumerable<string> OutletsHaveTheirCircuit(Build build)
     {
         Connections closed = new(build, closed: true);
@@ -73,15 +76,12 @@ internal static class WiringRules
         {
             foreach (Pin pin in outlet.Pins)
             {
-                string[] joined =
-                [
-                    .. build.Of("plug").SelectMany(plug => plug.Pins.Select(plug.PinName)).Where(one => closed.Joined(one, outlet.PinName(pin))),
-                ];
-                Part plug = build.Of("plug").Single(one => one.Circuit == outlet.Circuit);
-                if (joined.Length != 1 || joined[0] != $"{plug.Name}.{pin.Name}")
+                string[] joined = [.. Sources(build).Where(one => closed.Joined(one, outlet.PinName(pin)))];
+                string wanted = SourceOf(build, outlet, pin);
+                if (joined is not [string only] || only != wanted)
                 {
                     string found = joined.Length == 0 ? "none" : string.Join(", ", joined);
-                    yield return $"{outlet.PinName(pin)} should be joined to {plug.Name}.{pin.Name} and is to {found}";
+                    yield return $"{outlet.PinName(pin)} should be joined to {wanted} and is to {found}";
                 }
             }
         }
@@ -93,11 +93,11 @@ internal static class WiringRules
         Connections open = new(build, closed: false);
         foreach (Part outlet in build.Of("outlet"))
         {
-            Part plug = build.Of("plug").Single(one => one.Circuit == outlet.Circuit);
             foreach (Pin pin in outlet.Pins)
             {
-                bool mustOpen = outlet.For == "vacuum" && pin.Island == "mains" && (build.EitherMayBeLive || pin.Name.StartsWith('L'));
-                bool isOpen = !open.Joined(outlet.PinName(pin), $"{plug.Name}.{pin.Name}");
+                bool mustOpen =
+                    outlet.For == "vacuum" && pin.Island == "mains" && (build.EitherMayBeLive || pin.Name.StartsWith('L'));
+                bool isOpen = !open.Joined(outlet.PinName(pin), SourceOf(build, outlet, pin));
                 if (mustOpen != isOpen)
                 {
                     yield return $"{outlet.PinName(pin)} {(mustOpen ? "must" : "must not")} be opened by the relay";
@@ -122,31 +122,32 @@ internal static class WiringRules
             Connections without = new(build, closed: true, cut: wire => wire == through[0]);
             foreach (Part outlet in build.Of("outlet"))
             {
-                Part plug = build.Of("plug").Single(one => one.Circuit == outlet.Circuit);
                 string[] lost =
                 [
-                    .. outlet.Pins.Where(pin =>
-                        whole.Joined(outlet.PinName(pin), $"{plug.Name}.{pin.Name}") && !without.Joined(outlet.PinName(pin), $"{plug.Name}.{pin.Name}"))
+                    .. outlet.Pins
+                        .Where(pin => IsLost(outlet.PinName(pin), SourceOf(build, outlet, pin)))
                         .Select(pin => pin.Name),
                 ];
                 bool isIts = outlet.For == transformer.For;
                 if (isIts ? lost.Length != 1 || !lost[0].StartsWith('L') : lost.Length != 0)
                 {
                     string fed = lost.Length == 0 ? "nothing" : string.Join(", ", lost);
-                    yield return $"{transformer.Name} watches the {transformer.For}, and the wire through it feeds {outlet.Name}: {fed}";
+                    yield return $"{transformer.Name} watches the {transformer.For}, "
+                        + $"and the wire through it feeds {outlet.Name}: {fed}";
                 }
             }
 
             // The box's own supply would be seen as a small tool for ever.
             foreach (Part supply in build.Of("supply"))
             {
-                string[] pins = [.. supply.Pins.Where(pin => pin.Island == "mains").Select(supply.PinName)];
-                string[] sources = [.. build.Of("plug").SelectMany(plug => plug.Pins.Select(plug.PinName))];
-                if (pins.Any(pin => sources.Any(source => whole.Joined(source, pin) && !without.Joined(source, pin))))
+                IEnumerable<string> pins = supply.Pins.Where(pin => pin.Island == "mains").Select(supply.PinName);
+                if (pins.Any(pin => Sources(build).Any(source => IsLost(pin, source))))
                 {
                     yield return $"{supply.Name} is fed through {transformer.Name}";
                 }
             }
+
+            bool IsLost(string pin, string source) => whole.Joined(pin, source) && !without.Joined(pin, source);
         }
     }
 
@@ -158,9 +159,15 @@ internal static class WiringRules
         {
             string island = build.PinOf(wire.From).Island;
             string[] roles = island == "mains"
-                ? [.. build.Of("plug").SelectMany(plug => plug.Pins.Where(pin => closed.Joined(plug.PinName(pin), wire.From)).Select(RoleOf))]
+                ?
+                [
+                    .. PlugPins(build).Where(end => closed.Joined(end.Plug.PinName(end.Pin), wire.From))
+                        .Select(end => RoleOf(end.Pin)),
+                ]
                 : island == "earth" ? ["earth"] : [];
-            bool isRight = roles.Length == 0 ? !mains.Contains(wire.Colour) : roles.All(role => build.Colours[role].Contains(wire.Colour));
+            bool isRight = roles.Length == 0
+                ? !mains.Contains(wire.Colour)
+                : roles.All(role => build.Colours[role].Contains(wire.Colour));
             if (!isRight)
             {
                 yield return $"{wire} is {wire.Colour}, which is not for {(roles.Length == 0 ? "extra-low voltage" : roles[0])}";
@@ -170,13 +177,25 @@ internal static class WiringRules
 
     public static IEnumerable<string> OnlyLowVoltageLeavesABox(Build build) =>
         from wire in build.Wires
-        where build.PartOf(wire.From).Box != build.PartOf(wire.To).Box && build.PinOf(wire.From).Island is not ("elv" or "console")
+        where build.PartOf(wire.From).Box != build.PartOf(wire.To).Box
+            && build.PinOf(wire.From).Island is not ("elv" or "console")
         select $"{wire} goes from box to box and is {build.PinOf(wire.From).Island}";
 
     // Where the watched wire goes in and out: a hole, no pin.
-    private static bool IsWindow(Build build, string pin) => build.PartOf(pin).Kind == "transformer" && build.PinOf(pin).Side == "top";
+    private static bool IsWindow(Build build, string pin) =>
+        build.PartOf(pin).Kind == "transformer" && build.PinOf(pin).Side == "top";
 
-    private static string EarthOf(Part plug) => plug.PinName(plug.Pins.Single(pin => pin.Island == "earth"));
+    private static string EarthOf(Part part) => part.PinName(part.Pins.Single(pin => pin.Island == "earth"));
+
+    private static IEnumerable<(Part Plug, Pin Pin)> PlugPins(Build build) =>
+        build.Of("plug").SelectMany(plug => plug.Pins.Select(pin => (plug, pin)));
+
+    // Where mains and earth come in.
+    private static IEnumerable<string> Sources(Build build) => PlugPins(build).Select(end => end.Plug.PinName(end.Pin));
+
+    // The pin of its circuit's plug that an outlet's pin must be joined to.
+    private static string SourceOf(Build build, Part outlet, Pin pin) =>
+        build.Of("plug").Single(plug => plug.Circuit == outlet.Circuit).PinName(pin);
 
     private static bool IsEarthColour(Build build, string colour) => build.Colours["earth"].Contains(colour);
 

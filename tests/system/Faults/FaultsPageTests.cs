@@ -42,7 +42,7 @@ public sealed class FaultsPageTests
         string[] parts = new string[faults.Length];
         Parallel.For(0, faults.Length, i => parts[i] = Part(faults[i]));
         string made = Head.ReplaceLineEndings("\n") + string.Join("\n", parts);
-        string page = Path.Combine(Root(), "firmware", "faults.md");
+        string page = Repository.PathOf("firmware/faults.md");
         if (Environment.GetEnvironmentVariable("DUST_WRITE") == "1")
         {
             File.WriteAllText(page, made);
@@ -50,17 +50,6 @@ public sealed class FaultsPageTests
 
         string read = File.Exists(page) ? File.ReadAllText(page) : "";
         Assert.AreEqual(made, read, "The page is not what the switch says; DUST_WRITE=1 writes it anew.");
-    }
-
-    private static string Root()
-    {
-        string folder = AppContext.BaseDirectory;
-        while (!File.Exists(Path.Combine(folder, "nanoDustSwitch.sln")))
-        {
-            folder = Path.GetDirectoryName(folder) ?? throw new InvalidOperationException("the sources are not here");
-        }
-
-        return folder;
     }
 
     private static string Part(Fault fault)

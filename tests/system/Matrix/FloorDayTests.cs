@@ -104,17 +104,6 @@ public sealed class FloorDayTests
         ChartStyle.AddLine(below, floor, ChartStyle.Vermilion, "floor", LinePattern.Solid);
         ChartStyle.SetTime(above, 0, DaySeconds, false);
         ChartStyle.SetTime(below, 0, DaySeconds, true);
-        ChartFile.SavePng(Path.Combine(Root(), "out", "floor-day.png"), [above, below], [330, 370]);
-    }
-
-    private static string Root()
-    {
-        DirectoryInfo? folder = new(AppContext.BaseDirectory);
-        while (folder != null && !File.Exists(Path.Combine(folder.FullName, "nanoDustSwitch.sln")))
-        {
-            folder = folder.Parent;
-        }
-
-        return folder?.FullName ?? AppContext.BaseDirectory;
+        ChartFile.SavePng(Repository.PathOf("out/floor-day.png"), [above, below], [330, 370]);
     }
 }

@@ -17,8 +17,7 @@ public sealed class FlashWritesTests
     private const int Sectors = 64;
     private const int ErasuresAWrite = 2;
 
-    private static readonly string s_page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "pages", "firmware.md"))
-        .ReplaceLineEndings("\n");
+    private static readonly string s_page = Repository.ReadText("firmware/README.md");
 
     public TestContext TestContext { get; set; } = null!;
 

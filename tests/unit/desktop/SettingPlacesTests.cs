@@ -46,7 +46,7 @@ public class SettingPlacesTests
     [TestMethod]
     public void EverySettingIsInReadmesTable()
     {
-        string[] rows = File.ReadAllLines(Path.Combine(StateTableTests.Root(), "README.md"))
+        string[] rows = File.ReadAllLines(Repository.PathOf("README.md"))
             .SkipWhile(line => !line.StartsWith("| setting |", StringComparison.Ordinal)).TakeWhile(line => line.Length > 0)
             .Select(line => line.Split('|').Length > 1 ? line.Split('|')[1] : "").ToArray();
         foreach (SettingId id in s_all)
@@ -70,7 +70,7 @@ public class SettingPlacesTests
     [TestMethod]
     public void AChangeOfEverySettingReachesTheCoreInItsOwnPlaceOrTheFirmware()
     {
-        string[] sources = Directory.GetFiles(Path.Combine(StateTableTests.Root(), "firmware", "switch"), "*.cs", SearchOption.AllDirectories)
+        string[] sources = Directory.GetFiles(Repository.PathOf("firmware/switch"), "*.cs", SearchOption.AllDirectories)
             .Where(path => Path.GetFileName(Path.GetDirectoryName(path)) != "Settings").Select(File.ReadAllText).ToArray();
         FieldInfo[] fields = typeof(CoreSettings).GetFields(BindingFlags.Public | BindingFlags.Instance);
         CoreSettings before = new SettingValues().ToCore();

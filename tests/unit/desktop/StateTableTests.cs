@@ -42,7 +42,7 @@ public class StateTableTests
 
     private static void Check(string part, string printed)
     {
-        string path = Path.Combine(Root(), Page);
+        string path = Repository.PathOf(Page);
         string page = File.ReadAllText(path);
         string mark = "<!-- " + part + ", written by StateTableTests -->\n";
         int begin = page.IndexOf(mark, StringComparison.Ordinal);
@@ -57,18 +57,6 @@ public class StateTableTests
         {
             Assert.AreEqual(printed, page.Substring(begin, end - begin));
         }
-    }
-
-    // The output lies below the repository's root.
-    internal static string Root()
-    {
-        DirectoryInfo folder = new DirectoryInfo(AppContext.BaseDirectory);
-        while (!File.Exists(Path.Combine(folder.FullName, Page)))
-        {
-            folder = folder.Parent ?? throw new InvalidOperationException("No " + Page + " above " + AppContext.BaseDirectory + ".");
-        }
-
-        return folder.FullName;
     }
 
     private static string Table(VacuumTable table)

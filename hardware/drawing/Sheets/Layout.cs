@@ -1,4 +1,6 @@
-namespace NanoDustSwitch.HardwareTests.Wiring.Drawing;
+using NanoDustSwitch.Drawing.Netlists;
+
+namespace NanoDustSwitch.Drawing.Sheets;
 
 /// <summary>Where the pins of a build are in its drawing.</summary>
 internal static class Layout

@@ -1,4 +1,4 @@
-namespace NanoDustSwitch.HardwareTests.Wiring;
+namespace NanoDustSwitch.Drawing.Netlists;
 
 /// <summary>One wire, uncut from pin to pin.</summary>
 internal sealed record Wire

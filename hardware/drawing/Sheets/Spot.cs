@@ -1,4 +1,4 @@
-namespace NanoDustSwitch.HardwareTests.Wiring.Drawing;
+namespace NanoDustSwitch.Drawing.Sheets;
 
 /// <summary>A point of the drawing's grid.</summary>
 internal sealed record Spot(int X, int Y)

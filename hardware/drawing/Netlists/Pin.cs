@@ -1,4 +1,4 @@
-namespace NanoDustSwitch.HardwareTests.Wiring;
+namespace NanoDustSwitch.Drawing.Netlists;
 
 /// <summary>A place of a part where a wire ends.</summary>
 /// <param name="Name">Its name on the part.</param>
@@ -7,9 +7,9 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 internal sealed record Pin(string Name, string Side, string Island)
 {
     /// <summary>Reads "name side island".</summary>
-    public static Pin Parse(string text)
-    {
-        string[] words = text.Split(' ');
-        return new Pin(words[0], words[1], words[2]);
-    }
+    public static Pin Parse(string text) =>
+        text.Split(' ') is [{ Length: > 0 } name, "left" or "right" or "top" or "bottom", var island] words
+            ? new Pin(name, words[1], island)
+            : throw new InvalidDataException(
+                $"'{text}' is no pin; it takes a name, a side (left, right, top, bottom) and an island.");
 }

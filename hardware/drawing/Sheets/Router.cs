@@ -1,8 +1,10 @@
-namespace NanoDustSwitch.HardwareTests.Wiring.Drawing;
+using NanoDustSwitch.Drawing.Netlists;
+
+namespace NanoDustSwitch.Drawing.Sheets;
 
 /// <summary>
-/// Lays the wires of a drawing along its grid: around the parts, with few bends and crossings, and no two on one line. Costs are whole
-/// numbers and the order is that of the source, so the same source gives the same drawing everywhere.
+/// Lays the wires of a drawing along its grid: around the parts, with few bends and crossings, and no two on one line. Costs are
+/// whole numbers and the order is that of the source, so the same source gives the same drawing everywhere.
 /// </summary>
 internal sealed class Router
 {
@@ -12,6 +14,7 @@ internal sealed class Router
     private const int Beside = 6;
     private const int Stub = 2;
 
+    private readonly Build _build;
     private readonly int _width;
     private readonly int _height;
     private readonly bool[,] _blocked;
@@ -21,6 +24,7 @@ internal sealed class Router
 
     public Router(Build build)
     {
+        _build = build;
         _width = build.Size[0] / Layout.Grid;
         _height = build.Size[1] / Layout.Grid;
         _blocked = new bool[_width, _height];
@@ -47,19 +51,18 @@ internal sealed class Router
         }
     }
 
-    /// <summary>Lays one wire.</summary>
-    /// <param name="from">Its first pin.</param>
-    /// <param name="leaving">Direction away from it.</param>
-    /// <param name="to">Its last pin.</param>
-    /// <param name="arriving">Direction away from that.</param>
+    /// <summary>Lays a wire from pin to pin.</summary>
     /// <returns>The corners, both pins among them.</returns>
-    public IReadOnlyList<Spot> Lay(Spot from, int leaving, Spot to, int arriving)
+    public IReadOnlyList<Spot> Lay(string from, string to)
     {
-        Spot start = Away(from, leaving);
-        Spot end = Away(to, arriving);
-        List<Spot> path = Find(start, leaving, end, (arriving + 2) % 4);
+        int leaving = Layout.DirectionOf(_build.PinOf(from));
+        int arriving = Layout.DirectionOf(_build.PinOf(to));
+        Spot first = Layout.PlaceOf(_build, from);
+        Spot last = Layout.PlaceOf(_build, to);
+        List<Spot> path = Find(Away(first, leaving), leaving, Away(last, arriving), (arriving + 2) % 4)
+            ?? throw new InvalidDataException($"No room is left on the sheet for the wire from {from} to {to}.");
         Take(path);
-        return Corners([from, .. path, to]);
+        return Corners([first, .. path, last]);
     }
 
     private static Spot Away(Spot spot, int direction)
@@ -77,10 +80,11 @@ internal sealed class Router
         List<Spot> corners = [path[0]];
         for (int i = 1; i < path.Count - 1; i++)
         {
-            bool straight = (path[i - 1].X == path[i].X && path[i].X == path[i + 1].X) || (path[i - 1].Y == path[i].Y && path[i].Y == path[i + 1].Y);
+            (Spot before, Spot at, Spot after) = (path[i - 1], path[i], path[i + 1]);
+            bool straight = (before.X == at.X && at.X == after.X) || (before.Y == at.Y && at.Y == after.Y);
             if (!straight)
             {
-                corners.Add(path[i]);
+                corners.Add(at);
             }
         }
 
@@ -88,7 +92,7 @@ internal sealed class Router
         return corners;
     }
 
-    private List<Spot> Find(Spot start, int leaving, Spot end, int arriving)
+    private List<Spot>? Find(Spot start, int leaving, Spot end, int arriving)
     {
         Dictionary<(Spot Spot, int Direction), int> costs = [];
         Dictionary<(Spot Spot, int Direction), (Spot Spot, int Direction)> before = [];
@@ -130,12 +134,13 @@ internal sealed class Router
                 {
                     costs[(next, direction)] = cost;
                     before[(next, direction)] = at;
-                    open.Enqueue((next, direction), (cost + (Step * (Math.Abs(next.X - end.X) + Math.Abs(next.Y - end.Y))), number++));
+                    open.Enqueue(
+                        (next, direction), (cost + (Step * (Math.Abs(next.X - end.X) + Math.Abs(next.Y - end.Y))), number++));
                 }
             }
         }
 
-        throw new InvalidOperationException($"No room for a wire from {start} to {end}.");
+        return null;
     }
 
     private int Nearby(Spot spot, int direction)
@@ -147,21 +152,19 @@ internal sealed class Router
     }
 
     private bool IsFree(Spot spot, int axis) =>
-        spot.X > 0 && spot.Y > 0 && spot.X < _width - 1 && spot.Y < _height - 1 && !_blocked[spot.X, spot.Y] && !_taken[spot.X, spot.Y, axis];
+        spot.X > 0 && spot.Y > 0 && spot.X < _width - 1 && spot.Y < _height - 1
+        && !_blocked[spot.X, spot.Y] && !_taken[spot.X, spot.Y, axis];
 
     private bool IsTaken(Spot spot, int axis) =>
         spot.X >= 0 && spot.Y >= 0 && spot.X < _width && spot.Y < _height && _taken[spot.X, spot.Y, axis];
 
     private void Take(List<Spot> path)
     {
-        for (int i = 0; i < path.Count; i++)
+        for (int i = 1; i < path.Count; i++)
         {
-            if (i > 0)
-            {
-                int axis = path[i].X == path[i - 1].X ? 1 : 0;
-                _taken[path[i].X, path[i].Y, axis] = true;
-                _taken[path[i - 1].X, path[i - 1].Y, axis] = true;
-            }
+            int axis = path[i].X == path[i - 1].X ? 1 : 0;
+            _taken[path[i].X, path[i].Y, axis] = true;
+            _taken[path[i - 1].X, path[i - 1].Y, axis] = true;
         }
     }
 

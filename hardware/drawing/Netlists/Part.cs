@@ -1,10 +1,14 @@
 using System.Text.Json.Serialization;
 
-namespace NanoDustSwitch.HardwareTests.Wiring;
+namespace NanoDustSwitch.Drawing.Netlists;
 
 /// <summary>A part of a build, as it stands in hardware/wiring/*.json.</summary>
 internal sealed record Part
 {
+    // Around a part its wires take their first steps.
+    private const int MarginBefore = 20;
+    private const int MarginBehind = 30;
+
     public required string Name { get; init; }
 
     /// <summary>What it does in the circuit: plug, outlet, bus, fuse, relay, metal, transformer ...</summary>
@@ -43,4 +47,24 @@ internal sealed record Part
     public string Label => Kind == "port" ? Name.Split('_')[0] : Name;
 
     public string PinName(Pin pin) => $"{Name}.{pin.Name}";
+
+    /// <summary>Sees to it that the part can be drawn; else an <see cref="InvalidDataException"/> says why not.</summary>
+    /// <param name="sheet">Width and height of the drawing.</param>
+    public void Check(int[] sheet)
+    {
+        bool isOnSheet = At.Length == 2 && Size.Length == 2;
+        for (int i = 0; i < 2 && isOnSheet; i++)
+        {
+            isOnSheet = At[i] >= MarginBefore && Size[i] > 0 && At[i] <= sheet[i] - MarginBehind - Size[i];
+        }
+
+        if (!isOnSheet)
+        {
+            throw new InvalidDataException(
+                $"{Name} must be on the sheet, with {MarginBefore} free to the left and above and "
+                + $"{MarginBehind} to the right and below.");
+        }
+
+        _ = Pins;
+    }
 }

@@ -1,4 +1,4 @@
-namespace NanoDustSwitch.HardwareTests.Wiring;
+namespace NanoDustSwitch.Drawing.Netlists;
 
 /// <summary>A part of the drawing with a ground of its own.</summary>
 internal sealed record Zone
