@@ -52,7 +52,8 @@ public class TableTests : BuildTest
         string[] built = [.. BuildFiles.Parts.Select(part => part.Name)];
         Findings.AssertNone(built.Except(listed).Select(part => $"{part} is not on the list"));
         Findings.AssertNone(rows.Where(row => row["rating"].Length < 10).Select(row => $"{row["part"]} has no rating"));
-        Findings.AssertNone(rows.Where(row => row["mark"] is not ("yes" or "no")).Select(row => $"{row["part"]} needs a mark or not?"));
+        Findings.AssertNone(rows.Where(row => row["mark"] is not ("yes" or "no"))
+            .Select(row => $"{row["part"]} needs a mark or not?"));
     }
 
     // What carries mains, and what stands between mains and a hand, bears an approval mark. A transformer on an insulated wire,
