@@ -29,7 +29,7 @@ internal static class AllWords
         words[i++] = new WhyWord(core, why);
         words[i++] = new SettingsWord(desk);
         words[i++] = set;
-        words[i++] = new SaveWord(core, desk);
+        words[i++] = new SaveWord(desk);
         words[i++] = new UndoWord(desk);
         words[i++] = new DefaultsWord(desk);
         words[i++] = new TeachWord(core, desk, journal, sounder);

@@ -11,9 +11,6 @@ internal sealed record Room(string Project, string[] Uses, Dictionary<string, st
     /// <summary>The folder of the sources beside the project file.</summary>
     public const string Top = ".";
 
-    /// <summary>Gets the arrows that are part of a cycle which nobody has broken yet.</summary>
-    public Dictionary<string, string[]> CyclicForNow { get; init; } = [];
-
     /// <summary>Gets a value indicating whether it compiles for the device alone.</summary>
     public bool IsDeviceOnly { get; init; }
 
@@ -28,7 +25,7 @@ internal sealed record Room(string Project, string[] Uses, Dictionary<string, st
 
     /// <summary>Tells whether a folder may use another.</summary>
     public bool Allows(string from, string to) =>
-        Arrows.GetValueOrDefault(from, []).Contains(to) || CyclicForNow.GetValueOrDefault(from, []).Contains(to);
+        Arrows.GetValueOrDefault(from, []).Contains(to);
 
     /// <summary>The project files that it refers to, by their names.</summary>
     public IEnumerable<string> References() => ProjectXml.Read(Project).Descendants("ProjectReference")

@@ -12,9 +12,10 @@ internal static class RoomTable
         new("detection-core/DetectionCore.csproj", [], new()
         {
             [Room.Top] = ["Faults", "Notices", "Readings", "Settings", "State", "Swing", "Vacuum"],
-            ["Faults"] = ["Notices", "Readings", "Settings", "State", "Swing"],
+            ["Faults"] = ["Notices", "Readings", "Settings", "State", "Swing", "Units"],
+            ["Readings"] = ["Units"],
             ["Swing"] = ["Readings", "State"],
-            ["Vacuum"] = ["Notices", "Readings", "Settings", "State", "Swing"],
+            ["Vacuum"] = ["Notices", "Readings", "Settings", "State", "Swing", "Units"],
         }),
         new("firmware/switch/Switch.csproj", [Core], new()
         {
@@ -24,7 +25,7 @@ internal static class RoomTable
             ],
             ["Console/Words"] =
             [
-                "Board", "Console", "Control", "Guides", "Indicators", "Log", "Recording", "Settings", "Store", "Text",
+                "Board", "Console", "Control", "Guides", "Indicators", "Log", "Settings", "Store", "Text",
             ],
             ["Guides"] = ["Board", "Console", "Control", "Indicators", "Log", "Meters", "Settings", "Store", "Text"],
             ["Indicators"] = ["Board", "Console", "Control", "Settings", "Store"],
@@ -35,11 +36,14 @@ internal static class RoomTable
             ["Log"] = ["Board", "Store", "Text"],
             ["Store"] = ["Board"],
         }),
-        new("firmware/esp32/Esp32.csproj", [Switch], []) { IsDeviceOnly = true },
+        new("firmware/esp32/Esp32.csproj", [Core, Switch], []) { IsDeviceOnly = true },
         new("firmware/simulator/Simulator.csproj", [Core, Switch], new()
         {
             [Room.Top] = ["Commands"],
-            ["Commands"] = ["Board", "Charts", "Days", "Days/Json", "Errors", "Live", "Live/Picture", "Live/Serve", "Shop", "Soak", "Terminal"],
+            ["Commands"] =
+            [
+                "Board", "Charts", "Days", "Days/Json", "Errors", "Live", "Live/Picture", "Live/Serve", "Shop", "Soak", "Terminal",
+            ],
             ["Live/Picture"] = ["Board", "Live", "Shop", "Terminal"],
             ["Live/Serve"] = ["Board", "Errors", "Live", "Terminal"],
             ["Live"] = ["Board", "Days", "Days/Json", "Errors", "Shop", "Terminal"],
@@ -48,6 +52,7 @@ internal static class RoomTable
             ["Days/Json"] = ["Days", "Errors", "Shop", "Tables"],
             ["Days"] = ["Board", "Errors", "Shop"],
             ["Board"] = ["Errors", "Shop"],
+            ["Pages"] = ["Errors"],
             ["Tables"] = ["Errors"],
             ["Terminal"] = ["Errors"],
         }),
@@ -72,6 +77,11 @@ internal static class RoomTable
             ["Texts"] = ["Orders", "Tables"],
             ["Tables"] = ["Orders", "Sources"],
             ["Orders"] = ["Sources"],
+        }),
+        new("hardware/drawing/Drawing.csproj", [], new()
+        {
+            [Room.Top] = ["Netlists", "Sheets"],
+            ["Sheets"] = ["Netlists"],
         }),
     ];
 }

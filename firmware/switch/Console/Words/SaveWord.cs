@@ -1,20 +1,15 @@
-using NanoDustSwitch.Detection;
-
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>Keeps the settings in flash.</summary>
 public sealed class SaveWord : Word
 {
-    private readonly DetectionCore _core;
     private readonly SettingsDesk _desk;
 
     /// <summary>Initializes a new instance of the <see cref="SaveWord"/> class.</summary>
-    /// <param name="core">The core.</param>
     /// <param name="desk">The settings.</param>
-    public SaveWord(DetectionCore core, SettingsDesk desk)
+    public SaveWord(SettingsDesk desk)
         : base("save", "save", "keep the settings over a power cut")
     {
-        _core = core;
         _desk = desk;
     }
 
