@@ -22,11 +22,10 @@ public sealed class SlowLane
     private const int Coefficient60 = -10126;
     private const int CoefficientShift = 14;
 
-    // From the root of the summed powers of four blocks to the swing of the sine behind it, times 2^16. The root is 2 times
-    // that of one block, and the amplitude of the means is 2/20 of a block's root (textbook: discrete Fourier transform of 20
-    // values). Quarter-cycle means keep 0.900 of a sine's amplitude at 50 Hz and 0.858 at 60 Hz: sin(x)/x with x = π ·
-    // frequency · 5 ms. SensorScale counts a swing as 2 · 0.974 times the amplitude. Together: 2^16 · (1/2 · 2/20) · 2 · 0.974
-    // / 0.900.
+    // From the root of the summed powers of four blocks to the swing of the sine behind it, times 2^16. The root is twice that of
+    // one block, and the amplitude of the means is 2/20 of a block's root (textbook: discrete Fourier transform of 20 values).
+    // Of a sine's amplitude quarter-cycle means keep sin(x)/x with x = π · frequency · 5 ms: 0.900 at 50 Hz and 0.858 at 60 Hz.
+    // A swing is counted as 2 · 0.974 times the amplitude (SensorScale). So this is 2^16 · 1/2 · 2/20 · 2 · 0.974 / 0.900.
     private const long SwingOf50 = 7092;
     private const long SwingOf60 = 7440;
     private const int SwingShift = 16;

@@ -134,9 +134,9 @@ public sealed class SwingWindow
             _isBridged = true;
         }
 
-        // The discrete Fourier transform of the last eight means x at one and at three cycles in eight buckets (textbook). With
-        // d0 to d3 for the last four differences between an x and the x four buckets before it, the latest first: |X1|² + |X3|²
-        // / 2 = 3/2 · (d0² + d1² + d2² + d3²) + d0 · (d1 - d3) / √2 + d2 · (d1 + d3) / √2.
+        // X1 and X3 are the discrete Fourier transform of the last eight means, at one and at three cycles in them (textbook).
+        // With d0 to d3 for the last four differences, the latest first, the power is
+        // |X1|² + |X3|² / 2 = 3/2 · (d0² + d1² + d2² + d3²) + d0 · (d1 - d3) / √2 + d2 · (d1 + d3) / √2.
         int fourth = _third;
         int third = _second;
         int second = _first;

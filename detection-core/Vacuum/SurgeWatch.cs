@@ -5,11 +5,11 @@ namespace NanoDustSwitch.Detection;
 /// </summary>
 /// <remarks>
 /// The mean swings of the last five stretches of 20 ms are compared. A window that is not quite a cycle ripples, and a mean
-/// over 20 ms hardly does. The surge goes on as long as the last mean is a twenty-fifth below the first one or more, and no
-/// mean is above the one before it. Two kinds of fall are none. A fall that came all at once, and one with a rise in it: narrow
-/// pulses of current fall into and out of the holes between the readings, and their swing jumps down and comes back, while a
-/// surge falls steadily. A surge so large that its readings stand at a rail shows the same swing until it has become smaller.
-/// There the share of the readings at a rail tells, which falls with it.
+/// over 20 ms hardly does. The surge goes on as long as the last mean is at least a twenty-fifth below the first one. But a fall
+/// that came all at once, or with a rise in it, is no surge: narrow pulses of current fall into and out of the holes between the
+/// readings, so that their swing jumps down and comes back, while a surge falls steadily. A surge so large that its readings
+/// stand at a rail shows the same swing until it has become smaller. There the share of the readings at a rail tells, which falls
+/// with it.
 /// </remarks>
 public sealed class SurgeWatch
 {
@@ -21,8 +21,7 @@ public sealed class SurgeWatch
 
     private const int Stretches = 5;
 
-    // A fall by 5 % in 100 ms: a twenty-fifth of the swing in the 80 ms from the first stretch to the last. Common practice, no
-    // source.
+    // A fall by 5 % in 100 ms, a choice of our own: a twenty-fifth of the swing in the 80 ms from the first stretch to the last.
     private const int LeastFall = 25;
 
     // A swing that stays the same gives means that differ by up to a thirtieth. One that is a twenty-eighth above the one
@@ -71,8 +70,8 @@ public sealed class SurgeWatch
     /// <param name="fundamental">Swing of the mains frequency alone, by which the fall is judged.</param>
     /// <param name="noise">Noise floor in the same unit: a fall of no more than this is none.</param>
     /// <returns>
-    /// True when the last 100 ms showed no fall, or earlier for a soft start. The first answer comes after 115 ms, then one
-    /// every 20 ms.
+    /// True when the last 100 ms showed no fall, which is told every 20 ms from 115 ms on. For a soft start it is true from 75 ms
+    /// on.
     /// </returns>
     public bool Accept(Bucket bucket, int swing, int fundamental, int noise)
     {

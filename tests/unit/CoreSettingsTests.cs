@@ -215,7 +215,10 @@ public class CoreSettingsTests
             Assert.IsFalse(bench.IsFaulted(Fault.ShortCycling));
             Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
             bench.Run(Tool, 1000);
-            bench.Run(Idle, 2000);
+            bench.Run(Idle, 120);
+            Assert.AreEqual("running on", Words.Of(bench.Core.Vacuum.State));
+            Assert.AreEqual(i == 2, bench.IsFaulted(Fault.ShortCycling));
+            bench.Run(Idle, 1880);
         }
 
         // The third run-on is the first that is stretched.
