@@ -10,7 +10,7 @@ namespace NanoDustSwitch.EnclosureTests;
 /// </summary>
 internal static partial class PageRules
 {
-    private static readonly WordList s_words = new();
+    private static readonly WordList s_words = new LiveShop(FlashImage.Blank()).Rig.Switch.Console.Words;
 
     // What the pages may cite of the console's answers, figures aside, all came up here.
     private static readonly Lazy<string> s_said = new(() => WithoutFigures(Type(
