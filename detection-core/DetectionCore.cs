@@ -13,7 +13,6 @@ public sealed class DetectionCore
     private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
-    private readonly RelayGate _gate = new RelayGate();
     private readonly VacuumLine _vacuumLine = new VacuumLine();
     private readonly VacuumWatch _vacuumWatch;
     private readonly FeedbackWatch _feedback;
@@ -31,8 +30,8 @@ public sealed class DetectionCore
     /// <summary>The faults.</summary>
     public readonly FaultMonitor Faults;
 
-    /// <summary>Whether the relay should be closed now.</summary>
-    public bool IsRelayClosed;
+    /// <summary>What lets the relay close.</summary>
+    public readonly RelayGate Gate = new RelayGate();
 
     private long _lastEnd;
     private bool _idleMeasured;
@@ -53,7 +52,7 @@ public sealed class DetectionCore
         Use(settings);
 
         // Nobody knows when the relay opened before the boot, so its rest starts now.
-        _gate.NoteOpening(now);
+        Gate.NoteOpening(now);
     }
 
     /// <summary>Gets the scale between amperes and the core's units.</summary>
@@ -160,6 +159,12 @@ public sealed class DetectionCore
         get { return _feedback.IsProbing; }
     }
 
+    /// <summary>Gets a value indicating whether the relay should be closed now.</summary>
+    public bool IsRelayClosed
+    {
+        get { return Gate.IsClosed; }
+    }
+
     /// <summary>Gets a value indicating whether the relay is open and nothing is about to close it.</summary>
     public bool IsRelayResting
     {
@@ -194,7 +199,7 @@ public sealed class DetectionCore
             _scale.ToSwing(settings.NoiseMilliamperes),
             settings.ConfirmBuckets,
             sameSensor);
-        _gate.SetRest(settings.RestartGapMilliseconds * Time.Millisecond);
+        Gate.SetRest(settings.RestartGapMilliseconds * Time.Millisecond);
         Vacuum.Use(settings);
     }
 
@@ -226,7 +231,7 @@ public sealed class DetectionCore
 
         if (_settings.VacuumTurns > 0 && _vacuumLine.Accept(bucket.VacuumReading))
         {
-            _vacuumWatch.Accept(VacuumMilliamperes, Faults, now);
+            _vacuumWatch.Accept(VacuumMilliamperes, Gate.IsClosed, Faults, now);
         }
 
         FaultMonitor faults = Faults;
@@ -255,7 +260,7 @@ public sealed class DetectionCore
             Act(isRunning, now);
         }
 
-        if (vacuum.WantsVacuum != _gate.IsClosed || faults.HoldsOff)
+        if (vacuum.WantsVacuum != Gate.IsClosed || faults.HoldsOff)
         {
             UpdateGate(now);
         }
@@ -286,7 +291,7 @@ public sealed class DetectionCore
     public void LoseRelay(int gapMilliseconds, long now)
     {
         Notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
-        _gate.NoteOpening(now);
+        Gate.NoteOpening(now);
         NoteRelay(now);
     }
 
@@ -302,8 +307,7 @@ public sealed class DetectionCore
         _feedback.Exchange(tape);
         Vacuum.Exchange(tape);
         Faults.Exchange(tape);
-        _gate.Exchange(tape);
-        IsRelayClosed = _gate.IsClosed;
+        Gate.Exchange(tape);
         _lastEnd = tape.Number(_lastEnd);
         _idleMeasured = tape.Flag(_idleMeasured);
         _judgedState = (VacuumState)tape.Number((int)_judgedState);
@@ -324,7 +328,7 @@ public sealed class DetectionCore
         {
             _tool.Window.Reset();
             _meter.Reset();
-            _gate.NoteGap(_lastEnd, _lastEnd + step);
+            Gate.NoteGap(_lastEnd, _lastEnd + step);
         }
         else if (step > Bucket.Microseconds)
         {
@@ -394,8 +398,9 @@ public sealed class DetectionCore
 
     private void UpdateGate(long now)
     {
-        _gate.Update(Vacuum.WantsVacuum && !_feedback.IsProbing, Faults.HoldsOff, now);
-        if (_gate.IsClosed != IsRelayClosed)
+        bool wasClosed = Gate.IsClosed;
+        Gate.Update(Vacuum.WantsVacuum && !_feedback.IsProbing, Faults.HoldsOff, now);
+        if (Gate.IsClosed != wasClosed)
         {
             NoteRelay(now);
         }
@@ -403,9 +408,8 @@ public sealed class DetectionCore
 
     private void NoteRelay(long now)
     {
-        IsRelayClosed = _gate.IsClosed;
-        _vacuumWatch.NoteRelay(IsRelayClosed, now);
-        if (IsRelayClosed)
+        _vacuumWatch.NoteRelay(now);
+        if (Gate.IsClosed)
         {
             _feedback.NoteClosing(_tool.Window.Swing, _tool.Levels.Stop, now);
         }

@@ -22,7 +22,6 @@ public sealed class VacuumWatch
     private const long LongestStartMicroseconds = Time.Second;
     private const long LongestStopMicroseconds = 2000000;
 
-    private bool _isClosed;
     private long _since;
     private bool _hasTold;
 
@@ -40,20 +39,19 @@ public sealed class VacuumWatch
     }
 
     /// <summary>Notes that the relay was told to close or to open.</summary>
-    /// <param name="isClosed">Whether it was told to close.</param>
     /// <param name="now">Time in microseconds.</param>
-    public void NoteRelay(bool isClosed, long now)
+    public void NoteRelay(long now)
     {
-        _isClosed = isClosed;
         _since = now;
         _hasTold = false;
     }
 
     /// <summary>Judges an answer of the vacuum's line.</summary>
     /// <param name="milliamperes">Rms current in mA; -1 when it is not known.</param>
+    /// <param name="isClosed">Whether the relay is told to be closed.</param>
     /// <param name="faults">The faults.</param>
     /// <param name="now">Time in microseconds.</param>
-    public void Accept(int milliamperes, FaultMonitor faults, long now)
+    public void Accept(int milliamperes, bool isClosed, FaultMonitor faults, long now)
     {
         if (milliamperes < 0)
         {
@@ -72,7 +70,7 @@ public sealed class VacuumWatch
             _hasTold = false;
         }
 
-        if (!_isClosed)
+        if (!isClosed)
         {
             if (IsRunning && _against == 0 && now - _since >= LongestStopMicroseconds)
             {
@@ -104,7 +102,6 @@ public sealed class VacuumWatch
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        _isClosed = tape.Flag(_isClosed);
         _hasTold = tape.Flag(_hasTold);
         _against = tape.Number(_against);
         _since = tape.Number(_since);

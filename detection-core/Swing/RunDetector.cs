@@ -15,40 +15,36 @@ public sealed class RunDetector
     /// <summary>Looks in a row that make a start; 0 counts as 1.</summary>
     public int StartLooks;
 
-    /// <summary>Whether the tool runs, as last decided.</summary>
-    public bool IsRunning;
-
     /// <summary>How many looks in a row have spoken against the last decision.</summary>
     public int LooksAgainst;
-
-    /// <summary>Starts afresh: no tool runs, and nothing speaks for one.</summary>
-    public void Reset()
-    {
-        IsRunning = false;
-        LooksAgainst = 0;
-    }
 
     /// <summary>
     /// Keeps the last decision and starts counting the looks against it from zero: after a gap they are not in a row.
     /// </summary>
-    public void ResetCount()
+    public void Reset()
     {
         LooksAgainst = 0;
     }
 
     /// <summary>Takes what the next bucket says.</summary>
     /// <param name="isAgainst">Whether it speaks against the last decision.</param>
-    public void Look(bool isAgainst)
+    /// <param name="isRunning">The last decision: whether the tool runs.</param>
+    /// <returns>The decision now.</returns>
+    public bool Look(bool isAgainst, bool isRunning)
     {
         if (!isAgainst)
         {
             LooksAgainst = 0;
+            return isRunning;
         }
-        else if (++LooksAgainst >= (IsRunning ? StopLooks : StartLooks))
+
+        if (++LooksAgainst < (isRunning ? StopLooks : StartLooks))
         {
-            IsRunning = !IsRunning;
-            LooksAgainst = 0;
+            return isRunning;
         }
+
+        LooksAgainst = 0;
+        return !isRunning;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -56,6 +52,5 @@ public sealed class RunDetector
     public void Exchange(StateTape tape)
     {
         LooksAgainst = tape.Number(LooksAgainst);
-        IsRunning = tape.Flag(IsRunning);
     }
 }

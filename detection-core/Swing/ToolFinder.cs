@@ -88,14 +88,14 @@ public sealed class ToolFinder
         window.Add(bucket.Sum, bucket.Count);
         if (!window.IsValid)
         {
-            _fast.ResetCount();
+            _fast.Reset();
             Slow.Reset();
             return false;
         }
 
         RunDetector fast = _fast;
         int power = window.Power;
-        if (fast.IsRunning)
+        if (IsRunning && !IsSlow)
         {
             bool isLow = power < Levels.StopPower;
             if (isLow || fast.LooksAgainst != 0)
@@ -109,8 +109,7 @@ public sealed class ToolFinder
         bool isHigh = power >= Levels.LookPower && IsHigh(power);
         if (isHigh || fast.LooksAgainst != 0)
         {
-            fast.Look(isHigh);
-            if (fast.IsRunning)
+            if (fast.Look(isHigh, false))
             {
                 IsRunning = true;
                 IsSlow = false;
@@ -214,8 +213,7 @@ public sealed class ToolFinder
 
     private void LookForStop(bool isLow)
     {
-        _fast.Look(isLow);
-        if (!_fast.IsRunning)
+        if (!_fast.Look(isLow, true))
         {
             IsRunning = false;
             if (Levels.IsNoiseLimited)

@@ -28,11 +28,11 @@ public sealed class VacuumControl
     /// <summary>When the present state began, in microseconds.</summary>
     public long Since;
 
-    /// <summary>Whether the tool runs.</summary>
+    /// <summary>
+    /// What <see cref="Update"/> was last told of the tool, so that a start or stop since then is noticed. Whether the tool runs
+    /// now is known by the tool finder.
+    /// </summary>
     public bool IsToolRunning;
-
-    /// <summary>When the tool last started or stopped, in microseconds.</summary>
-    public long ToolSince;
 
     /// <summary>Whether the state wants the vacuum on.</summary>
     public bool WantsVacuum;
@@ -101,7 +101,6 @@ public sealed class VacuumControl
         if (isToolRunning != IsToolRunning)
         {
             IsToolRunning = isToolRunning;
-            ToolSince = now;
             Handle(isToolRunning ? VacuumEvent.ToolStarted : VacuumEvent.ToolStopped, now);
         }
 
@@ -269,7 +268,6 @@ public sealed class VacuumControl
         State = (VacuumState)tape.Number((int)State);
         Since = tape.Number(Since);
         _deadline = tape.Number(_deadline);
-        ToolSince = tape.Number(ToolSince);
         IsToolRunning = tape.Flag(IsToolRunning);
         IsStretched = tape.Flag(IsStretched);
         RanTooLong = tape.Flag(RanTooLong);

@@ -33,7 +33,6 @@ public sealed class Switch
         Settings.Take(new SettingsDraft(SavedSettings), gate);
         _reader = new BucketReader(board, Readings);
         _bucket = _reader.Bucket;
-        Now = _reader.Now;
         _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
         _journal = new Journal(Log, Boot, Core);
@@ -99,8 +98,11 @@ public sealed class Switch
         get { return _bucket.EndTime; }
     }
 
-    /// <summary>The time of the last step in microseconds.</summary>
-    public long Now;
+    /// <summary>Gets the time of the last step in microseconds.</summary>
+    public long Now
+    {
+        get { return _reader.Now; }
+    }
 
     /// <summary>Gets a value indicating whether the board has been told to restart; a step then does nothing.</summary>
     public bool IsRestarting
@@ -120,25 +122,24 @@ public sealed class Switch
         {
             BucketRead read = _reader.Read();
             long now = _reader.Now;
-            Now = now;
             if (read != BucketRead.Done)
             {
                 EndWithoutBucket(read);
                 return;
             }
 
-            Bucket bucket = _bucket;
             DetectionCore core = Core;
-            if (!core.Accept(bucket))
+            if (!core.Accept(_bucket))
             {
                 _restarter.Restart(BootReason.ClockStood);
                 return;
             }
 
             int lost = 0;
-            if (core.IsRelayClosed || _heartbeat.IsBeating)
+            bool isClosed = core.Gate.IsClosed;
+            if (isClosed || _heartbeat.IsBeating)
             {
-                lost = _heartbeat.Update(core.IsRelayClosed, now);
+                lost = _heartbeat.Update(isClosed, now);
                 if (lost > 0)
                 {
                     core.LoseRelay(lost, now);

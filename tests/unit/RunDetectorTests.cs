@@ -17,19 +17,14 @@ public class RunDetectorTests
     public void ADecisionIsTurnedByLooksInARow(bool isRunning, int looks)
     {
         RunDetector detector = New(isRunning, looks);
-        Accept(detector, Against, looks - 1);
-        Assert.AreEqual(isRunning, detector.IsRunning);
-        Accept(detector, Against, 1);
-        Assert.AreEqual(!isRunning, detector.IsRunning);
+        Assert.AreEqual(isRunning, After(detector, Against, isRunning, looks - 1));
+        Assert.AreEqual(!isRunning, detector.Look(Against, isRunning));
     }
 
     [TestMethod]
     public void AConfirmOfNoughtCountsAsOne()
     {
-        RunDetector detector = New(false, 0);
-        Assert.IsFalse(detector.IsRunning);
-        detector.Look(Against);
-        Assert.IsTrue(detector.IsRunning);
+        Assert.IsTrue(New(false, 0).Look(Against, false));
     }
 
     // By a look that speaks for the decision, or by a gap.
@@ -41,12 +36,10 @@ public class RunDetectorTests
     public void LooksThatAreInterruptedCountAnew(bool isRunning, int looks, bool isGap)
     {
         RunDetector detector = New(isRunning, looks);
-        Accept(detector, Against, looks - 1);
-        Interrupt(detector, isGap);
-        Accept(detector, Against, looks - 1);
-        Assert.AreEqual(isRunning, detector.IsRunning);
-        Accept(detector, Against, 1);
-        Assert.AreEqual(!isRunning, detector.IsRunning);
+        Assert.AreEqual(isRunning, After(detector, Against, isRunning, looks - 1));
+        Interrupt(detector, isRunning, isGap);
+        Assert.AreEqual(isRunning, After(detector, Against, isRunning, looks - 1));
+        Assert.AreEqual(!isRunning, detector.Look(Against, isRunning));
     }
 
     [TestMethod]
@@ -59,37 +52,35 @@ public class RunDetectorTests
         RunDetector detector = New(isRunning, 3);
         for (int i = 0; i < 1000; i++)
         {
-            Interrupt(detector, isGap);
+            Assert.AreEqual(isRunning, Interrupt(detector, isRunning, isGap));
         }
-
-        Assert.AreEqual(isRunning, detector.IsRunning);
     }
 
-    private static void Interrupt(RunDetector detector, bool isGap)
+    private static bool Interrupt(RunDetector detector, bool isRunning, bool isGap)
     {
-        if (isGap)
+        if (!isGap)
         {
-            detector.ResetCount();
+            return detector.Look(For, isRunning);
         }
-        else
-        {
-            detector.Look(For);
-        }
+
+        detector.Reset();
+        return isRunning;
     }
 
-    private static void Accept(RunDetector detector, bool isAgainst, int looks)
+    private static bool After(RunDetector detector, bool isAgainst, bool isRunning, int looks)
     {
         for (int i = 0; i < looks; i++)
         {
-            detector.Look(isAgainst);
+            isRunning = detector.Look(isAgainst, isRunning);
         }
+
+        return isRunning;
     }
 
     private static RunDetector New(bool isRunning, int confirm)
     {
         RunDetector detector = new RunDetector();
         detector.StartLooks = isRunning ? 1 : confirm;
-        Accept(detector, Against, isRunning ? 1 : 0);
         return detector;
     }
 }

@@ -86,7 +86,7 @@ public class SwingMeterTests
         meter.High = 50;
         meter.Low = 500;
         Feed(meter, 100, (4 * Tenth) + 17);
-        meter.Restart();
+        meter.Reset();
         Assert.AreEqual(50, meter.High);
         Assert.AreEqual(500, meter.Low);
         Assert.AreEqual(0, meter.Above);
@@ -103,7 +103,7 @@ public class SwingMeterTests
     private static SwingMeter Meter()
     {
         SwingMeter meter = new SwingMeter();
-        meter.Restart();
+        meter.Reset();
         return meter;
     }
 

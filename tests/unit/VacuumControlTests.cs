@@ -314,7 +314,6 @@ public class VacuumControlTests
         VacuumControl control = new VacuumControl(CoreBench.Settings(), notices);
         control.Update(true, false, 5 * Second);
         Assert.AreEqual(5 * Second, control.Since);
-        Assert.AreEqual(5 * Second, control.ToolSince);
         Notice notice = notices.Take();
         Assert.AreEqual((int)NoticeKind.StateChanged, (int)notice.Kind);
         Assert.AreEqual((int)VacuumState.Idle, notice.First);
@@ -329,7 +328,6 @@ public class VacuumControlTests
         control.Update(true, false, 6 * Second);
         Assert.AreEqual(0, notices.Count);
         Assert.AreEqual(5 * Second, control.Since);
-        Assert.AreEqual(5 * Second, control.ToolSince);
     }
 
     // Neither a hand nor a wait gets past a fault that lasts.

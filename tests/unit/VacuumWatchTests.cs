@@ -16,7 +16,7 @@ public class VacuumWatchTests
     public void ASecondOnWithoutCurrentIsTold(int milliamperes)
     {
         VacuumBench bench = new VacuumBench();
-        bench.Watch.NoteRelay(true, bench.Now);
+        bench.Relay(true);
         bench.Run(milliamperes, 950);
         Assert.IsFalse(bench.Faults[Fault.VacuumIdle].IsActive);
         bench.Run(milliamperes, 50);
@@ -29,12 +29,12 @@ public class VacuumWatchTests
     public void ItEndsWhenTheVacuumRunsAndNotBefore()
     {
         VacuumBench bench = new VacuumBench();
-        bench.Watch.NoteRelay(true, bench.Now);
+        bench.Relay(true);
         bench.Run(Off, 3000);
-        bench.Watch.NoteRelay(false, bench.Now);
+        bench.Relay(false);
         bench.Run(Off, 10000);
         Assert.IsTrue(bench.Faults[Fault.VacuumIdle].IsActive);
-        bench.Watch.NoteRelay(true, bench.Now);
+        bench.Relay(true);
         bench.Run(On, 450);
         Assert.IsTrue(bench.Faults[Fault.VacuumIdle].IsActive);
         bench.Run(On, 50);
@@ -46,14 +46,14 @@ public class VacuumWatchTests
     public void ItIsSeenOnceAtEachStartThatFails()
     {
         VacuumBench bench = new VacuumBench();
-        bench.Watch.NoteRelay(true, bench.Now);
+        bench.Relay(true);
         bench.Run(Off, 2000);
         long first = bench.Faults[Fault.VacuumIdle].LastSeen;
         bench.Run(Off, 5000);
         Assert.AreEqual(first, bench.Faults[Fault.VacuumIdle].LastSeen);
-        bench.Watch.NoteRelay(false, bench.Now);
+        bench.Relay(false);
         bench.Run(Off, 2000);
-        bench.Watch.NoteRelay(true, bench.Now);
+        bench.Relay(true);
         bench.Run(Off, 2000);
         Assert.IsTrue(bench.Faults[Fault.VacuumIdle].LastSeen > first + 5000000);
         Assert.AreEqual(1, bench.Faults[Fault.VacuumIdle].Times);
@@ -63,7 +63,7 @@ public class VacuumWatchTests
     public void ACutOutThatOpensWhileItRunsIsTold()
     {
         VacuumBench bench = new VacuumBench();
-        bench.Watch.NoteRelay(true, bench.Now);
+        bench.Relay(true);
         bench.Run(On, 5000);
         Assert.IsTrue(bench.Watch.IsRunning);
         bench.Run(Off, 600);
@@ -80,9 +80,9 @@ public class VacuumWatchTests
         VacuumBench bench = new VacuumBench();
         if (hasOpened)
         {
-            bench.Watch.NoteRelay(true, bench.Now);
+            bench.Relay(true);
             bench.Run(On, 3000);
-            bench.Watch.NoteRelay(false, bench.Now);
+            bench.Relay(false);
         }
 
         bench.Run(On, 1950);
@@ -121,11 +121,11 @@ public class VacuumWatchTests
     public void NothingIsSaidOfWhatIsNotKnown()
     {
         VacuumBench bench = new VacuumBench();
-        bench.Watch.NoteRelay(true, bench.Now);
+        bench.Relay(true);
         bench.Run(Unknown, 5000);
         Assert.IsFalse(bench.Faults[Fault.VacuumIdle].IsActive);
         bench.Run(On, 2000);
-        bench.Watch.NoteRelay(false, bench.Now);
+        bench.Relay(false);
         bench.Run(Unknown, 5000);
         Assert.IsFalse(bench.Watch.IsRunning);
         Assert.IsFalse(bench.Faults.HoldsOff);

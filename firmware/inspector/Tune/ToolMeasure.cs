@@ -56,8 +56,8 @@ internal sealed class ToolMeasure
 
             _isRunning = true;
             _since = now;
-            _whole.Restart();
-            _afterSurge.Restart();
+            _whole.Reset();
+            _afterSurge.Reset();
             return;
         }
 
@@ -89,7 +89,7 @@ internal sealed class ToolMeasure
     private void Wait()
     {
         _isRunning = false;
-        _whole.Restart();
-        _afterSurge.Restart();
+        _whole.Reset();
+        _afterSurge.Reset();
     }
 }

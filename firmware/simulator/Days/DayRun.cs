@@ -141,10 +141,10 @@ internal sealed class DayRun
     {
         if (Rig.IsDark)
         {
-            Judge.Restart(now);
+            Judge.Reset(now);
             if (!_wasDark)
             {
-                _storyteller.Restart(now, Rig.Board.IsPowered ? "restarts" : "is without power");
+                _storyteller.Reset(now, Rig.Board.IsPowered ? "restarts" : "is without power");
             }
         }
         else
@@ -152,8 +152,8 @@ internal sealed class DayRun
             if (Rig.Boots != _boots)
             {
                 _boots = Rig.Boots;
-                Judge.Restart(now);
-                _storyteller.Restart(now, "comes up");
+                Judge.Reset(now);
+                _storyteller.Reset(now, "comes up");
             }
 
             Judge.Look(now, Rig.Switch.Core);

@@ -101,7 +101,7 @@ internal sealed class Judge
     /// its restart gap begins.
     /// </summary>
     /// <param name="now">Shop time in microseconds.</param>
-    public void Restart(long now)
+    public void Reset(long now)
     {
         _upSince = now;
         _openedAt = now;

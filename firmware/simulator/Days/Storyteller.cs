@@ -47,7 +47,7 @@ internal sealed class Storyteller(List<Entry> timeline)
     /// <summary>The box has lost its power, or its firmware has come up again.</summary>
     /// <param name="now">Shop time in microseconds.</param>
     /// <param name="text">What the timeline says.</param>
-    public void Restart(long now, string text)
+    public void Reset(long now, string text)
     {
         _state = VacuumState.Idle;
         _wasRunning = false;

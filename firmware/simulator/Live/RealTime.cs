@@ -29,7 +29,7 @@ internal sealed class RealTime(Rig rig)
         long target = _shopBegin + (long)Stopwatch.GetElapsedTime(_begin).TotalMicroseconds;
         if (target - rig.Board.ShopTime > LongestLag)
         {
-            Restart();
+            Reset();
             return;
         }
 
@@ -42,7 +42,7 @@ internal sealed class RealTime(Rig rig)
     }
 
     /// <summary>Goes on from the present shop time, after it has run ahead.</summary>
-    public void Restart()
+    public void Reset()
     {
         _shopBegin = rig.Board.ShopTime;
         _begin = Stopwatch.GetTimestamp();

@@ -61,7 +61,7 @@ internal static class TerminalSession
         void Hold(long microseconds)
         {
             long end = live.Rig.Board.ShopTime + microseconds;
-            time.Restart();
+            time.Reset();
             while (live.Rig.Board.ShopTime < end && !signals.HaveCome)
             {
                 time.CatchUp();
@@ -91,7 +91,7 @@ internal static class TerminalSession
             }
 
             // A wait has made shop time run ahead; from here on it keeps pace with the clock again.
-            time.Restart();
+            time.Reset();
             Console.Write(live.Rig.Switch.Console.IsAtPrompt ? "> " : "");
         }
     }

@@ -61,7 +61,7 @@ public abstract class Guide
         }
         else if (now - _askedAt > AnswerMicroseconds)
         {
-            Console.Forget();
+            Console.TakeBackQuestion();
             Abort("No answer in two minutes");
         }
     }

@@ -183,7 +183,7 @@ public sealed class SerialConsole
         Guide guide = _guide;
         if (guide != null)
         {
-            Forget();
+            TakeBackQuestion();
             guide.Abort(reason);
         }
     }
@@ -200,7 +200,7 @@ public sealed class SerialConsole
     }
 
     /// <summary>Takes back a question that waits for its answer.</summary>
-    public void Forget()
+    public void TakeBackQuestion()
     {
         if (_asking != null)
         {

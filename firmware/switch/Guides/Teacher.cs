@@ -199,8 +199,8 @@ public sealed class Teacher : Guide
         long ran = now - _since;
         if (ran < SurgeMilliseconds * 1000L)
         {
-            Meter.Restart();
-            Slow.Restart();
+            Meter.Reset();
+            Slow.Reset();
             return;
         }
 
@@ -244,8 +244,8 @@ public sealed class Teacher : Guide
         // In its first second the vacuum itself is starting up.
         if (now - _since < Second)
         {
-            Meter.Restart();
-            Slow.Restart();
+            Meter.Reset();
+            Slow.Reset();
         }
         else if (now - _since > VacuumTime)
         {
@@ -360,8 +360,8 @@ public sealed class Teacher : Guide
     {
         _stage = stage;
         _since = Console.Now;
-        Meter.Restart();
-        Slow.Restart();
+        Meter.Reset();
+        Slow.Reset();
         if (sound != null)
         {
             _sounder.Play(sound, Console.Now);

@@ -181,6 +181,6 @@ public sealed class Tester : Guide
     {
         _stage = stage;
         _since = Console.Now;
-        Meter.Restart();
+        Meter.Reset();
     }
 }

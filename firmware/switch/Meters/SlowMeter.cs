@@ -12,7 +12,7 @@ public sealed class SlowMeter
     private int _place;
     private int _answers;
 
-    /// <summary>Level that <see cref="Above"/> counts by; outlives <see cref="Restart"/>.</summary>
+    /// <summary>Level that <see cref="Above"/> counts by; outlives <see cref="Reset"/>.</summary>
     public int High;
 
     /// <summary>Answers in a row above <see cref="High"/>.</summary>
@@ -31,7 +31,7 @@ public sealed class SlowMeter
     public bool HasLeast;
 
     /// <summary>Begins anew.</summary>
-    public void Restart()
+    public void Reset()
     {
         _place = 0;
         _answers = 0;

@@ -17,10 +17,10 @@ public sealed class SwingMeter
     private int _sum;
     private int _count;
 
-    /// <summary>Level that <see cref="Above"/> counts by; outlives <see cref="Restart"/>.</summary>
+    /// <summary>Level that <see cref="Above"/> counts by; outlives <see cref="Reset"/>.</summary>
     public int High;
 
-    /// <summary>Level that <see cref="Below"/> counts by; outlives <see cref="Restart"/>.</summary>
+    /// <summary>Level that <see cref="Below"/> counts by; outlives <see cref="Reset"/>.</summary>
     public int Low;
 
     /// <summary>Buckets in a row with a swing above <see cref="High"/>.</summary>
@@ -71,7 +71,7 @@ public sealed class SwingMeter
     }
 
     /// <summary>Begins anew.</summary>
-    public void Restart()
+    public void Reset()
     {
         _last = -1;
         _beforeLast = -1;

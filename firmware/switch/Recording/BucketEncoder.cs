@@ -64,7 +64,7 @@ public sealed class BucketEncoder
 
     /// <summary>Begins anew.</summary>
     /// <param name="begin">End of the last bucket before the first, in microseconds.</param>
-    public void Restart(long begin)
+    public void Reset(long begin)
     {
         Begin = begin;
         _lastEnd = begin;

@@ -30,7 +30,7 @@ public sealed class BurstSender
     }
 
     /// <summary>Begins anew; the first burst is taken at once.</summary>
-    public void Restart()
+    public void Reset()
     {
         _next = 0;
         Stop();

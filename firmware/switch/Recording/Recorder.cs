@@ -148,8 +148,8 @@ public sealed class Recorder
             _tape.Write();
             _core.Exchange(_tape);
             _encoder.HasVacuumLine = _settings[SettingId.VacuumTurns] > 0;
-            _encoder.Restart(_bucket.EndTime);
-            _bursts.Restart();
+            _encoder.Reset(_bucket.EndTime);
+            _bursts.Reset();
             _isRecording = true;
             output.Text("buckets ").Number(_encoder.Begin).End();
         }

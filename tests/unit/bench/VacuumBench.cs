@@ -8,11 +8,19 @@ internal sealed class VacuumBench
     public readonly FaultMonitor Faults;
     public readonly VacuumWatch Watch;
     public long Now = 1000000;
+    private bool _isClosed;
 
     public VacuumBench()
     {
         Faults = new FaultMonitor(new NoticeQueue(), Now);
         Watch = new VacuumWatch(Now);
+    }
+
+    /// <summary>The relay is told to close or to open.</summary>
+    public void Relay(bool isClosed)
+    {
+        _isClosed = isClosed;
+        Watch.NoteRelay(Now);
     }
 
     /// <summary>The line shows a current for a time.</summary>
@@ -21,7 +29,7 @@ internal sealed class VacuumBench
         for (int i = 0; i < milliseconds; i += 50)
         {
             Now += 50000;
-            Watch.Accept(milliamperes, Faults, Now);
+            Watch.Accept(milliamperes, _isClosed, Faults, Now);
         }
     }
 }

@@ -113,6 +113,6 @@ internal sealed class PictureSession : IDisposable
             Show();
         }
 
-        _time.Restart();
+        _time.Reset();
     }
 }
