@@ -48,7 +48,7 @@ public sealed class Controls
         }
     }
 
-    /// <summary>Clears the faults that wait for a person; one that is still there comes back by itself.</summary>
+    /// <summary>Clears all faults that keep the vacuum off. One whose cause is still there comes back by itself.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void ClearFaults(long now)
     {

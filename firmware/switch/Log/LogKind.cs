@@ -3,19 +3,19 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Kinds of entries in the event log. The numbers are stored in flash: a number never changes its meaning.</summary>
 public enum LogKind
 {
-    /// <summary>The vacuum's state changed.</summary>
+    /// <summary>The vacuum's state changed. First: the old state; second: the new one; figure: the vacuum event.</summary>
     StateChanged = 0,
 
-    /// <summary>A fault came up.</summary>
+    /// <summary>A fault came up. First: the fault; second: 1 when it stays until cleared; figure: what was seen of it.</summary>
     FaultRaised = 1,
 
-    /// <summary>A fault ended.</summary>
+    /// <summary>A fault ended. First: the fault; figure: after how many seconds.</summary>
     FaultEnded = 2,
 
-    /// <summary>The longest run ends soon.</summary>
+    /// <summary>The longest run ends soon. Figure: in how many seconds.</summary>
     LongRunAhead = 3,
 
-    /// <summary>The relay's heartbeat stopped for too long.</summary>
+    /// <summary>The relay's heartbeat paused for too long. Figure: for how many ms.</summary>
     RelayLost = 4,
 
     /// <summary>The board came up. First: the reason; figure: restarts in a row.</summary>
@@ -48,6 +48,6 @@ public enum LogKind
     /// </summary>
     Probed = 13,
 
-    /// <summary>The core told something that this version has no words for.</summary>
+    /// <summary>The core has sent a notice of a kind that has no entry here.</summary>
     Unknown = 255,
 }
