@@ -5,7 +5,7 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Counts run time and starts of the vacuum and keeps them in flash.</summary>
 /// <remarks>
 /// They are written with the vacuum off, each time another quarter of an hour of run time has added up. So a power cut loses
-/// little more than that, and a thousand hours of vacuuming take at most four thousand writes.
+/// at most that and the run that is under way, and a thousand hours of vacuuming take about four thousand writes.
 /// </remarks>
 public sealed class RunHours
 {
