@@ -65,7 +65,7 @@ public sealed class Restarter
     }
 
     /// <summary>
-    /// Once the board has run for a minute, the row of restarts is over, and the next boot must not go on counting it.
+    /// Once the board has run for a minute, the restarts before that must no longer count as restarts in a row.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void ForgiveRestarts(long now)

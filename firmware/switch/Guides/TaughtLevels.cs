@@ -2,9 +2,9 @@ namespace NanoDustSwitch.Firmware;
 
 /// <summary>The levels for a tool, from what was measured of the tool and of the line without it.</summary>
 /// <remarks>
-/// Start-at becomes half the tool's current. Where a lower one is set already it stays, because another tool may need it. Both
-/// levels keep about the distance from the noise that the core itself keeps from its noise floors. How often noise starts the
-/// vacuum at such levels is measured by the benchmark, and that tools do start it by the tests with random shops.
+/// Start-at becomes half the tool's current. If a lower one is already set it stays, because another tool may need it. Both
+/// levels keep about the same distance from the noise as the core itself keeps from its noise floors. The benchmark measures
+/// how often noise starts the vacuum at such levels, and tests with random shops check that tools do start it.
 /// </remarks>
 public sealed class TaughtLevels
 {

@@ -4,8 +4,8 @@ namespace NanoDustSwitch.Firmware;
 
 /// <summary>
 /// Teaches the switch a tool. It measures the quiet line, the tool and, if the person wants that, what the vacuum alone puts on
-/// the tool's line. Then it says what it would set, and sets and saves that after a yes. The vacuum is held off all the time,
-/// except in its own step.
+/// the tool's line. Then it says which levels it would set, and sets and saves them if the person says yes. The vacuum is held
+/// off all the time, except in the step that measures it.
 /// </summary>
 public sealed class Teacher : Guide
 {
@@ -317,7 +317,8 @@ public sealed class Teacher : Guide
         Console.EndGuide();
     }
 
-    // From the swing of single cycles, or, where the tool cannot be told from the noise in these, from the slow lane's answers.
+    // Works out the levels from the swing of single cycles. If the tool cannot be told from the noise in these, it uses the slow
+    // lane's answers instead.
     private TaughtLevels Levels()
     {
         int slowQuiet = Greater(_slowIdle, _slowVacuum);

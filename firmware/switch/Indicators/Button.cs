@@ -33,7 +33,7 @@ public sealed class Button
 
             _upSince = now;
 
-            // A long press acts while it is still held, so that a person feels when it has been long enough.
+            // A long press acts while the button is still held, so that the person knows when it has been long enough.
             if (!_hasActed && now - _downSince >= LongestShortMicroseconds)
             {
                 _hasActed = true;
@@ -43,7 +43,7 @@ public sealed class Button
             return ButtonPress.None;
         }
 
-        // A contact that opens for less than the bounce time bounces: the press goes on.
+        // A contact that opens for less than the bounce time is only bouncing, and the press goes on.
         if (_wasDown && now - _upSince >= ShortestMicroseconds)
         {
             _wasDown = false;

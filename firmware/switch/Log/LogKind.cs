@@ -43,8 +43,8 @@ public enum LogKind
     PartFailed = 12,
 
     /// <summary>
-    /// The relay was opened for a moment to see whether the current goes with it. First: 1 when it went; figure: after how many
-    /// ms.
+    /// The relay was opened for a moment to see whether the current on the tool's line goes away with it. First: 1 if it did,
+    /// else 0; figure: after how many ms.
     /// </summary>
     Probed = 13,
 

@@ -100,7 +100,7 @@ public sealed class SettingsDesk
         return changed;
     }
 
-    /// <summary>Puts all settings to their defaults.</summary>
+    /// <summary>Sets all settings to their defaults.</summary>
     /// <param name="for230Volts">Whether to take the defaults for 230 V mains.</param>
     /// <returns><see cref="SettingChange.Done"/>, or the rule that the defaults break with this board's converter.</returns>
     public SettingChange UseDefaults(bool for230Volts)
@@ -109,9 +109,9 @@ public sealed class SettingsDesk
     }
 
     /// <summary>
-    /// Keeps the settings over a power cut: writes them to flash at once while tool and vacuum are off, and otherwise as soon as
-    /// they are. A write stalls the readings for up to some hundred milliseconds, so it has to wait for a moment in which that
-    /// does no harm.
+    /// Saves the settings: writes them to flash at once if tool and vacuum are off, and otherwise as soon as they are. During a
+    /// write, which may take some hundred milliseconds, the board cannot read the sensor, so it must wait until that does no
+    /// harm.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
     /// <returns>Whether they are saved now, will be saved later, or could not be saved.</returns>

@@ -3,9 +3,9 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// All rules that settings must keep, with the sentences for those that break them. <see cref="SettingValues"/> takes new values
-/// through here and in no other way, whether a person types them, a guide measures them, or flash, a file or a recording holds
-/// them.
+/// All rules that settings must keep, with the sentences for those that break them. New values reach
+/// <see cref="SettingValues"/> only through here, whether a person types them, a guide measures them, or they come from flash,
+/// a file or a recording.
 /// </summary>
 public sealed class SettingsGate
 {
@@ -99,8 +99,8 @@ public sealed class SettingsGate
     /// </summary>
     /// <param name="output">Where to.</param>
     /// <param name="refusal">The rule.</param>
-    /// <param name="shown">Whose figures are shown: those in use where one setting was to be changed, the draft itself where many
-    /// were.</param>
+    /// <param name="shown">The values that the sentence shows: those in use when one setting was to be changed, and the draft
+    /// itself when many were.</param>
     /// <returns>The output.</returns>
     public TextOutput Explain(TextOutput output, SettingChange refusal, SettingsDraft shown)
     {

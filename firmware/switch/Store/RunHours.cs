@@ -49,7 +49,7 @@ public sealed class RunHours
     }
 
     /// <summary>Tells whether it is time to look at the filter.</summary>
-    /// <param name="everyMilliseconds">Run time after which it is time, in ms; 0 for never.</param>
+    /// <param name="everyMilliseconds">Run time between two looks, in ms; 0 for never.</param>
     /// <returns>True when it is.</returns>
     public bool IsFilterDue(int everyMilliseconds)
     {
