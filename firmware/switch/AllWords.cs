@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>All words of the console, each with the parts of the switch that it uses.</summary>
+/// <summary>Makes the words of the console and hands each one the parts of the switch that it uses.</summary>
 internal static class AllWords
 {
     /// <summary>Makes the words, in the order in which 'help' shows them.</summary>

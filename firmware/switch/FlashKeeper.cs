@@ -3,16 +3,16 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Writes to flash when that does no harm. A write stalls the readings, so it waits until tool and vacuum are off, and a step
-/// does one write.
+/// Writes to flash at moments when that does no harm. During a write the board cannot read the sensor, so a write waits until
+/// tool and vacuum are off, and one step does at most one write.
 /// </summary>
 public sealed class FlashKeeper
 {
     // The event log is written at most once in ten minutes, to spare the flash.
     private const long LogPeriodMicroseconds = 10 * Time.Minute;
 
-    // How long after the vacuum has gone off a write may still begin. It is over before the relay may close again, so that no
-    // tool's start has to wait for it.
+    // Run hours and log are written within this time after the vacuum has gone off. The relay then has to stay open for the
+    // restart-gap in any case, 0.5 s by default. The write is over by then, so no tool's start has to wait for it.
     private const long JustOffMicroseconds = 100 * Time.Millisecond;
 
     private readonly DetectionCore _core;
@@ -30,8 +30,8 @@ public sealed class FlashKeeper
     /// <param name="hours">The run hours.</param>
     /// <param name="log">The event log.</param>
     /// <param name="desk">The settings.</param>
-    /// <param name="journal">Where it is logged that the filter is due.</param>
-    /// <param name="console">Where it is said that the settings were saved.</param>
+    /// <param name="journal">Takes the log entry that the filter is due.</param>
+    /// <param name="console">Tells the person whether the settings were saved.</param>
     public FlashKeeper(
         DetectionCore core, BootRecord boot, RunHours hours, EventLog log, SettingsDesk desk, Journal journal, SerialConsole console)
     {
@@ -44,12 +44,13 @@ public sealed class FlashKeeper
         _console = console;
     }
 
-    /// <summary>Writes what waits, if it may.</summary>
+    /// <summary>Does one of the writes that are waiting, if this is a good moment for it.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        // That the vacuum is held off must outlive a power cut also when a tool runs now. With the relay open, a write stalls
-        // nothing that matters.
+        // The boot record does not wait for the tool to stop. It says whether a person holds the vacuum off, and that must
+        // survive a power cut which comes while the tool still runs. The relay is open, so nothing that matters misses the
+        // readings.
         if (_boot.IsWriteWaiting && _core.IsRelayResting)
         {
             _boot.IsWriteWaiting = false;
@@ -57,8 +58,8 @@ public sealed class FlashKeeper
             return;
         }
 
-        // Run hours and log, which nobody has asked to be saved, are written just after the vacuum has gone off, or once nobody
-        // has worked for as long as a log entry may wait.
+        // Nobody has asked for run hours and log to be saved, so writing them must not get in anybody's way. They are written
+        // just after the vacuum has gone off, or once nobody has worked for ten minutes.
         long off = now - _core.Vacuum.Since;
         bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
         bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog

@@ -3,7 +3,10 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The switch: one loop, no threads. Every step reads a bucket, decides, feeds the relay and serves a little of the rest.</summary>
+/// <summary>
+/// The whole firmware above the board. It has no threads: whoever owns it calls <see cref="Step"/> again and again. Each step
+/// reads one bucket, decides, toggles the relay's line if the relay is to be closed, and does a small part of everything else.
+/// </summary>
 public sealed class Switch
 {
     private readonly Heartbeat _heartbeat;
@@ -14,11 +17,11 @@ public sealed class Switch
     private readonly Journal _journal;
     private int _turn;
 
-    /// <summary>Initializes a new instance of the <see cref="Switch"/> class: the boot.</summary>
+    /// <summary>Initializes a new instance of the <see cref="Switch"/> class. This is the boot.</summary>
     /// <param name="board">The board.</param>
     public Switch(IBoard board)
     {
-        // Before anything else: the relay's line rests.
+        // Comes before anything else, because it puts the relay's line to rest.
         _heartbeat = new Heartbeat(board);
         Safe = new SafeBoard(board);
         Boot = new BootRecord(Safe);
@@ -62,7 +65,7 @@ public sealed class Switch
     /// <summary>The settings in flash.</summary>
     public readonly SettingValues SavedSettings = new SettingValues();
 
-    /// <summary>Where settings are changed and kept.</summary>
+    /// <summary>Changes and saves the settings.</summary>
     public readonly SettingsDesk Desk;
 
     /// <summary>The event log.</summary>
@@ -77,13 +80,15 @@ public sealed class Switch
     /// <summary>The rate and the gaps of the readings.</summary>
     public readonly ReadingStatistics Readings = new ReadingStatistics();
 
-    /// <summary>The parts of the board that must not matter, with the count of what they threw.</summary>
+    /// <summary>
+    /// The parts of the board whose failure must not touch the relay, with counts of the exceptions that they have thrown.
+    /// </summary>
     public readonly SafeBoard Safe;
 
-    /// <summary>What a person can do with the switch.</summary>
+    /// <summary>What a person can do with the switch, by button or console.</summary>
     public readonly Controls Controls;
 
-    /// <summary>Why the vacuum is on or off, in a sentence.</summary>
+    /// <summary>Writes the sentence that says why the vacuum is on or off.</summary>
     public readonly WhyText Why;
 
     /// <summary>The console.</summary>
@@ -104,13 +109,13 @@ public sealed class Switch
         get { return _reader.Now; }
     }
 
-    /// <summary>Gets a value indicating whether the board has been told to restart; a step then does nothing.</summary>
+    /// <summary>Gets a value indicating whether the board has been told to restart. From then on a step does nothing.</summary>
     public bool IsRestarting
     {
         get { return _restarter.IsRestarting; }
     }
 
-    /// <summary>Does one step: about 2.5 ms of readings, and what follows from them.</summary>
+    /// <summary>Does one step: takes about 2.5 ms of readings and acts on them.</summary>
     public void Step()
     {
         if (_restarter.IsRestarting)
@@ -156,7 +161,8 @@ public sealed class Switch
                 _journal.TakeNotices(Console.IsGuiding, now);
             }
 
-            // No readings are taken meanwhile, so every second step serves a little of the rest: the holes stay short.
+            // While the rest is served no readings are taken. To keep that hole short, it is served only at every second step,
+            // and only one part of it each time.
             _turn = (_turn + 1) & 7;
             if ((_turn & 1) != 0)
             {
@@ -167,11 +173,11 @@ public sealed class Switch
         {
             if (_restarter.IsRestarting)
             {
-                // The restart itself failed, with the relay's line at rest. Whoever calls has to see to it.
+                // The restart itself has failed. The relay's line rests already; what else to do is up to the caller.
                 throw;
             }
 
-            // Nobody expected this, so nothing is known: relay off, then begin anew.
+            // Nobody expected this exception, so no state can be trusted any more. Open the relay and boot afresh.
             _restarter.Restart(BootReason.Unexpected);
         }
     }

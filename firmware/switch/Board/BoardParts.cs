@@ -9,13 +9,13 @@ public enum BoardParts
     /// <summary>None.</summary>
     None = 0,
 
-    /// <summary>The relay's line: nothing can close the relay.</summary>
+    /// <summary>The pin of the relay's line. Without it nothing can close the relay.</summary>
     RelayLine = 1,
 
-    /// <summary>The converter's channel of the tool's line.</summary>
+    /// <summary>The converter's channel for the tool's line.</summary>
     ToolLine = 2,
 
-    /// <summary>The converter's channel of the vacuum's line.</summary>
+    /// <summary>The converter's channel for the vacuum's own line.</summary>
     VacuumLine = 4,
 
     /// <summary>The lamp's pin.</summary>
@@ -30,6 +30,6 @@ public enum BoardParts
     /// <summary>The serial port.</summary>
     Serial = 64,
 
-    /// <summary>The flash's files.</summary>
+    /// <summary>The files in flash.</summary>
     Flash = 128,
 }

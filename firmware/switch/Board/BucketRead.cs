@@ -1,12 +1,12 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What came of reading a bucket.</summary>
+/// <summary>The result of trying to read a bucket.</summary>
 public enum BucketRead
 {
-    /// <summary>A bucket.</summary>
+    /// <summary>There is a new bucket.</summary>
     Done = 0,
 
-    /// <summary>No time has passed, so there is no bucket: a read failed at once.</summary>
+    /// <summary>There is no bucket, because a read failed at once and no time has passed.</summary>
     Nothing = 1,
 
     /// <summary>The clock stands still or runs backwards.</summary>

@@ -3,18 +3,23 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Reads bucket after bucket. They end on a fixed grid, so that they are alike whatever the steps between them cost.</summary>
+/// <summary>
+/// Reads one bucket after the other. Buckets end at multiples of 2.5 ms of the board's time, so they are equally long however
+/// long the steps between them take.
+/// </summary>
 /// <remarks>
-/// Some readings of the next bucket are taken before one is closed: closing takes its time, and the hole in the readings must not
-/// sit at the same place of every mains cycle, where it could hide a rectifier's narrow pulse for good.
+/// Closing a bucket takes time in which nothing is read. If this hole came at the same place of every mains cycle, it could hide
+/// the narrow current pulse of a rectifier for good. So when a bucket ends, the reader first takes some readings of the next one,
+/// for a different length of time each time, and only then closes the bucket. That moves the hole about.
 /// </remarks>
 public sealed class BucketReader
 {
-    // More than a bucket holds at the fastest conversion (40 µs): if so many come, the clock stands still.
+    // At the fastest conversion, 40 µs, 62 readings fit into a bucket. If more come, the clock stands still.
     private const int Most = 64;
 
-    // The hole begins up to 1.2 ms after a bucket's end, at one of 17 places. 7 places further each time is 11 further in the next
-    // half cycle of 50 Hz, which is four buckets: far enough for the other half of a pulse to be seen.
+    // The hole begins 0 to 1.2 ms after a bucket's end, at one of 17 places, and moves on by 7 places with each bucket. A half
+    // cycle of 50 Hz is four buckets, so from one half cycle to the next the hole moves by 28, which is 11 modulo 17. That is far
+    // enough for the part of a pulse that it has hidden to be seen the next time.
     private const int Places = 17;
     private const int Stride = 7;
     private const int PlaceMicroseconds = 75;
@@ -34,13 +39,15 @@ public sealed class BucketReader
     /// <summary>Whether a sensor is fitted to the vacuum's own line.</summary>
     public bool ReadsVacuumLine;
 
-    /// <summary>Takes the readings themselves, beside the buckets; null when nobody wants them.</summary>
+    /// <summary>Gets a copy of each single reading; null while nobody wants the readings themselves.</summary>
     public ReadingTape Tape;
 
-    /// <summary>Time at which its readings were taken, in microseconds; later than its end after a stall.</summary>
+    /// <summary>
+    /// Time in microseconds at which the last bucket's readings were complete. After a stall it is later than the bucket's end.
+    /// </summary>
     public long Now;
 
-    /// <summary>Looks at the clock that showed no later time, when it stands.</summary>
+    /// <summary>How many times in a row the clock has been found at the same time, while it stands still.</summary>
     public int LooksAtOneTime;
 
     /// <summary>Initializes a new instance of the <see cref="BucketReader"/> class.</summary>
@@ -56,7 +63,7 @@ public sealed class BucketReader
     }
 
     /// <summary>Reads the next bucket.</summary>
-    /// <returns>What came of it.</returns>
+    /// <returns>Whether there is a new bucket, and if not, why.</returns>
     public BucketRead Read()
     {
         int[] readings = _next;
@@ -114,7 +121,7 @@ public sealed class BucketReader
         }
         else
         {
-            // The board was busy elsewhere; the core sees the gap in the next bucket's time.
+            // The board was busy with something else for more than a bucket. The next bucket's end tells the core of the gap.
             _nextEnd = GridAfter(now);
             _statistics.NoteGap(_nextEnd - end - Bucket.Microseconds);
         }
@@ -134,7 +141,7 @@ public sealed class BucketReader
         return BucketRead.Done;
     }
 
-    // A converter that throws is a read that failed; the fault monitor knows when it is one too many.
+    // When the converter throws, that counts as one failed read. The fault monitor decides how many of them are a fault.
     private static int Failed(int[] readings, int from)
     {
         int count = from < Most ? from : Most - 1;
@@ -155,7 +162,8 @@ public sealed class BucketReader
         }
         catch (Exception)
         {
-            // The tool's line shows whether the converter works; without this one nothing is known about the vacuum's current.
+            // -1 says that the vacuum's current is not known. That is no fault: the tool's line shows whether the converter
+            // works.
             return -1;
         }
     }
@@ -171,7 +179,8 @@ public sealed class BucketReader
             return BucketRead.Done;
         }
 
-        // A read that failed at once is no bucket; so many looks at one time, or a clock that runs back, is a fault.
+        // A read that failed at once makes no bucket, and may go well the next time. But when the clock shows the same time again
+        // and again, or runs backwards, it is a fault.
         LooksAtOneTime += count > 0 ? count : 1;
         return LooksAtOneTime >= Most || now < Now ? BucketRead.ClockStands : BucketRead.Nothing;
     }

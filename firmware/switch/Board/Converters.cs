@@ -3,7 +3,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Where a healthy sensor rests on a board's converter.</summary>
+/// <summary>Says at which voltages a healthy sensor may rest, for the converter of a board.</summary>
 public static class Converters
 {
     // Sensors are biased to the middle of the ESP32 converter's useful span of 150 to 2450 mV, or just below it. A half-wave
@@ -11,14 +11,15 @@ public static class Converters
     private const int LeastRestMillivolts = 850;
     private const int GreatestRestMillivolts = 1750;
 
-    // Ten volts: more than any converter of a board takes.
+    // No converter on such a board takes ten volts.
     private const int MostMillivolts = 10000;
 
     /// <summary>Describes a converter.</summary>
-    /// <param name="fullScale">Its greatest count.</param>
-    /// <param name="microvoltsACount">Size of a count in µV.</param>
-    /// <returns>Its scale and rest band.</returns>
-    /// <exception cref="ArgumentOutOfRangeException">A sensor could not rest on it. With a wrong scale noise would look like a tool.</exception>
+    /// <param name="fullScale">Its greatest count, for example 4095.</param>
+    /// <param name="microvoltsACount">Size of a count in µV, for example 806.</param>
+    /// <returns>Its scale, and the band in which a sensor may rest.</returns>
+    /// <exception cref="ArgumentOutOfRangeException">Full scale is not above the highest resting voltage of 1.75 V, or it is
+    /// above 10 V. Such a scale is wrong, and with a wrong scale noise could be taken for a tool.</exception>
     public static ConverterScale Of(int fullScale, int microvoltsACount)
     {
         long top = (long)fullScale * microvoltsACount / 1000;

@@ -9,25 +9,28 @@ public sealed class ReadingStatistics
     private int _moved;
     private int _lastLeast = -1;
 
-    /// <summary>Readings in the second under way.</summary>
+    /// <summary>Number of readings so far in the current second.</summary>
     public int Count;
 
-    /// <summary>Whether the spread of the readings is noted.</summary>
+    /// <summary>Whether to call <see cref="NoteSpread"/> for every bucket.</summary>
     public bool NotesSpread;
 
-    /// <summary>Readings in the last whole second.</summary>
+    /// <summary>Readings a second, over the last whole second.</summary>
     public int ASecond;
 
-    /// <summary>Longest time without a bucket since the board came up, in microseconds.</summary>
+    /// <summary>Longest gap between two buckets since the board came up, in microseconds.</summary>
     public int WorstGapMicroseconds;
 
-    /// <summary>Least reading since <see cref="StartSpread"/>.</summary>
+    /// <summary>Least reading since <see cref="StartSpread"/>, in counts.</summary>
     public int Least;
 
-    /// <summary>Greatest reading since <see cref="StartSpread"/>.</summary>
+    /// <summary>Greatest reading since <see cref="StartSpread"/>, in counts.</summary>
     public int Greatest;
 
-    /// <summary>Gets how many of the converter's bits have been seen to move since <see cref="StartSpread"/>; a dead one stays out.</summary>
+    /// <summary>
+    /// Gets how many of the converter's bits have been both 0 and 1 since <see cref="StartSpread"/>. A bit that is stuck is not
+    /// among them.
+    /// </summary>
     public int MovingBits
     {
         get
@@ -42,7 +45,7 @@ public sealed class ReadingStatistics
         }
     }
 
-    /// <summary>Begins to note the spread of the readings.</summary>
+    /// <summary>Begins to note the spread of the readings: the least, the greatest, and which bits change.</summary>
     public void StartSpread()
     {
         Least = int.MaxValue;
@@ -52,13 +55,16 @@ public sealed class ReadingStatistics
         NotesSpread = true;
     }
 
-    /// <summary>Ends it.</summary>
+    /// <summary>Ends what <see cref="StartSpread"/> began; the results stay.</summary>
     public void EndSpread()
     {
         NotesSpread = false;
     }
 
-    /// <summary>Looks whether a second is over; at least ten times a second.</summary>
+    /// <summary>
+    /// Works out the rate when a second is over. Must be called at least ten times a second, so that the second is not much too
+    /// long.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
@@ -71,7 +77,7 @@ public sealed class ReadingStatistics
     }
 
     /// <summary>Notes a gap between two buckets.</summary>
-    /// <param name="gap">Time without a bucket in microseconds.</param>
+    /// <param name="gap">Length of the gap in microseconds.</param>
     public void NoteGap(long gap)
     {
         if (gap > WorstGapMicroseconds)
@@ -89,7 +95,7 @@ public sealed class ReadingStatistics
             return;
         }
 
-        // Least and greatest are readings themselves, so their bits are the converter's.
+        // Least and greatest are single readings, not means, so a bit that differs between them is one of the converter's.
         _moved |= bucket.Least ^ bucket.Greatest;
         if (_lastLeast >= 0)
         {

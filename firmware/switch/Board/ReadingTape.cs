@@ -2,16 +2,17 @@ using System;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Some buckets' readings as they came, with the times between which they were taken.</summary>
+/// <summary>Holds the single readings of up to 16 buckets, with the times at which they were taken.</summary>
 /// <remarks>
-/// A run is a row of readings without a hole. A bucket has two: what was read before the last bucket was closed, and the rest.
+/// A run is a row of readings without a hole between them. A bucket has two runs: the readings taken before the previous bucket
+/// was closed (see <see cref="BucketReader"/>), and those taken afterwards.
 /// </remarks>
 public sealed class ReadingTape
 {
-    /// <summary>Most readings.</summary>
+    /// <summary>Most readings that it can hold.</summary>
     public const int Most = 512;
 
-    /// <summary>Most runs; 16 buckets, two cycles of 50 Hz.</summary>
+    /// <summary>Most runs that it can hold: those of 16 buckets, which are two cycles of 50 Hz.</summary>
     public const int MostRuns = 32;
 
     /// <summary>The readings in counts; a negative one is a failed read.</summary>
@@ -20,7 +21,7 @@ public sealed class ReadingTape
     /// <summary>Number of readings in each run.</summary>
     public readonly int[] Counts = new int[MostRuns];
 
-    /// <summary>Beginning of each run, in microseconds since <see cref="Begin"/>.</summary>
+    /// <summary>When each run begins, in microseconds after <see cref="Begin"/>.</summary>
     public readonly int[] Begins = new int[MostRuns];
 
     /// <summary>Length of each run in microseconds.</summary>
@@ -32,10 +33,10 @@ public sealed class ReadingTape
     /// <summary>Number of runs.</summary>
     public int Runs;
 
-    /// <summary>Time from which the runs count, in microseconds.</summary>
+    /// <summary>Time from which the beginnings of the runs are counted, in microseconds.</summary>
     public long Begin;
 
-    /// <summary>Whether no other bucket fits.</summary>
+    /// <summary>Whether no further bucket fits.</summary>
     public bool IsFull;
 
     private bool _hasBegun;
@@ -44,7 +45,10 @@ public sealed class ReadingTape
     private long _aheadEnd;
     private long _resumedAt;
 
-    /// <summary>Makes it empty; the first bucket to be taken is the one after the next.</summary>
+    /// <summary>
+    /// Empties the tape. The bucket that is under way is not taken, because nobody noted when its readings began; the first one
+    /// to be taken is the one after it.
+    /// </summary>
     public void Reset()
     {
         Count = 0;
@@ -53,8 +57,8 @@ public sealed class ReadingTape
         _hasBegun = false;
     }
 
-    /// <summary>The readings of a bucket go on after the hole.</summary>
-    /// <param name="ahead">Readings that were taken before it.</param>
+    /// <summary>Notes that the readings of a bucket go on after the hole in which the previous bucket was closed.</summary>
+    /// <param name="ahead">Number of readings that were taken before the hole.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Resume(int ahead, long now)
     {
@@ -62,11 +66,12 @@ public sealed class ReadingTape
         _resumedAt = now;
     }
 
-    /// <summary>Takes the readings of a bucket that is whole.</summary>
-    /// <param name="readings">The readings.</param>
-    /// <param name="count">How many.</param>
-    /// <param name="end">Time at which the last was taken, in microseconds.</param>
-    /// <param name="aheadEnd">Time at which those of the next bucket that came before the hole were taken, in microseconds.</param>
+    /// <summary>Takes the readings of a complete bucket, unless the tape is full.</summary>
+    /// <param name="readings">The readings in counts.</param>
+    /// <param name="count">How many there are.</param>
+    /// <param name="end">Time at which the last one was taken, in microseconds.</param>
+    /// <param name="aheadEnd">Time at which the hole after it begins, in microseconds. Up to then readings of the next bucket
+    /// were taken.</param>
     public void Add(int[] readings, int count, long end, long aheadEnd)
     {
         if (!_hasBegun)

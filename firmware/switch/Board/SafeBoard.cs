@@ -2,18 +2,21 @@ using System;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The parts of the board that must never matter to the vacuum: what they throw is counted and forgotten.</summary>
+/// <summary>
+/// The parts of the board whose failure must never touch the vacuum: serial line, lamp, sounder, button and flash. Their
+/// exceptions are caught here and counted.
+/// </summary>
 public sealed class SafeBoard
 {
     private readonly IBoard _board;
 
-    /// <summary>Exceptions of the serial line.</summary>
+    /// <summary>Number of exceptions of the serial line since the boot.</summary>
     public int SerialTroubles;
 
-    /// <summary>Exceptions of lamp, sounder and button.</summary>
+    /// <summary>Number of exceptions of lamp, sounder and button since the boot.</summary>
     public int PanelTroubles;
 
-    /// <summary>Exceptions of the flash.</summary>
+    /// <summary>Number of exceptions of the flash since the boot.</summary>
     public int FlashTroubles;
 
     /// <summary>Whether the last look at the button failed.</summary>
@@ -27,7 +30,7 @@ public sealed class SafeBoard
     }
 
     /// <summary>Asks whether the button is pressed.</summary>
-    /// <returns>True when it is; false when it cannot be told.</returns>
+    /// <returns>True when it is; false also when it cannot be read (see <see cref="IsButtonUnknown"/>).</returns>
     public bool IsButtonDown()
     {
         try
@@ -72,9 +75,9 @@ public sealed class SafeBoard
         }
     }
 
-    /// <summary>Takes the bytes that have come.</summary>
+    /// <summary>Takes the bytes that have come over the serial line, without waiting for more.</summary>
     /// <param name="buffer">Where they go.</param>
-    /// <returns>Number of bytes; 0 also when the line is broken.</returns>
+    /// <returns>Number of bytes; 0 also when reading failed.</returns>
     public int ReadSerial(byte[] buffer)
     {
         try
@@ -89,9 +92,9 @@ public sealed class SafeBoard
         }
     }
 
-    /// <summary>Sends bytes.</summary>
-    /// <param name="buffer">Where they are.</param>
-    /// <param name="count">How many.</param>
+    /// <summary>Sends bytes over the serial line.</summary>
+    /// <param name="buffer">The bytes, from index 0 on.</param>
+    /// <param name="count">How many, at most 120.</param>
     public void WriteSerial(byte[] buffer, int count)
     {
         try
@@ -104,9 +107,9 @@ public sealed class SafeBoard
         }
     }
 
-    /// <summary>Reads a slot.</summary>
-    /// <param name="slot">Number of the slot.</param>
-    /// <param name="buffer">Where the bytes go.</param>
+    /// <summary>Reads a slot of the flash.</summary>
+    /// <param name="slot">Number of the slot, 0 to <see cref="Slots.Count"/> - 1.</param>
+    /// <param name="buffer">Where the bytes go; <see cref="Slots.Size"/> long.</param>
     /// <returns>Number of bytes, 0 when it was never written, -1 when it cannot be read.</returns>
     public int ReadSlot(int slot, byte[] buffer)
     {
@@ -122,11 +125,11 @@ public sealed class SafeBoard
         }
     }
 
-    /// <summary>Writes a slot.</summary>
-    /// <param name="slot">Number of the slot.</param>
-    /// <param name="buffer">Where the bytes are.</param>
-    /// <param name="count">How many.</param>
-    /// <returns>False when it failed.</returns>
+    /// <summary>Writes a slot of the flash.</summary>
+    /// <param name="slot">Number of the slot, 0 to <see cref="Slots.Count"/> - 1.</param>
+    /// <param name="buffer">The bytes.</param>
+    /// <param name="count">How many, at most <see cref="Slots.Size"/>.</param>
+    /// <returns>False when the write failed.</returns>
     public bool WriteSlot(int slot, byte[] buffer, int count)
     {
         try

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Who owns which slots of the flash. Each owner has two, written in turn.</summary>
+/// <summary>Which slots of the flash belong to whom. Each owner has two slots and writes them in turn.</summary>
 public static class Slots
 {
     /// <summary>Size of a slot in bytes.</summary>

@@ -2,10 +2,13 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Something that goes on for a while at the console and asks the person for this and that. A typed line ends it.</summary>
+/// <summary>
+/// A dialogue of several steps at the console, such as teaching a tool: it measures, asks questions, and tells the person what
+/// to do. A line that is typed while no question waits for its answer ends it.
+/// </summary>
 public abstract class Guide
 {
-    /// <summary>Longest wait for an answer, in microseconds.</summary>
+    /// <summary>How long the guide waits for an answer before it ends, in microseconds.</summary>
     protected const long AnswerMicroseconds = 2 * Time.Minute;
 
     private long _askedAt;
@@ -20,13 +23,15 @@ public abstract class Guide
         Core = core;
     }
 
-    /// <summary>Gets what the swing did; it is shown every bucket.</summary>
+    /// <summary>Gets the meter that follows the swing of every bucket.</summary>
     public SwingMeter Meter { get; } = new SwingMeter();
 
-    /// <summary>Gets what the slow lane said meanwhile.</summary>
+    /// <summary>Gets the meter that follows the answers of the slow lane.</summary>
     public SlowMeter Slow { get; } = new SlowMeter();
 
-    /// <summary>Gets a value indicating whether the guide waits for the button, so that a press does not end it.</summary>
+    /// <summary>
+    /// Gets a value indicating whether the guide uses the button itself; else a press of the button ends the guide.
+    /// </summary>
     public virtual bool UsesButton
     {
         get { return false; }
@@ -38,8 +43,8 @@ public abstract class Guide
     /// <summary>Gets the core.</summary>
     protected DetectionCore Core { get; }
 
-    /// <summary>Looks at a bucket with a valid window.</summary>
-    /// <param name="core">The core that has taken it.</param>
+    /// <summary>Measures. To be called after every bucket, as long as the swing can be believed.</summary>
+    /// <param name="core">The core, which has taken the bucket.</param>
     public void Look(DetectionCore core)
     {
         Meter.Accept(core.Swing);
@@ -51,7 +56,10 @@ public abstract class Guide
         }
     }
 
-    /// <summary>Goes on; called every now and then while the console has room.</summary>
+    /// <summary>
+    /// Goes on with the guide, or ends it when a question has gone unanswered for too long. Called by the console while there
+    /// is room for output.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
@@ -66,20 +74,20 @@ public abstract class Guide
         }
     }
 
-    /// <summary>Takes an answer.</summary>
-    /// <param name="isYes">Whether it was yes.</param>
+    /// <summary>Takes the answer to the question that was asked.</summary>
+    /// <param name="isYes">Whether it was yes; anything else counts as no.</param>
     public abstract void Answer(bool isYes);
 
-    /// <summary>Ends it before its time, with nothing changed.</summary>
-    /// <param name="reason">Why, as the beginning of a sentence.</param>
+    /// <summary>Ends the guide early and leaves all settings as they are.</summary>
+    /// <param name="reason">Why it ends, as the beginning of a sentence.</param>
     public abstract void Abort(string reason);
 
-    /// <summary>Goes on with the step.</summary>
+    /// <summary>Goes on with the present step, while no question waits for its answer.</summary>
     /// <param name="now">Time in microseconds.</param>
     protected abstract void Continue(long now);
 
-    /// <summary>Asks a question.</summary>
-    /// <param name="word">The word that hands the answer back.</param>
+    /// <summary>Asks a question that is to be answered with yes or no.</summary>
+    /// <param name="word">The word that gets the answer from the console and passes it on to the guide.</param>
     /// <param name="question">The question.</param>
     protected void Ask(Word word, string question)
     {

@@ -1,9 +1,12 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Gathers typed bytes into a line, echoes them, and keeps out what cannot belong to a word.</summary>
+/// <summary>
+/// Collects typed bytes into a line and echoes them. It handles backspace, and leaves out control characters and the escape
+/// sequences of arrow and function keys.
+/// </summary>
 public sealed class LineReader
 {
-    /// <summary>Most characters of a line.</summary>
+    /// <summary>Most characters that a line may have.</summary>
     public const int Most = 72;
 
     private const byte Backspace = 8;
@@ -18,10 +21,10 @@ public sealed class LineReader
     private bool _isInEscape;
     private int _escapeLength;
 
-    /// <summary>Characters in the line.</summary>
+    /// <summary>Number of characters in the line so far.</summary>
     public int Length;
 
-    /// <summary>Whether more was typed than fits.</summary>
+    /// <summary>Whether more was typed than fits into the line.</summary>
     public bool IsTooLong;
 
     /// <summary>Initializes a new instance of the <see cref="LineReader"/> class.</summary>
@@ -31,9 +34,12 @@ public sealed class LineReader
         _echo = echo;
     }
 
-    /// <summary>Takes a byte that belongs to no line: it ended a stream. What belongs to the same key is left out with it.</summary>
+    /// <summary>
+    /// Takes the byte of a key that was pressed to end a stream, so it is no part of a line. What the same key sends after it,
+    /// a line feed or the rest of an escape sequence, is left out too.
+    /// </summary>
     /// <param name="value">The byte.</param>
-    /// <returns>False when it is only the rest of a line's end, and no key.</returns>
+    /// <returns>False when no key was pressed: the byte is only the line feed after a carriage return.</returns>
     public bool Swallow(byte value)
     {
         bool isRest = value == LineFeed && _endedByReturn;
@@ -43,7 +49,7 @@ public sealed class LineReader
         return !isRest;
     }
 
-    /// <summary>Takes a byte.</summary>
+    /// <summary>Takes the next byte of a line.</summary>
     /// <param name="value">The byte.</param>
     /// <returns>True when it ended a line.</returns>
     public bool Accept(byte value)
@@ -52,7 +58,7 @@ public sealed class LineReader
         _endedByReturn = false;
         if (_isInEscape)
         {
-            // An arrow key sends escape, a bracket and more; it ends with a letter or a tilde.
+            // An arrow key sends escape, a bracket and more, and the last character is a letter or a tilde.
             // A function key sends escape, 'O' and a letter.
             bool isPrefix = _escapeLength++ == 0 && (value == 'O' || value == '[');
             bool isLetter = (value >= 'A' && value <= 'Z') || (value >= 'a' && value <= 'z');
@@ -100,7 +106,10 @@ public sealed class LineReader
         return false;
     }
 
-    /// <summary>Gives the line in small letters, with '=' and runs of blanks as single blanks, and begins the next.</summary>
+    /// <summary>
+    /// Gives the line in small letters, without blanks at either end, with a single blank for any number of blanks and '='.
+    /// Begins the next line.
+    /// </summary>
     /// <returns>The line.</returns>
     public string Take()
     {

@@ -2,13 +2,16 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The console on the serial line: takes lines, runs words, and sends answers no faster than the line carries.</summary>
+/// <summary>
+/// The console on the serial line. It takes typed lines, runs the words in them, and sends the answers no faster than the line
+/// can carry them, so that no write ever waits.
+/// </summary>
 public sealed class SerialConsole
 {
-    // 115,200 baud with start and stop bit are 11.52 bytes a millisecond.
+    // With start and stop bit a byte takes ten bits, so 115,200 baud are 11.52 bytes a millisecond.
     private const int BytesAMillisecond = 11;
 
-    // A write longer than the port's own buffer would wait for the line.
+    // If a write were longer than the port's own buffer, it would have to wait for the line.
     private const int MostAWrite = 120;
 
     private readonly SafeBoard _board;
@@ -16,7 +19,7 @@ public sealed class SerialConsole
     private readonly DetectionCore _core;
     private readonly Journal _journal;
 
-    // Made once: on the device a text that is named in the code is a new object each time it is come by.
+    // Kept in a field, because on the device every use of a text literal makes a new string.
     private readonly string _prompt = "> ";
     private readonly LineReader _line;
     private readonly byte[] _received = new byte[32];
@@ -30,26 +33,28 @@ public sealed class SerialConsole
     private Guide _guide;
     private bool _wantsPrompt;
 
-    /// <summary>Whether a guide or a recording is under way, which wants to see every bucket.</summary>
+    /// <summary>
+    /// Whether a guide or a recording is under way, so that <see cref="Accept"/> must be called for every bucket.
+    /// </summary>
     public bool WantsBuckets;
 
-    /// <summary>What waits to be sent.</summary>
+    /// <summary>The text that waits to be sent.</summary>
     public readonly TextOutput Output;
 
     /// <summary>The words.</summary>
     public readonly WordList Words;
 
-    /// <summary>The time of the moment that is being served, in microseconds.</summary>
+    /// <summary>Time of the present step in microseconds.</summary>
     public long Now;
 
     /// <summary>Initializes a new instance of the <see cref="SerialConsole"/> class.</summary>
     /// <param name="board">The board, with the serial line.</param>
-    /// <param name="core">Tells whether there is time for a line.</param>
-    /// <param name="journal">Where the core's notices go.</param>
-    /// <param name="output">What waits to be sent.</param>
+    /// <param name="core">Tells whether the readings leave time for the next line.</param>
+    /// <param name="journal">Takes the core's notices when a guide ends.</param>
+    /// <param name="output">The text that waits to be sent.</param>
     /// <param name="words">The words.</param>
-    /// <param name="watch">The stream of lines.</param>
-    /// <param name="recorder">The stream of buckets.</param>
+    /// <param name="watch">The stream of lines that 'watch' turns on.</param>
+    /// <param name="recorder">The stream of buckets that 'record' turns on.</param>
     public SerialConsole(
         SafeBoard board,
         DetectionCore core,
@@ -73,8 +78,8 @@ public sealed class SerialConsole
     public readonly Watch Watch;
 
     /// <summary>
-    /// Gets a value indicating whether everything that came was answered and everything that was said is sent; a guide, a watch
-    /// and a recording go on all the same.
+    /// Gets a value indicating whether all that was received has been answered, and the answers have been sent. A guide, a
+    /// watch or a recording may still be going on.
     /// </summary>
     public bool IsIdle
     {
@@ -92,7 +97,9 @@ public sealed class SerialConsole
         get { return _asking != null; }
     }
 
-    /// <summary>Gets a value indicating whether the next line is taken for a word.</summary>
+    /// <summary>
+    /// Gets a value indicating whether the next line is run as a word, because nothing that would take it instead is under way.
+    /// </summary>
     public bool IsAtPrompt
     {
         get { return _asking == null && _guide == null && _answering == null && !Watch.IsOn && !Recorder.IsOn; }
@@ -107,14 +114,14 @@ public sealed class SerialConsole
     /// <summary>The stream of buckets that 'record' turns on.</summary>
     public readonly Recorder Recorder;
 
-    /// <summary>Says a whole line.</summary>
-    /// <param name="text">The line.</param>
+    /// <summary>Writes a whole line.</summary>
+    /// <param name="text">The line, without its end.</param>
     public void Say(string text)
     {
         Output.Text(text).End();
     }
 
-    /// <summary>Greets, once after a boot.</summary>
+    /// <summary>Writes the greeting, once after a boot.</summary>
     /// <param name="boot">Number of the boot.</param>
     public void Greet(int boot)
     {
@@ -123,8 +130,11 @@ public sealed class SerialConsole
         _wantsPrompt = true;
     }
 
-    /// <summary>Says a line that nobody has asked for, between two prompts.</summary>
-    /// <param name="text">The line.</param>
+    /// <summary>
+    /// Writes a line that nobody has asked for, in place of the prompt, and shows the prompt again. Does nothing while somebody
+    /// types or something is under way.
+    /// </summary>
+    /// <param name="text">The line, without its end.</param>
     public void Interject(string text)
     {
         if (IsAtPrompt && _line.Length == 0 && Output.HasRoom)
@@ -134,16 +144,16 @@ public sealed class SerialConsole
         }
     }
 
-    /// <summary>Answers with rows, one a step.</summary>
-    /// <param name="word">Who writes them.</param>
+    /// <summary>Begins an answer of many rows. They are written one at a time, so that no step takes long.</summary>
+    /// <param name="word">The word that writes the rows.</param>
     public void ShowRows(Word word)
     {
         _answering = word;
         _row = 0;
     }
 
-    /// <summary>Asks a question that the next line answers.</summary>
-    /// <param name="word">Who takes the answer.</param>
+    /// <summary>Asks a question. The next line is its answer.</summary>
+    /// <param name="word">The word that gets the answer.</param>
     /// <param name="question">The question.</param>
     public void Ask(Word word, string question)
     {
@@ -169,15 +179,16 @@ public sealed class SerialConsole
     /// <summary>Ends the guide that is under way and shows the prompt.</summary>
     public void EndGuide()
     {
-        // What its last deed came to is still its own.
+        // The state may just have changed because of the guide's last step. Its notices are taken while the guide still counts as
+        // under way, so that this change stays out of the log like the guide's others.
         _journal.TakeNotices(true, Now);
         _guide = null;
         WantsBuckets = false;
         _wantsPrompt = true;
     }
 
-    /// <summary>Ends the guide that is under way, if there is one, with nothing changed.</summary>
-    /// <param name="reason">Why, as the beginning of a sentence.</param>
+    /// <summary>Ends the guide that is under way, if there is one, early and with all settings as they are.</summary>
+    /// <param name="reason">Why it ends, as the beginning of a sentence.</param>
     public void AbortGuide(string reason)
     {
         Guide guide = _guide;
@@ -188,7 +199,7 @@ public sealed class SerialConsole
         }
     }
 
-    /// <summary>A press of the button ends a guide that does not wait for the button itself.</summary>
+    /// <summary>Ends the guide that is under way because the button was pressed, unless it uses the button itself.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void AbortGuideByButton(long now)
     {
@@ -199,7 +210,7 @@ public sealed class SerialConsole
         }
     }
 
-    /// <summary>Takes back a question that waits for its answer.</summary>
+    /// <summary>Withdraws the question that waits for its answer, if there is one.</summary>
     public void TakeBackQuestion()
     {
         if (_asking != null)
@@ -209,9 +220,9 @@ public sealed class SerialConsole
         }
     }
 
-    /// <summary>Shows a bucket to the guide or the recording that is under way.</summary>
+    /// <summary>Passes a bucket on to the guide or the recording that is under way.</summary>
     /// <param name="bucket">The bucket.</param>
-    /// <param name="lost">0, or the length in ms of a gap in the relay's heartbeat after it.</param>
+    /// <param name="lost">0, or, when the relay's heartbeat has just paused for too long, the length of that pause in ms.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Accept(Bucket bucket, int lost, long now)
     {
@@ -229,7 +240,9 @@ public sealed class SerialConsole
         }
     }
 
-    /// <summary>Serves the console for a moment: sends what the line carries, writes at most a row, takes at most a line.</summary>
+    /// <summary>
+    /// Does the console's work of one step: sends what the line can carry, and writes at most one row or takes at most one line.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Serve(long now)
     {
@@ -257,8 +270,8 @@ public sealed class SerialConsole
             Output.Text(_prompt);
         }
 
-        // A line may stall the board for a moment, and lines in a row would keep it from ever seeing a whole cycle: the next one waits
-        // until it has, or until that is a fault.
+        // Running a line may take so long that buckets are missed. If one line followed the other, the board would never see a
+        // whole mains cycle. So the next line waits until it has seen one, or until a fault keeps the vacuum off anyway.
         if (_core.IsWindowValid || _core.Faults.HoldsOff)
         {
             Receive();
@@ -318,7 +331,7 @@ public sealed class SerialConsole
             byte value = _received[_receivedAt++];
             if (Watch.IsOn || Recorder.IsOn)
             {
-                // Any key ends it, and is not taken for the beginning of a line.
+                // Any key ends the stream. The key itself does not become part of a line.
                 if (_line.Swallow(value))
                 {
                     EndStream();
@@ -371,7 +384,7 @@ public sealed class SerialConsole
             Words.Run(this, line);
         }
 
-        // Shown when whatever the line has begun is over.
+        // The prompt is shown when whatever this line has begun is over.
         _wantsPrompt = true;
     }
 }

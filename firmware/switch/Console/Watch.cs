@@ -2,18 +2,19 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Ten lines a second that a program can read: CSV with a header, until a key is pressed.</summary>
+/// <summary>Writes ten lines a second for a program to read, as CSV with a header, until a key is pressed.</summary>
 public sealed class Watch
 {
     /// <summary>
-    /// The columns: seconds since the boot; currents in A; whether the tool runs and the relay is closed; the state; seconds until it ends
-    /// by itself; faults that stand, as the sum of two to the power of their numbers; the figure of the first of them; the vacuum's hours and starts.
+    /// The names of the columns: seconds since the boot; four currents in A; 1 while the tool runs, 1 while the relay is
+    /// closed; the state; seconds until the state ends by itself; the present faults as a number in which bit n is the fault
+    /// with number n; the figure of the first of these faults; the vacuum's run hours and starts.
     /// </summary>
     public const string Header = "seconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts";
 
     private const long PeriodMicroseconds = Time.Second / 10;
 
-    // Bytes and not texts: on the device every text that is named in the code is made anew each time.
+    // Bytes and not texts, because on the device every use of a text literal makes a new string.
     private const byte Comma = (byte)',';
     private const byte Nought = (byte)'0';
     private const byte One = (byte)'1';
@@ -26,13 +27,13 @@ public sealed class Watch
     private int _faults;
     private int _figure;
 
-    /// <summary>Whether lines are written.</summary>
+    /// <summary>Whether lines are being written.</summary>
     public bool IsOn;
 
     /// <summary>Initializes a new instance of the <see cref="Watch"/> class.</summary>
     /// <param name="output">Where the lines go.</param>
-    /// <param name="core">What is shown.</param>
-    /// <param name="hours">The vacuum's hours and starts.</param>
+    /// <param name="core">The core, whose state is shown.</param>
+    /// <param name="hours">The vacuum's run hours and starts.</param>
     public Watch(TextOutput output, DetectionCore core, RunHours hours)
     {
         _output = output;
@@ -40,7 +41,7 @@ public sealed class Watch
         _hours = hours;
     }
 
-    /// <summary>Begins with the header.</summary>
+    /// <summary>Begins to write lines; the first one is the header.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Start(long now)
     {
@@ -50,7 +51,7 @@ public sealed class Watch
         _output.Text(Header).End();
     }
 
-    /// <summary>Ends it, with a whole line.</summary>
+    /// <summary>Ends the lines, after completing the one that is under way.</summary>
     public void Stop()
     {
         while (_part != 0)
@@ -61,7 +62,10 @@ public sealed class Watch
         IsOn = false;
     }
 
-    /// <summary>Writes a part of a line when it is time: a whole line in one step would leave a hole in the readings.</summary>
+    /// <summary>
+    /// Writes the next part of a line when it is time for it. A whole line in one step would leave too large a hole in the
+    /// readings.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
@@ -75,7 +79,7 @@ public sealed class Watch
                     return;
                 }
 
-                // After a stall the missed lines are left out, not made up for.
+                // Lines that were missed while the board was busy are left out.
                 _next = now - _next > PeriodMicroseconds ? now + PeriodMicroseconds : _next + PeriodMicroseconds;
                 output.Fixed(now / 10000, 2).Byte(Comma);
                 break;

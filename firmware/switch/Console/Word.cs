@@ -6,7 +6,7 @@ public abstract class Word
     /// <summary>The word, in small letters.</summary>
     public readonly string Name;
 
-    /// <summary>How it is typed, where that is more than the word itself.</summary>
+    /// <summary>How it is typed, with what follows it, for example 'help [NAME]'.</summary>
     public readonly string Usage;
 
     /// <summary>One line of help.</summary>
@@ -28,7 +28,10 @@ public abstract class Word
     /// <param name="rest">What was typed behind it: small letters, single blanks, trimmed.</param>
     public abstract void Run(SerialConsole console, string rest);
 
-    /// <summary>Writes a row of an answer of many rows; called once a step, so that no step is long.</summary>
+    /// <summary>
+    /// Writes one row of an answer that <see cref="SerialConsole.ShowRows"/> has begun. A step writes one row, so that no step
+    /// takes long.
+    /// </summary>
     /// <param name="console">The console.</param>
     /// <param name="row">Number of the row, from 0.</param>
     /// <returns>False when there is no such row and nothing was written.</returns>

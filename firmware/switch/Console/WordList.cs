@@ -1,17 +1,17 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>All words of the console, and the way from a typed line to a word or a setting.</summary>
+/// <summary>All words of the console. Finds the word or the setting that a typed line begins with, and runs it.</summary>
 public sealed class WordList
 {
-    // The longest name has 15 letters. To compare a whole line of dashes with every name would take the board tens of milliseconds.
+    // The longest name has 15 letters. Comparing a whole line of dashes with every name would take the board tens of ms.
     private const int LongestToCompare = 20;
 
     private readonly Word[] _words;
     private readonly Word _set;
 
     /// <summary>Initializes a new instance of the <see cref="WordList"/> class.</summary>
-    /// <param name="words">The words, in the order of the help.</param>
-    /// <param name="set">The one among them that also takes a line which begins with a setting's name.</param>
+    /// <param name="words">The words, in the order in which 'help' lists them.</param>
+    /// <param name="set">The word among them that gets the lines that begin with a setting's name.</param>
     public WordList(Word[] words, Word set)
     {
         _words = words;
@@ -48,7 +48,7 @@ public sealed class WordList
         return null;
     }
 
-    /// <summary>Runs a typed line.</summary>
+    /// <summary>Runs a typed line: a word, a setting's name, or the complaint that there is neither.</summary>
     /// <param name="console">The console.</param>
     /// <param name="line">The line: small letters, single blanks, not empty.</param>
     public void Run(SerialConsole console, string line)
@@ -71,7 +71,7 @@ public sealed class WordList
         }
     }
 
-    /// <summary>Says that a name is not known, and which one may have been meant.</summary>
+    /// <summary>Says that there is no such name, and which one the person may have meant.</summary>
     /// <param name="console">The console.</param>
     /// <param name="name">What was typed.</param>
     public void Unknown(SerialConsole console, string name)
@@ -87,7 +87,7 @@ public sealed class WordList
         output.Text("'help' lists the words, 'settings' the settings.").End();
     }
 
-    // The first name that begins as the typed one does, or differs from it in blanks and dashes only.
+    // The first name that begins with what was typed; dashes and underscores do not count.
     private string Nearest(string name)
     {
         for (int i = 0; i < _words.Length; i++)

@@ -2,7 +2,10 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What a person can do with the switch, by button or console, and what has to follow from it.</summary>
+/// <summary>
+/// Does what a person asks for by button or console, and sees to it that this is recorded, logged and, where it must be, kept
+/// over a power cut.
+/// </summary>
 public sealed class Controls
 {
     private readonly DetectionCore _core;
@@ -16,9 +19,9 @@ public sealed class Controls
 
     /// <summary>Initializes a new instance of the <see cref="Controls"/> class.</summary>
     /// <param name="core">The core.</param>
-    /// <param name="recorder">Where a recording notes what was done.</param>
-    /// <param name="boot">What outlives a power cut.</param>
-    /// <param name="journal">Where it is logged.</param>
+    /// <param name="recorder">Notes in a recording what was done.</param>
+    /// <param name="boot">Keeps over a power cut that the vacuum is held off.</param>
+    /// <param name="journal">Logs that the faults were cleared.</param>
     /// <param name="failedParts">The parts of the board that failed to open.</param>
     public Controls(DetectionCore core, Recorder recorder, BootRecord boot, Journal journal, BoardParts failedParts)
     {
@@ -29,8 +32,8 @@ public sealed class Controls
         _failedParts = failedParts;
     }
 
-    /// <summary>Does with the vacuum what a person asks for.</summary>
-    /// <param name="happened">The event.</param>
+    /// <summary>Does with the vacuum what a person asks for: on, off, hold or auto.</summary>
+    /// <param name="happened">What the person asks for.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Handle(VacuumEvent happened, long now)
     {
@@ -39,13 +42,13 @@ public sealed class Controls
         bool isHeld = _core.Vacuum.State == VacuumState.Held;
         if (isHeld != _boot.IsHeld)
         {
-            // A hold outlives a power cut: somebody may have a hand in the bin.
+            // A hold must survive a power cut, because somebody may have a hand in the bin when the power comes back.
             _boot.IsHeld = isHeld;
             _boot.IsWriteWaiting = true;
         }
     }
 
-    /// <summary>Clears the faults.</summary>
+    /// <summary>Clears all faults that keep the vacuum off. One whose cause is still there comes back by itself.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void ClearFaults(long now)
     {
@@ -56,7 +59,10 @@ public sealed class Controls
         JudgeRelayLine(now);
     }
 
-    /// <summary>A relay line that could not be opened stays a fault, also when a person has cleared it.</summary>
+    /// <summary>
+    /// Raises the fault for a relay line that could not be opened. Clearing cannot end it, so it is raised again after each
+    /// clearing.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void JudgeRelayLine(long now)
     {

@@ -3,19 +3,22 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Feeds the relay: while the vacuum should run the line toggles at every step, and the driver holds the relay only as
-/// long as it does. A line stuck high or low, a hung or a booting board: the vacuum is off within a second.
+/// Toggles the relay's line at every step while the relay is to be closed. The driver holds the relay only as long as the line
+/// toggles. So when the line is stuck high or low, or the board hangs or boots, the vacuum goes off within a second.
 /// </summary>
 public sealed class Heartbeat
 {
-    /// <summary>Longest gap that the driver is sure to bridge, in microseconds.</summary>
+    /// <summary>
+    /// Longest pause between two beats, in microseconds, over which every driver holds the relay, whatever the tolerance of its
+    /// parts.
+    /// </summary>
     public const long LongestGapMicroseconds = 150 * Time.Millisecond;
 
     private readonly IBoard _board;
     private bool _level;
     private long _lastBeat;
 
-    /// <summary>Whether the line toggles.</summary>
+    /// <summary>Whether the line is toggling.</summary>
     public bool IsBeating;
 
     /// <summary>Initializes a new instance of the <see cref="Heartbeat"/> class and lets the line rest.</summary>
@@ -26,7 +29,7 @@ public sealed class Heartbeat
         Stop();
     }
 
-    /// <summary>Lets the line rest.</summary>
+    /// <summary>Stops toggling and puts the line low.</summary>
     public void Stop()
     {
         IsBeating = false;
@@ -34,10 +37,13 @@ public sealed class Heartbeat
         _board.SetRelayLine(false);
     }
 
-    /// <summary>Beats once if the relay is to be closed, else lets the line rest.</summary>
+    /// <summary>
+    /// Toggles the line once if the relay is to be closed, and otherwise lets it rest. To be called at every step.
+    /// </summary>
     /// <param name="isClosed">Whether the relay should be closed.</param>
     /// <param name="now">Time in microseconds.</param>
-    /// <returns>0, or the length in ms of a gap in which the driver may have let go; the line rests then.</returns>
+    /// <returns>0 as a rule. When the last beat was too long ago, so that the driver may have dropped the relay: the length of
+    /// the pause in ms. The line then rests.</returns>
     public int Update(bool isClosed, long now)
     {
         if (!isClosed)
@@ -48,7 +54,8 @@ public sealed class Heartbeat
 
         if (IsBeating && now - _lastBeat > LongestGapMicroseconds)
         {
-            // The driver may have let go. Closing again is a start like any other, after the relay's rest.
+            // The driver may have dropped the relay, so take it for open. Like after any opening, it may close again only after
+            // it has been open for restart-gap.
             long gap = (now - _lastBeat) / Time.Millisecond;
             Stop();
             return gap > int.MaxValue ? int.MaxValue : (int)gap;

@@ -3,7 +3,9 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Restarts the board, keeps what the next boot must know, and brings that back when the board has come up.</summary>
+/// <summary>
+/// Restarts the board. Before that it saves what the next boot must know, and after the boot it puts that into effect.
+/// </summary>
 public sealed class Restarter
 {
     private const long HealthyAfterMicroseconds = Time.Minute;
@@ -21,9 +23,9 @@ public sealed class Restarter
 
     /// <summary>Initializes a new instance of the <see cref="Restarter"/> class.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="safe">Where a trouble of the relay's line is counted.</param>
-    /// <param name="heartbeat">What has to rest first.</param>
-    /// <param name="core">The core, with the faults that stand.</param>
+    /// <param name="safe">Counts an exception of the relay's line.</param>
+    /// <param name="heartbeat">The heartbeat, which is stopped first.</param>
+    /// <param name="core">The core, with the present faults.</param>
     /// <param name="boot">The record for the next boot.</param>
     /// <param name="log">The event log.</param>
     /// <param name="hours">The run hours.</param>
@@ -39,7 +41,10 @@ public sealed class Restarter
         _hours = hours;
     }
 
-    /// <summary>Brings back what stood before the restart: lockouts, too many restarts in a row, a person's hold.</summary>
+    /// <summary>
+    /// Brings back what kept the vacuum off before the restart: faults that wait for a person, a person's hold, and the fault
+    /// of too many restarts in a row.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Recall(long now)
     {
@@ -59,7 +64,9 @@ public sealed class Restarter
         }
     }
 
-    /// <summary>After a minute without trouble earlier restarts count no more.</summary>
+    /// <summary>
+    /// Once the board has run for a minute, the restarts before that must no longer count as restarts in a row.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void ForgiveRestarts(long now)
     {
@@ -70,7 +77,8 @@ public sealed class Restarter
 
         if (_boot.IsLoopWritten)
         {
-            // It stays held off, but the loop is over: plugging in is a fresh start again.
+            // The fault stays and keeps the vacuum off, but the board no longer restarts. A write of the boot record makes the
+            // next boot count as plugging in, which is a fresh start.
             _boot.IsWriteWaiting = true;
         }
         else if (_boot.Restarts != 0 && !_core.Faults[Fault.RestartLoop].IsActive)
@@ -80,8 +88,8 @@ public sealed class Restarter
         }
     }
 
-    /// <summary>Lets the relay's line rest, keeps what the next boot must know, and restarts the board.</summary>
-    /// <param name="reason">Why.</param>
+    /// <summary>Lets the relay's line rest, saves what the next boot must know, and restarts the board.</summary>
+    /// <param name="reason">Why the board restarts.</param>
     public void Restart(BootReason reason)
     {
         IsRestarting = true;
@@ -91,7 +99,7 @@ public sealed class Restarter
         }
         catch (Exception)
         {
-            // The driver lets go by itself: nothing toggles any more.
+            // The line cannot be set. The driver drops the relay all the same, because nothing toggles the line any more.
             _safe.PanelTroubles++;
         }
 
@@ -114,7 +122,8 @@ public sealed class Restarter
         _boot.Write(reason);
         if (reason != BootReason.Asked && _core.Faults[Fault.RestartLoop].IsActive)
         {
-            // It goes on and on, with the vacuum off all the while: nothing new that would be worth the flash.
+            // The board restarts again and again, with the vacuum off all the time. Log and hours have nothing new that would be
+            // worth wearing out the flash.
             return;
         }
 

@@ -2,14 +2,15 @@ namespace NanoDustSwitch.Firmware;
 
 /// <summary>The levels for a tool, from what was measured of the tool and of the line without it.</summary>
 /// <remarks>
-/// Start-at becomes half the tool's current. Where a lower one is set already it stays, because another tool may need it. Both
-/// levels keep about the distance from the noise that the core itself keeps from its noise floors. How often noise starts the
-/// vacuum at such levels is measured by the benchmark, and that tools do start it by the tests with random shops.
+/// Start-at becomes half the tool's current. If a lower one is already set it stays, because another tool may need it. Both
+/// levels keep about the same distance from the noise as the core itself keeps from its noise floors. The benchmark measures
+/// how often noise starts the vacuum at such levels, and tests with random shops check that tools do start it.
 /// </remarks>
 public sealed class TaughtLevels
 {
     /// <summary>
-    /// A tool must show at least so many times what the line shows without it. The sentence for it in Teacher says it in words.
+    /// A tool must show at least this many times what the line shows without it. A sentence in Teacher spells out the number,
+    /// and must change with it.
     /// </summary>
     public const int ToolOverQuiet = 3;
 
@@ -27,10 +28,10 @@ public sealed class TaughtLevels
     public readonly int StopBelow;
 
     /// <summary>Initializes a new instance of the <see cref="TaughtLevels"/> class.</summary>
-    /// <param name="quiet">What the line shows at most without the tool, in mA.</param>
-    /// <param name="slowQuiet">What the slow lane says of it at most, in mA. Levels that are set already may lie that
-    /// low.</param>
-    /// <param name="tool">What the line shows at least with the tool, in mA.</param>
+    /// <param name="quiet">The most that the line shows without the tool, in mA.</param>
+    /// <param name="slowQuiet">The greatest answer of the slow lane without the tool, in mA. A level that is set already need
+    /// only be clear of this.</param>
+    /// <param name="tool">The least that the line shows with the tool, in mA.</param>
     /// <param name="startAt">What start-at is now, in mA.</param>
     /// <param name="stopBelow">What stop-below is now, in mA.</param>
     public TaughtLevels(int quiet, int slowQuiet, int tool, int startAt, int stopBelow)
@@ -51,8 +52,8 @@ public sealed class TaughtLevels
         return startAt * StopOfStartPercent / 100;
     }
 
-    /// <summary>Gives the value for noise: what the line shows at most without the tool, as far as the setting goes.</summary>
-    /// <param name="quiet">What the line shows, in mA.</param>
+    /// <summary>Gives the value for noise: the most that the line shows without the tool, within the setting's range.</summary>
+    /// <param name="quiet">The most that the line shows without the tool, in mA.</param>
     /// <returns>Noise in mA.</returns>
     public static int NoiseFor(int quiet)
     {

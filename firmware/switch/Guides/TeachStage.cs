@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Where the teaching is.</summary>
+/// <summary>The steps of teaching a tool.</summary>
 public enum TeachStage
 {
     /// <summary>Asks whether the tool is off.</summary>
@@ -21,6 +21,6 @@ public enum TeachStage
     /// <summary>Measures what the vacuum alone puts on the tool's line.</summary>
     Vacuum = 5,
 
-    /// <summary>Has said what it would set, and asks.</summary>
+    /// <summary>Asks whether to set and save the levels that it has found.</summary>
     AskStore = 6,
 }

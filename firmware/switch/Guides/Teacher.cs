@@ -4,8 +4,8 @@ namespace NanoDustSwitch.Firmware;
 
 /// <summary>
 /// Teaches the switch a tool. It measures the quiet line, the tool and, if the person wants that, what the vacuum alone puts on
-/// the tool's line. Then it says what it would set, and sets and saves that after a yes. The vacuum is held off all the time,
-/// except in its own step.
+/// the tool's line. Then it says which levels it would set, and sets and saves them if the person says yes. The vacuum is held
+/// off all the time, except in the step that measures it.
 /// </summary>
 public sealed class Teacher : Guide
 {
@@ -26,8 +26,8 @@ public sealed class Teacher : Guide
     private const long StopTime = 30 * Second;
     private const long VacuumTime = 5 * Second;
 
-    // The slow lane answers ten times a second and looks back over half a second. After five answers above the quiet line,
-    // everything that it looks back on is of the tool.
+    // The slow lane answers ten times a second and looks back over half a second. After five answers above the quiet line, the
+    // tool has been running for all of that half second.
     private const int SlowLooks = 5;
 
     private readonly Word _word;
@@ -51,7 +51,7 @@ public sealed class Teacher : Guide
     /// <param name="word">The word that starts it.</param>
     /// <param name="core">The core.</param>
     /// <param name="desk">The settings.</param>
-    /// <param name="journal">The log that is written to.</param>
+    /// <param name="journal">Logs that a tool was taught.</param>
     /// <param name="sounder">The sounder.</param>
     public Teacher(
         SerialConsole console,
@@ -302,7 +302,8 @@ public sealed class Teacher : Guide
     {
         if (_stage != TeachStage.Ready && !_wasHeld)
         {
-            // A tool that still runs must stop before the next start counts: nobody expects the vacuum to come on now.
+            // Nobody expects the vacuum to come on now. So if the tool still runs, it must stop before the vacuum can start
+            // again.
             Core.Handle(VacuumEvent.Hold, Console.Now);
             Core.Handle(VacuumEvent.Auto, Console.Now);
             Core.Handle(VacuumEvent.HandOff, Console.Now);
@@ -316,7 +317,8 @@ public sealed class Teacher : Guide
         Console.EndGuide();
     }
 
-    // From the swing of single cycles, or, where the tool cannot be told from the noise in these, from the slow lane's answers.
+    // Works out the levels from the swing of single cycles. If the tool cannot be told from the noise in these, it uses the slow
+    // lane's answers instead.
     private TaughtLevels Levels()
     {
         int slowQuiet = Greater(_slowIdle, _slowVacuum);
@@ -334,8 +336,8 @@ public sealed class Teacher : Guide
             _desk.InUse[SettingId.StopBelow]);
     }
 
-    // The slow lane answers only while the fast lane sees no tool. Where the line alone was taken for a tool, there is no answer,
-    // and the swing itself has to do.
+    // The slow lane answers only while the fast lane sees no tool. If the fast lane has taken the line alone for a tool, there is
+    // no answer, and the swing is used instead.
     private int SlowGreatest()
     {
         return Slow.Greatest > 0 ? Slow.Greatest : Meter.Greatest;

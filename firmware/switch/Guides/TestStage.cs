@@ -1,20 +1,20 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Where the test is.</summary>
+/// <summary>The steps of the test.</summary>
 public enum TestStage
 {
-    /// <summary>Lamp and sounder.</summary>
+    /// <summary>Flashes the lamp and plays the sounder.</summary>
     Lamp = 0,
 
-    /// <summary>Waits for the button.</summary>
+    /// <summary>Waits for a press of the button.</summary>
     Button = 1,
 
     /// <summary>Measures the quiet line.</summary>
     Measure = 2,
 
-    /// <summary>Asks whether to feed the relay.</summary>
+    /// <summary>Asks whether to close the relay.</summary>
     AskRelay = 3,
 
-    /// <summary>Feeds the relay.</summary>
+    /// <summary>Keeps the relay closed for 2 s.</summary>
     Relay = 4,
 }

@@ -26,7 +26,7 @@ public sealed class Tester : Guide
     /// <param name="controls">What a person can do with the switch.</param>
     /// <param name="boot">The record of this boot.</param>
     /// <param name="readings">Rate and gaps of the readings.</param>
-    /// <param name="safe">Counts what parts of the board have thrown.</param>
+    /// <param name="safe">Reads the button.</param>
     /// <param name="sounder">The sounder.</param>
     public Tester(
         SerialConsole console,
@@ -58,7 +58,7 @@ public sealed class Tester : Guide
         get { return Console.Output; }
     }
 
-    /// <summary>Begins.</summary>
+    /// <summary>Begins the test and its sheet.</summary>
     public void Start()
     {
         Row("test sheet").Text("nanoDustSwitch ").Text(ProductVersion.Text).Text(", boot ").Number(_boot.Number)
@@ -142,7 +142,7 @@ public sealed class Tester : Guide
         Enter(TestStage.Measure);
     }
 
-    // A row each time there is room for one; the first when the measuring is over.
+    // When the measuring is over, writes what was measured and asks about the relay.
     private void Measure(long now)
     {
         if (now - _since < MeasureMicroseconds)

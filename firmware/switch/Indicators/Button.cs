@@ -2,13 +2,13 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Tells short presses from long ones, and both from bounce.</summary>
+/// <summary>Tells short presses from long ones, and leaves out the bounce of the contact.</summary>
 public sealed class Button
 {
     /// <summary>Shortest press that counts, in microseconds.</summary>
     public const long ShortestMicroseconds = 30 * Time.Millisecond;
 
-    /// <summary>Press from which on it counts as long, in microseconds.</summary>
+    /// <summary>A press of this length or more is a long one, in microseconds.</summary>
     public const long LongestShortMicroseconds = 1500 * Time.Millisecond;
 
     private bool _wasDown;
@@ -19,7 +19,7 @@ public sealed class Button
     /// <summary>Looks at the button.</summary>
     /// <param name="isDown">Whether it is pressed.</param>
     /// <param name="now">Time in microseconds.</param>
-    /// <returns>What a person has just done with it.</returns>
+    /// <returns>The press that this look has completed, or none.</returns>
     public ButtonPress Update(bool isDown, long now)
     {
         if (isDown)
@@ -33,7 +33,7 @@ public sealed class Button
 
             _upSince = now;
 
-            // A long press acts while it is still held, so that a person feels when it has been long enough.
+            // A long press acts while the button is still held, so that the person knows when it has been long enough.
             if (!_hasActed && now - _downSince >= LongestShortMicroseconds)
             {
                 _hasActed = true;
@@ -43,7 +43,7 @@ public sealed class Button
             return ButtonPress.None;
         }
 
-        // Open for less than the bounce time is still the same press.
+        // A contact that opens for less than the bounce time is only bouncing, and the press goes on.
         if (_wasDown && now - _upSince >= ShortestMicroseconds)
         {
             _wasDown = false;
@@ -56,9 +56,12 @@ public sealed class Button
         return ButtonPress.None;
     }
 
-    /// <summary>The button cannot be read. After the bounce time a press that was under way is over, long or short nobody knows.</summary>
+    /// <summary>
+    /// To be called instead of <see cref="Update"/> when the button cannot be read. A press that was under way ends after the
+    /// bounce time, and nobody knows whether it was a short or a long one.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
-    /// <returns>True when a press has just ended so.</returns>
+    /// <returns>True when a press has just ended in this way.</returns>
     public bool Lose(long now)
     {
         if (!_wasDown || now - _upSince < ShortestMicroseconds)

@@ -6,9 +6,9 @@ public enum ButtonPress
     /// <summary>Nothing.</summary>
     None = 0,
 
-    /// <summary>Pressed for a moment.</summary>
+    /// <summary>Pressed for less than 1.5 s.</summary>
     ShortPress = 1,
 
-    /// <summary>Held down.</summary>
+    /// <summary>Held down for 1.5 s.</summary>
     LongPress = 2,
 }

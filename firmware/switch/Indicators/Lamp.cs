@@ -2,7 +2,9 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Shows a pattern with the lamp. A pattern is thirty places of a tenth of a second.</summary>
+/// <summary>
+/// Blinks the lamp in a pattern of 3 s, which is a text of thirty characters for a tenth of a second each: '#' is on, '.' is off.
+/// </summary>
 public sealed class Lamp
 {
     private const int Places = 30;
@@ -27,7 +29,7 @@ public sealed class Lamp
         _patterns[(int)LampPattern.Guide] = "#.#.#.#.#.#.#.#.#.#.#.#.#.#.#.";
     }
 
-    /// <summary>Shows a pattern's place for this moment.</summary>
+    /// <summary>Sets the lamp to what the pattern says for this moment.</summary>
     /// <param name="pattern">The pattern.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Show(LampPattern pattern, long now)

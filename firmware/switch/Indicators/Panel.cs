@@ -15,16 +15,16 @@ public sealed class Panel
     private readonly Lamp _lamp;
     private readonly Button _button = new Button();
 
-    // Made once: on the device a text that stands in the code is made anew each time the code gets there.
+    // Kept in a field, because on the device every use of a text literal makes a new string, and the loop must not allocate.
     private readonly string _trouble = Sounder.Trouble;
     private bool _hadFault;
     private long _lastSound;
 
     /// <summary>Initializes a new instance of the <see cref="Panel"/> class.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="core">What is shown.</param>
-    /// <param name="controls">What the button does.</param>
-    /// <param name="console">Tells whether a guide is under way, which a press ends.</param>
+    /// <param name="core">The core, whose state is shown.</param>
+    /// <param name="controls">Does what the button asks for.</param>
+    /// <param name="console">Tells whether a guide is under way, which a press of the button ends.</param>
     /// <param name="hours">Tells whether the filter is due.</param>
     /// <param name="settings">The settings in use.</param>
     /// <param name="sounder">The sounder.</param>
@@ -54,7 +54,7 @@ public sealed class Panel
         ButtonPress press = Look(now);
         if (press != ButtonPress.None && _console.IsGuiding)
         {
-            // A knock on the button ends a teaching and never does anything else in it.
+            // During a guide a press, perhaps by accident, ends the guide at most and never switches the vacuum.
             _console.AbortGuideByButton(now);
             press = ButtonPress.None;
         }
@@ -90,7 +90,8 @@ public sealed class Panel
             return _button.Update(isDown, now);
         }
 
-        // A press of unknown length switches the vacuum off, as either would; it must not switch it on.
+        // Nobody knows whether this press was short or long. When the vacuum is on, both would put it off, so this one does too.
+        // When it is off, a short press would put it on, and that must not happen by guessing.
         bool isLost = _button.Lose(now);
         return isLost && _core.Vacuum.ShortPress() == VacuumEvent.HandOff ? ButtonPress.ShortPress : ButtonPress.None;
     }

@@ -2,7 +2,10 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Plays a row of beeps once. A place is a tenth of a second, '#' sounds.</summary>
+/// <summary>
+/// Plays a row of beeps once. The row is a text in which each character stands for a tenth of a second: '#' sounds, '.' is
+/// silent.
+/// </summary>
 public sealed class Sounder
 {
     /// <summary>One short beep: a step has begun.</summary>
@@ -17,7 +20,7 @@ public sealed class Sounder
     /// <summary>A long beep: done.</summary>
     public const string Done = "##########.";
 
-    /// <summary>Five short beeps: it did not work, or a fault came up.</summary>
+    /// <summary>Five short beeps: a guide has failed, or a fault has come up.</summary>
     public const string Trouble = "#.#.#.#.#.";
 
     private const long PlaceMicroseconds = Time.Second / 10;
@@ -40,7 +43,7 @@ public sealed class Sounder
         get { return _pattern != null; }
     }
 
-    /// <summary>Begins to play; what was being played ends.</summary>
+    /// <summary>Begins to play, in place of what is being played.</summary>
     /// <param name="pattern">The row of beeps.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Play(string pattern, long now)
@@ -49,7 +52,9 @@ public sealed class Sounder
         _since = now;
     }
 
-    /// <summary>Goes on playing.</summary>
+    /// <summary>
+    /// Switches the sounder on or off as the row says for this moment. To be called many times a second.
+    /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {

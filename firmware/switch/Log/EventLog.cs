@@ -1,9 +1,9 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The last events: a ring in memory, which is written to flash while tool and vacuum are off.</summary>
+/// <summary>The latest events, in a ring in memory. They are written to flash while tool and vacuum are off.</summary>
 public sealed class EventLog
 {
-    /// <summary>Entries kept.</summary>
+    /// <summary>How many entries are kept.</summary>
     public const int Length = 40;
 
     private const int Version = 1;

@@ -10,7 +10,7 @@ public static class EventText
     /// </summary>
     /// <param name="from">The old state.</param>
     /// <param name="to">The new state.</param>
-    /// <returns>True when it is.</returns>
+    /// <returns>True when it is worth an entry.</returns>
     public static bool IsWorthLogging(VacuumState from, VacuumState to)
     {
         switch (to)

@@ -9,10 +9,10 @@ public static class FaultText
 {
     private const string UntilCleared = "stays until 'clear' or a long press";
 
-    // Made once, at the boot: on the device a text that stands in the code is made anew each time the code gets there.
+    // Made once, at the boot, because on the device every use of a text literal makes a new string.
     private static readonly FaultWords[] s_rows = Build();
 
-    // For a fault without a row, which a unit test finds, and for one that a newer version has left in the log.
+    // The words for a fault without a row. A unit test finds those, but the log may also hold one from a newer version.
     private static readonly FaultWords s_unknown = new FaultWords(
         "unknown fault",
         "%n was seen",
@@ -30,7 +30,7 @@ public static class FaultText
     /// <summary>Writes what was seen.</summary>
     /// <param name="output">Where to.</param>
     /// <param name="fault">The fault.</param>
-    /// <param name="figure">Its figure.</param>
+    /// <param name="figure">What was measured, in the unit that the fault's row says.</param>
     /// <returns>The output.</returns>
     public static TextOutput Seen(TextOutput output, Fault fault, int figure)
     {
@@ -72,7 +72,8 @@ public static class FaultText
     /// <returns>A few words.</returns>
     public static string Ends(Fault fault, bool isLatched)
     {
-        // The row of a fault that always stays says how; one that has come too often stays whatever its row says.
+        // For a fault that always stays until cleared, the row says how it ends. A fault that usually ends by itself stays when
+        // it has come too often; then its row would be wrong.
         return isLatched && !FaultTable.Has(fault, FaultTraits.StaysUntilCleared) ? UntilCleared : Of(fault).Ends;
     }
 

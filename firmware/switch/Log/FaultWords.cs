@@ -7,7 +7,8 @@ public sealed class FaultWords
     public readonly string Name;
 
     /// <summary>
-    /// What was seen. <c>%n</c> in it stands for the figure as a number, <c>%V</c> for mV as V, <c>%A</c> for mA as A.
+    /// What was seen. In it <c>%n</c> is replaced by the figure, <c>%V</c> by a figure in mV, shown in V, and <c>%A</c> by a
+    /// figure in mA, shown in A.
     /// </summary>
     public readonly string Seen;
 

@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Writes what happens into the event log, with the boot, the time and the tool's current of that moment.</summary>
+/// <summary>Adds entries to the event log, each with the boot, the time and the tool's current at that moment.</summary>
 public sealed class Journal
 {
     private readonly EventLog _log;
@@ -21,10 +21,10 @@ public sealed class Journal
     }
 
     /// <summary>Adds an entry to the event log.</summary>
-    /// <param name="kind">What happened.</param>
-    /// <param name="first">First subject.</param>
-    /// <param name="second">Second subject.</param>
-    /// <param name="figure">Figure.</param>
+    /// <param name="kind">What happened. It says what the three numbers mean.</param>
+    /// <param name="first">First number, 0 to 255.</param>
+    /// <param name="second">Second number, 0 to 255.</param>
+    /// <param name="figure">Third number: what was measured.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Note(LogKind kind, int first, int second, int figure, long now)
     {
@@ -38,8 +38,9 @@ public sealed class Journal
         entry.Milliamperes = _core.SwingMilliamperes;
     }
 
-    /// <summary>Takes the core's notices into the log.</summary>
-    /// <param name="isGuiding">Whether a guide is under way, which tells by itself what it does with the vacuum.</param>
+    /// <summary>Takes the core's notices and logs those that are worth an entry.</summary>
+    /// <param name="isGuiding">Whether a guide is under way. It tells the person what it does with the vacuum, so these changes
+    /// of state are not logged.</param>
     /// <param name="now">Time in microseconds.</param>
     public void TakeNotices(bool isGuiding, long now)
     {
@@ -50,7 +51,8 @@ public sealed class Journal
                 || (!isGuiding && EventText.IsWorthLogging((VacuumState)notice.First, (VacuumState)notice.Second));
             if (isWorthLogging)
             {
-                // The core passes through the wait for the tool's stop also when there is no tool to wait for.
+                // When the vacuum is switched off by hand, the core waits for the tool's stop even when no tool runs, and ends
+                // that wait at once. The log says simply that the vacuum is off.
                 bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.AwaitingStop
                     && !_core.IsToolRunning;
                 Note(LogKinds.Of(notice.Kind), notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure, now);

@@ -3,19 +3,19 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Kinds of entries in the event log. The numbers are stored in flash: a number never changes its meaning.</summary>
 public enum LogKind
 {
-    /// <summary>The vacuum's state changed.</summary>
+    /// <summary>The vacuum's state changed. First: the old state; second: the new one; figure: the vacuum event.</summary>
     StateChanged = 0,
 
-    /// <summary>A fault came up.</summary>
+    /// <summary>A fault came up. First: the fault; second: 1 when it stays until cleared; figure: what was seen of it.</summary>
     FaultRaised = 1,
 
-    /// <summary>A fault ended.</summary>
+    /// <summary>A fault ended. First: the fault; figure: after how many seconds.</summary>
     FaultEnded = 2,
 
-    /// <summary>The longest run ends soon.</summary>
+    /// <summary>The longest run ends soon. Figure: in how many seconds.</summary>
     LongRunAhead = 3,
 
-    /// <summary>The relay's heartbeat stopped for too long.</summary>
+    /// <summary>The relay's heartbeat paused for too long. Figure: for how many ms.</summary>
     RelayLost = 4,
 
     /// <summary>The board came up. First: the reason; figure: restarts in a row.</summary>
@@ -43,11 +43,11 @@ public enum LogKind
     PartFailed = 12,
 
     /// <summary>
-    /// The relay was opened for a moment to see whether the current goes with it. First: 1 when it went; figure: after how many
-    /// ms.
+    /// The relay was opened for a moment to see whether the current on the tool's line goes away with it. First: 1 if it did,
+    /// else 0; figure: after how many ms.
     /// </summary>
     Probed = 13,
 
-    /// <summary>The core told something that this version has no words for.</summary>
+    /// <summary>The core has sent a notice of a kind that has no entry here.</summary>
     Unknown = 255,
 }

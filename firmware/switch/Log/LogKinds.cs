@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Says how the core's notices are kept in the event log.</summary>
+/// <summary>Says which kind of log entry belongs to which kind of the core's notices.</summary>
 public static class LogKinds
 {
     /// <summary>Gives the kind of entry for a kind of notice.</summary>

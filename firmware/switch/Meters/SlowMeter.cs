@@ -2,35 +2,41 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What the slow lane answered over a while, ten times a second as long as the fast lane sees no tool.</summary>
+/// <summary>
+/// Collects the answers of the slow lane over a while: the greatest, the least, the latest. There are ten answers a second as
+/// long as the fast lane sees no tool. All levels and answers are swings in sixteenths of a count.
+/// </summary>
 public sealed class SlowMeter
 {
-    // An answer looks back over the blocks: so many of the last may hold some of the tool's stop.
+    // An answer covers the last 0.4 s. So when the tool has just stopped, this many of the latest answers may be too small.
     private const int Kept = SlowLane.Blocks + 1;
 
     private readonly int[] _last = new int[Kept];
     private int _place;
     private int _answers;
 
-    /// <summary>Level that <see cref="Above"/> counts by; outlives <see cref="Reset"/>.</summary>
+    /// <summary>Level for <see cref="Above"/>. <see cref="Reset"/> does not change it.</summary>
     public int High;
 
-    /// <summary>Answers in a row above <see cref="High"/>.</summary>
+    /// <summary>How many of the latest answers, in a row, were above <see cref="High"/>.</summary>
     public int Above;
 
-    /// <summary>Greatest answer, as a swing in sixteenths of a count; 0 while there is none.</summary>
+    /// <summary>Greatest answer; 0 while there is none.</summary>
     public int Greatest;
 
-    /// <summary>Latest answer.</summary>
+    /// <summary>Latest answer; 0 while there is none.</summary>
     public int Latest;
 
-    /// <summary>Least answer, the last half second left out; meaningless until <see cref="HasLeast"/>.</summary>
+    /// <summary>
+    /// Least answer, without those of the last half second, in which the tool may be stopping. Meaningless until
+    /// <see cref="HasLeast"/>.
+    /// </summary>
     public int Least;
 
-    /// <summary>Whether answers of more than half a second have come.</summary>
+    /// <summary>Whether there have been more than five answers, so that <see cref="Least"/> has a value.</summary>
     public bool HasLeast;
 
-    /// <summary>Begins anew.</summary>
+    /// <summary>Forgets all answers.</summary>
     public void Reset()
     {
         _place = 0;

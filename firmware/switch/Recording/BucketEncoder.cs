@@ -2,30 +2,39 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Writes buckets as a few printable characters each, straight into what waits to be sent.</summary>
+/// <summary>Writes each bucket as a few printable characters, straight into the text that waits to be sent.</summary>
 /// <remarks>
-/// A character carries six bits: the code is 48 plus their value ('0' to 'o'). Numbers are rows of characters with five bits
-/// each, least first; the sixth says that more follow. Signed numbers are folded: 0, -1, 1, -2 become 0, 1, 2, 3. The last character
-/// of a line is a check of those before it.
+/// A character carries six bits: its code is 48 plus their value ('0' to 'o'). A number is a row of characters with five bits
+/// each, the lowest bits first; the sixth bit says that another character follows. Signed numbers are mapped to positive ones:
+/// 0, -1, 1, -2 become 0, 1, 2, 3. A line holds eight items, which are buckets, events and readings; its last character is a
+/// check of those before it. firmware/recording.md describes the format.
 /// </remarks>
 public sealed class BucketEncoder
 {
-    /// <summary>First character of a bucket: its end is not 2.5 ms after the last one; the distance in µs follows.</summary>
+    /// <summary>
+    /// Bit in a bucket's first character: the bucket does not end 2.5 ms after the one before. The distance in µs follows.
+    /// </summary>
     public const int OtherTime = 1;
 
-    /// <summary>First character of a bucket: readings at a rail and failed reads follow.</summary>
+    /// <summary>
+    /// Bit in a bucket's first character: the numbers of readings at the low rail, at the high rail and of failed reads follow.
+    /// </summary>
     public const int HasRails = 2;
 
-    /// <summary>First character of a bucket: where the change of the count begins, three bits.</summary>
+    /// <summary>
+    /// By how many bits the change of the number of readings is shifted in a bucket's first character, where it takes three bits.
+    /// </summary>
     public const int CountShift = 2;
 
-    /// <summary>Change of the count that stands for: more than three, the change follows.</summary>
+    /// <summary>
+    /// In place of the change of the number of readings: it is more than three up or down, so it follows as a number of its own.
+    /// </summary>
     public const int OtherCount = 7;
 
-    /// <summary>First character of an event instead of a bucket; its number is added.</summary>
+    /// <summary>An item whose first character is this or more is no bucket but an event; the event's kind is added.</summary>
     public const int Event = 32;
 
-    /// <summary>Code of the character for nought.</summary>
+    /// <summary>Code of the character for the value 0.</summary>
     public const int First = 48;
 
     private const int ItemsALine = 8;
@@ -40,30 +49,32 @@ public sealed class BucketEncoder
     private int _reference;
     private int _lastVacuum;
 
-    /// <summary>Time from which the first bucket's end counts, in microseconds.</summary>
+    /// <summary>Time in microseconds from which the end of the first bucket is counted.</summary>
     public long Begin;
 
-    /// <summary>Whether the reading of the vacuum's own line is written too.</summary>
+    /// <summary>Whether each bucket's reading of the vacuum's own line is written too.</summary>
     public bool HasVacuumLine;
 
-    /// <summary>Whether the line was too slow and buckets were lost.</summary>
+    /// <summary>Whether the serial line was too slow, so that buckets were lost.</summary>
     public bool HasOverrun;
 
     /// <summary>Initializes a new instance of the <see cref="BucketEncoder"/> class.</summary>
-    /// <param name="output">Where to write.</param>
+    /// <param name="output">The text that waits to be sent.</param>
     public BucketEncoder(TextOutput output)
     {
         _output = output;
     }
 
-    /// <summary>Gets a value indicating whether the last line is whole, so that something else may be written.</summary>
+    /// <summary>
+    /// Gets a value indicating whether the last line is complete, so that a line of another kind may be written.
+    /// </summary>
     public bool IsAtLineStart
     {
         get { return _items == 0; }
     }
 
-    /// <summary>Begins anew.</summary>
-    /// <param name="begin">End of the last bucket before the first, in microseconds.</param>
+    /// <summary>Begins a new recording.</summary>
+    /// <param name="begin">End of the bucket before the first one, in microseconds.</param>
     public void Reset(long begin)
     {
         Begin = begin;
@@ -76,7 +87,7 @@ public sealed class BucketEncoder
         HasOverrun = false;
     }
 
-    /// <summary>Ends a line that is not full, if there is one.</summary>
+    /// <summary>Ends the line that is under way, if there is one, with its check.</summary>
     public void EndLine()
     {
         if (_items > 0)
@@ -124,7 +135,8 @@ public sealed class BucketEncoder
 
         if (bucket.Count > 0)
         {
-            // The first bucket's mean is the reference for all: an alternating current swings about it.
+            // Sums are written relative to the first bucket's mean. An alternating current swings about it, so the numbers stay
+            // small.
             Signed(bucket.Sum - ((long)_reference * bucket.Count));
             int mean = bucket.Sum / bucket.Count;
             if (_reference == 0)
@@ -147,7 +159,7 @@ public sealed class BucketEncoder
 
     /// <summary>Adds an event.</summary>
     /// <param name="kind">Kind of the event.</param>
-    /// <param name="figure">Its figure.</param>
+    /// <param name="figure">Its figure; <see cref="RecordedEvent"/> tells the meaning.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Add(RecordedEvent kind, int figure, long now)
     {
@@ -160,19 +172,19 @@ public sealed class BucketEncoder
         }
     }
 
-    /// <summary>Announces readings as they came.</summary>
-    /// <param name="runs">Number of runs, each without a hole.</param>
-    /// <param name="begin">Time from which the runs count, in microseconds.</param>
+    /// <summary>Announces a burst of single readings.</summary>
+    /// <param name="runs">Number of runs, which are rows of readings without a hole between them.</param>
+    /// <param name="begin">Time in microseconds from which the beginnings of the runs are counted.</param>
     public void AddBurst(int runs, long begin)
     {
         _lastReading = 0;
         Add(RecordedEvent.Burst, runs, begin);
     }
 
-    /// <summary>Adds the head of a run, whose readings follow.</summary>
-    /// <param name="count">Number of readings.</param>
-    /// <param name="begin">When it begins, in microseconds.</param>
-    /// <param name="length">How long it is, in microseconds.</param>
+    /// <summary>Adds the head of a run. Its readings follow.</summary>
+    /// <param name="count">Number of readings in the run.</param>
+    /// <param name="begin">When it begins, in microseconds after the beginning of the burst.</param>
+    /// <param name="length">How long it takes, in microseconds.</param>
     public void AddRun(int count, int begin, int length)
     {
         if (BeginItem())
@@ -187,8 +199,8 @@ public sealed class BucketEncoder
 
     /// <summary>Adds some readings of a run.</summary>
     /// <param name="readings">The readings in counts.</param>
-    /// <param name="from">Place of the first.</param>
-    /// <param name="count">How many; eight fit into an item.</param>
+    /// <param name="from">Index of the first one.</param>
+    /// <param name="count">How many, at most eight.</param>
     public void AddReadings(int[] readings, int from, int count)
     {
         if (BeginItem())
@@ -238,7 +250,7 @@ public sealed class BucketEncoder
 
     private void Put(int six)
     {
-        // Times three, so that the place of a character counts too.
+        // The check is multiplied by three for each character, so that it depends on their order as well.
         _check = (_check << 1) + _check + six;
         _output.Byte((byte)(First + six));
     }

@@ -2,13 +2,16 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Takes the readings themselves now and then while a recording goes on, and sends them in small pieces between the buckets.</summary>
+/// <summary>
+/// Adds single readings to a recording: every 5 s it takes those of up to 16 buckets and sends them in small pieces between the
+/// buckets.
+/// </summary>
 public sealed class BurstSender
 {
-    // Two cycles every five seconds show the shape of the current, and leave the line to the buckets.
+    // Two mains cycles every five seconds are enough to show the shape of the current, and leave the serial line to the buckets.
     private const long PeriodMicroseconds = 5 * Time.Second;
 
-    // A piece is about as much work as a bucket.
+    // Readings in a piece. To send so many is about as much work as to send a bucket.
     private const int APiece = 8;
 
     private readonly ReadingTape _tape = new ReadingTape();
@@ -22,28 +25,28 @@ public sealed class BurstSender
 
     /// <summary>Initializes a new instance of the <see cref="BurstSender"/> class.</summary>
     /// <param name="reader">Where the readings come from.</param>
-    /// <param name="encoder">Where to write.</param>
+    /// <param name="encoder">Writes them.</param>
     public BurstSender(BucketReader reader, BucketEncoder encoder)
     {
         _reader = reader;
         _encoder = encoder;
     }
 
-    /// <summary>Begins anew; the first burst is taken at once.</summary>
+    /// <summary>Begins a new recording; the first burst is taken at once.</summary>
     public void Reset()
     {
         _next = 0;
         Stop();
     }
 
-    /// <summary>Ends it.</summary>
+    /// <summary>Ends the burst that is under way.</summary>
     public void Stop()
     {
         _isSending = false;
         _reader.Tape = null;
     }
 
-    /// <summary>Goes on after a bucket, while a piece fits.</summary>
+    /// <summary>Takes a burst or sends a piece of it. To be called after each bucket, if there is room for a piece.</summary>
     /// <param name="now">End of the bucket in microseconds.</param>
     public void Update(long now)
     {

@@ -1,24 +1,26 @@
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// What can stand between two buckets of a recording: what happened to the core, and readings as they came, which change nothing. The
-/// numbers are part of the format.
+/// What a recording can hold between two buckets: what happened to the core, and single readings, which a replay does not need
+/// for its decisions. The numbers are part of the format.
 /// </summary>
 public enum RecordedEvent
 {
-    /// <summary>An event of the vacuum control: the figure is its number.</summary>
+    /// <summary>A person asked something of the vacuum. Figure: the number of the vacuum event.</summary>
     Vacuum = 0,
 
-    /// <summary>The relay's heartbeat stopped for too long: the figure is the gap in ms.</summary>
+    /// <summary>The relay's heartbeat paused for too long. Figure: the length of the pause in ms.</summary>
     RelayLost = 1,
 
-    /// <summary>A person cleared the faults.</summary>
+    /// <summary>A person cleared the faults. The figure is 0.</summary>
     Cleared = 2,
 
-    /// <summary>Readings as they came follow in runs without a hole: the figure is the number of runs.</summary>
+    /// <summary>
+    /// A burst of single readings follows, in runs without a hole between readings. Figure: the number of runs.
+    /// </summary>
     Burst = 3,
 
-    /// <summary>Head of a run.</summary>
+    /// <summary>The head of a run: how many readings it has, when it begins, and how long it takes.</summary>
     Run = 4,
 
     /// <summary>Some readings of a run.</summary>

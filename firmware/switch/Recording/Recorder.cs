@@ -3,15 +3,16 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Sends a snapshot of settings and state and every bucket after it, so that a PC can decide as the board did, bucket for
-/// bucket. A bucket takes four to ten characters; now and then the readings themselves go with them. firmware/recording.md describes all.
+/// Sends the settings, the core's state and then every bucket, so that a PC can repeat the board's decisions bucket for bucket.
+/// A bucket takes four to ten characters. Every 5 s some single readings go with the buckets. firmware/recording.md describes
+/// the format.
 /// </summary>
 public sealed class Recorder
 {
     /// <summary>Version of the format.</summary>
     public const int Version = 2;
 
-    /// <summary>The last line, when the line was too slow.</summary>
+    /// <summary>The last line of a recording that had to end because the serial line was too slow.</summary>
     public const string Overrun = "end, overrun";
 
     private const int NumbersALine = 6;
@@ -27,12 +28,12 @@ public sealed class Recorder
     private int _row;
     private bool _isRecording;
 
-    /// <summary>Whether buckets are recorded.</summary>
+    /// <summary>Whether a recording is under way.</summary>
     public bool IsOn;
 
     /// <summary>Initializes a new instance of the <see cref="Recorder"/> class.</summary>
-    /// <param name="output">Where the lines go.</param>
-    /// <param name="board">The board, whose converter is described.</param>
+    /// <param name="output">The text that waits to be sent.</param>
+    /// <param name="board">The board, whose converter the first line describes.</param>
     /// <param name="reader">Where the readings come from.</param>
     /// <param name="core">The core, whose state is sent.</param>
     /// <param name="settings">The settings in use.</param>
@@ -47,7 +48,10 @@ public sealed class Recorder
         _bursts = new BurstSender(reader, _encoder);
     }
 
-    /// <summary>Begins with the header; the snapshot is taken when the settings are sent, and the next bucket is the first.</summary>
+    /// <summary>
+    /// Begins a recording: the header and the settings are sent first. Then the core's state is noted, and the next bucket is
+    /// the first to be recorded.
+    /// </summary>
     public void Start()
     {
         IsOn = true;
@@ -55,7 +59,7 @@ public sealed class Recorder
         _isRecording = false;
     }
 
-    /// <summary>Ends it.</summary>
+    /// <summary>Ends the recording.</summary>
     public void Stop()
     {
         IsOn = false;
@@ -87,9 +91,9 @@ public sealed class Recorder
         }
     }
 
-    /// <summary>Records what a person or the heartbeat did between two buckets.</summary>
-    /// <param name="kind">Kind of the event.</param>
-    /// <param name="figure">Its figure.</param>
+    /// <summary>Records something that a person did, or that the heartbeat paused for too long.</summary>
+    /// <param name="kind">What happened.</param>
+    /// <param name="figure">Its figure; <see cref="RecordedEvent"/> tells the meaning.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Accept(RecordedEvent kind, int figure, long now)
     {
@@ -99,7 +103,10 @@ public sealed class Recorder
         }
     }
 
-    /// <summary>Sends the next line of the header, or ends the recording when buckets were lost; called while a line fits.</summary>
+    /// <summary>
+    /// Sends the next line of the header, or ends the recording when buckets were lost. Called only when there is room for a
+    /// line.
+    /// </summary>
     public void Send()
     {
         if (_encoder.HasOverrun && _isRecording)
@@ -144,7 +151,7 @@ public sealed class Recorder
         }
         else if (stateRow < 0)
         {
-            // From here on every bucket is recorded; the state of this moment follows line by line between them.
+            // From here on every bucket is recorded. The core's state of this moment is sent between them, line by line.
             _tape.Write();
             _core.Exchange(_tape);
             _encoder.HasVacuumLine = _settings[SettingId.VacuumTurns] > 0;

@@ -1,7 +1,7 @@
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// What came of the wish to change settings: done, or the rule that stands against it. Then nothing at all is changed.
+/// The result of trying to change settings: done, or the rule that forbids it. In that case no setting at all is changed.
 /// </summary>
 public enum SettingChange
 {

@@ -31,7 +31,7 @@ public sealed class SettingValues
     /// <summary>Takes new values, all of them or none.</summary>
     /// <param name="draft">The new values.</param>
     /// <param name="gate">What checks them.</param>
-    /// <returns><see cref="SettingChange.Done"/>, or the rule that stands against it.</returns>
+    /// <returns><see cref="SettingChange.Done"/>, or the rule that forbids the change.</returns>
     public SettingChange Take(SettingsDraft draft, SettingsGate gate)
     {
         SettingChange result = gate.Check(draft);

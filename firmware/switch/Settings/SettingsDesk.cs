@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The settings of the switch: those in use and those in flash, and all that can be done with them.</summary>
+/// <summary>Holds the settings in use and those in flash. All changes, saving and going back happen here.</summary>
 public sealed class SettingsDesk
 {
     private readonly SettingsStore _store;
@@ -21,12 +21,12 @@ public sealed class SettingsDesk
 
     /// <summary>Initializes a new instance of the <see cref="SettingsDesk"/> class.</summary>
     /// <param name="gate">The rules.</param>
-    /// <param name="store">Where settings are kept.</param>
-    /// <param name="saved">What it has.</param>
+    /// <param name="store">Writes the settings to flash.</param>
+    /// <param name="saved">The settings in flash.</param>
     /// <param name="inUse">The settings that the core was made with.</param>
     /// <param name="reader">Reads the vacuum's line where the settings say that it has a sensor.</param>
     /// <param name="core">The core, which works with the settings.</param>
-    /// <param name="journal">Where it is logged that they were saved.</param>
+    /// <param name="journal">Logs that they were saved, or could not be.</param>
     public SettingsDesk(
         SettingsGate gate,
         SettingsStore store,
@@ -51,7 +51,7 @@ public sealed class SettingsDesk
     /// <summary>Changes a setting and uses it at once.</summary>
     /// <param name="id">The setting.</param>
     /// <param name="value">Its new value.</param>
-    /// <returns><see cref="SettingChange.Done"/>, or the rule that stands against it.</returns>
+    /// <returns><see cref="SettingChange.Done"/>, or the rule that forbids the change.</returns>
     public SettingChange Change(SettingId id, int value)
     {
         SettingsDraft draft = new SettingsDraft(InUse);
@@ -61,7 +61,7 @@ public sealed class SettingsDesk
 
     /// <summary>Changes any number of settings together and uses them at once.</summary>
     /// <param name="draft">The new values.</param>
-    /// <returns><see cref="SettingChange.Done"/>, or the rule that stands against it.</returns>
+    /// <returns><see cref="SettingChange.Done"/>, or the rule that forbids the change.</returns>
     public SettingChange Change(SettingsDraft draft)
     {
         SettingChange result = InUse.Take(draft, Gate);
@@ -74,10 +74,10 @@ public sealed class SettingsDesk
         return result;
     }
 
-    /// <summary>Says what came of a change, or why nothing was changed.</summary>
+    /// <summary>Writes that a change was made, or why nothing was changed.</summary>
     /// <param name="output">Where to.</param>
-    /// <param name="change">What came of it.</param>
-    /// <param name="done">What to say when it was done.</param>
+    /// <param name="change">The result of the change.</param>
+    /// <param name="done">The sentence for a change that was made.</param>
     public void Report(TextOutput output, SettingChange change, string done)
     {
         if (change == SettingChange.Done)
@@ -100,21 +100,21 @@ public sealed class SettingsDesk
         return changed;
     }
 
-    /// <summary>Puts all settings to their defaults.</summary>
-    /// <param name="for230Volts">Whether to those for 230 V mains.</param>
-    /// <returns><see cref="SettingChange.Done"/>, or the rule that they break with this board's converter.</returns>
+    /// <summary>Sets all settings to their defaults.</summary>
+    /// <param name="for230Volts">Whether to take the defaults for 230 V mains.</param>
+    /// <returns><see cref="SettingChange.Done"/>, or the rule that the defaults break with this board's converter.</returns>
     public SettingChange UseDefaults(bool for230Volts)
     {
         return Change(new SettingsDraft(new SettingValues(for230Volts)));
     }
 
     /// <summary>
-    /// Keeps the settings over a power cut: writes them to flash at once while tool and vacuum are off, and otherwise as soon as
-    /// they are. A write stalls the readings for up to some hundred milliseconds, so it has to wait for a moment in which that
-    /// does no harm.
+    /// Saves the settings: writes them to flash at once if tool and vacuum are off, and otherwise as soon as they are. During a
+    /// write, which may take some hundred milliseconds, the board cannot read the sensor, so it must wait until that does no
+    /// harm.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
-    /// <returns>Whether they are saved, or wait for it.</returns>
+    /// <returns>Whether they are saved now, will be saved later, or could not be saved.</returns>
     public SettingsSave RequestSave(long now)
     {
         IsSaveWaiting = !_core.IsQuiet;

@@ -3,9 +3,9 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// All rules that settings must keep, with the sentences for those that break them. <see cref="SettingValues"/> takes new values
-/// through here and in no other way, whether a person types them, a guide measures them, or flash, a file or a recording holds
-/// them.
+/// All rules that settings must keep, with the sentences for those that break them. New values reach
+/// <see cref="SettingValues"/> only through here, whether a person types them, a guide measures them, or they come from flash,
+/// a file or a recording.
 /// </summary>
 public sealed class SettingsGate
 {
@@ -60,9 +60,9 @@ public sealed class SettingsGate
     }
 
     /// <summary>
-    /// Puts back to their defaults the values that break a rule, so that one bad value costs no other: a value out of its range
-    /// alone; the two levels together; and sensor-gain and turns only where even the default levels are more than the sensor can
-    /// show with them.
+    /// Sets values that break a rule back to their defaults, and keeps the others. A value out of its range is set back alone,
+    /// and the two levels are set back together. Sensor-gain and turns are set back only if the sensor cannot show even the
+    /// default levels with them.
     /// </summary>
     /// <param name="draft">The values; they keep every rule afterwards.</param>
     /// <returns>How many values were put back.</returns>
@@ -99,8 +99,8 @@ public sealed class SettingsGate
     /// </summary>
     /// <param name="output">Where to.</param>
     /// <param name="refusal">The rule.</param>
-    /// <param name="shown">Whose figures are shown: those in use where one setting was to be changed, the draft itself where many
-    /// were.</param>
+    /// <param name="shown">The values that the sentence shows: those in use when one setting was to be changed, and the draft
+    /// itself when many were.</param>
     /// <returns>The output.</returns>
     public TextOutput Explain(TextOutput output, SettingChange refusal, SettingsDraft shown)
     {
@@ -136,8 +136,8 @@ public sealed class SettingsGate
         draft[id] = SettingsTable.Row(id).Default;
     }
 
-    // In mA. Half of full scale from peak to peak: that much of an ESP32's converter is straight enough, with room for the
-    // tolerance of the sensor's resting voltage.
+    // The largest start-at in mA: a current whose peak-to-peak is half of the converter's full scale. Over that much an ESP32's
+    // converter is linear enough, with room for the tolerance of the sensor's resting voltage.
     private int LargestStartAt(SettingsDraft draft)
     {
         SensorScale scale = new SensorScale(draft[SettingId.SensorGain], draft[SettingId.Turns], _microvoltsACount);

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What came of the request to keep the settings over a power cut.</summary>
+/// <summary>The result of asking to save the settings.</summary>
 public enum SettingsSave
 {
     /// <summary>They are in flash.</summary>

@@ -15,7 +15,7 @@ public sealed class SettingsStore
     /// <summary>Number of settings that broke a rule when they were last read and fell back to their defaults.</summary>
     public int FellBack;
 
-    /// <summary>Whether settings had been saved, and no whole copy of them is left.</summary>
+    /// <summary>Whether settings had been saved once, but neither copy in flash is whole any more.</summary>
     public bool IsLost;
 
     /// <summary>Initializes a new instance of the <see cref="SettingsStore"/> class.</summary>
@@ -29,7 +29,7 @@ public sealed class SettingsStore
 
     /// <summary>Reads the settings.</summary>
     /// <param name="values">Where they go. What is not in flash keeps its value; what breaks a rule gets its default.</param>
-    /// <returns>False when nothing whole was found.</returns>
+    /// <returns>False when flash holds no whole copy.</returns>
     public bool Load(SettingValues values)
     {
         FellBack = 0;

@@ -2,8 +2,8 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The one table of settings. Console, store, documents and tests all go by it.</summary>
-/// <remarks>The defaults are common practice without a source, unless said otherwise.</remarks>
+/// <summary>The one table of settings. Console, flash, documents and tests all take them from here.</summary>
+/// <remarks>Unless a comment says otherwise, the defaults are common practice and have no source.</remarks>
 public static class SettingsTable
 {
     /// <summary>Number of settings.</summary>

@@ -66,8 +66,7 @@ public static class ValueParser
                 digits++;
                 if (scale == 0)
                 {
-                    // The number of millionths would not fit into 64 bits much longer, and no setting is that large: the largest
-                    // needs ten digits.
+                    // The largest setting needs ten digits. With many more, the number of millionths would not fit into 64 bits.
                     if (digits > 12)
                     {
                         return false;
@@ -93,7 +92,7 @@ public static class ValueParser
         return digits > 0;
     }
 
-    // How many of the setting's own units the typed unit stands for; 0 when it is no unit for this setting.
+    // How many of the setting's own units the typed unit stands for; 0 when the setting cannot have that unit.
     private static long UnitOf(Setting row, string unit)
     {
         switch (row.Unit)

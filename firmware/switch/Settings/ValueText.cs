@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Writes values with their unit, so that what is shown can be typed again.</summary>
+/// <summary>Writes values with their unit, in such a way that a person can type them in again as they are shown.</summary>
 public static class ValueText
 {
     /// <summary>Writes a setting's value.</summary>
@@ -18,7 +18,7 @@ public static class ValueText
         switch (row.Unit)
         {
             case SettingUnit.Milliamperes:
-                // Every mA counts where a person has set it; two decimals are enough where the third is nought.
+                // A person may have set it to the mA, so the third decimal is shown, too, unless it is 0.
                 return value % 10 == 0 ? output.Amperes(value) : output.Fixed(value, 3).Text(" A");
             case SettingUnit.MicrovoltsAnAmpere:
                 return Thousandths(output, value).Text(" mV/A");
@@ -64,7 +64,7 @@ public static class ValueText
         return Thousandths(output, milliseconds).Text(" s");
     }
 
-    // With as many decimals as are needed.
+    // Writes thousandths as whole units, with as many decimals as are needed.
     private static TextOutput Thousandths(TextOutput output, long value)
     {
         int decimals = 3;

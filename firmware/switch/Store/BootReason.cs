@@ -9,9 +9,9 @@ public enum BootReason
     /// <summary>A person asked for a restart.</summary>
     Asked = 1,
 
-    /// <summary>An exception that nobody expected.</summary>
+    /// <summary>The firmware restarted the board after an unexpected exception.</summary>
     Unexpected = 2,
 
-    /// <summary>The clock stood still.</summary>
+    /// <summary>The firmware restarted the board because its clock stood still or ran backwards.</summary>
     ClockStood = 3,
 }

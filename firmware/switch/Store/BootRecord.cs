@@ -1,12 +1,13 @@
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// What must survive a restart: boot number, why the board restarted itself and how often in a row, and what stood.
+/// What must survive a restart: the number of the boot, why the board restarted itself and how many times in a row, the faults
+/// that wait for a person, and whether a person holds the vacuum off.
 /// </summary>
 public sealed class BootRecord
 {
     /// <summary>
-    /// After so many restarts of the board's own making in a row the vacuum stays off until the fault is cleared.
+    /// When the board has restarted itself this many times in a row, the vacuum stays off until a person clears the fault.
     /// </summary>
     public const int MostRestarts = 3;
 
@@ -18,25 +19,25 @@ public sealed class BootRecord
     /// <summary>Number of this boot, from 1.</summary>
     public int Number;
 
-    /// <summary>Restarts of the board's own making in a row.</summary>
+    /// <summary>How many times in a row the board has restarted itself.</summary>
     public int Restarts;
 
     /// <summary>Why the board came up this time.</summary>
     public BootReason Reason;
 
-    /// <summary>Lockouts that stood at the restart, a bit for each fault.</summary>
+    /// <summary>The faults that waited for a person to clear them at the restart, one bit for each.</summary>
     public int Lockouts;
 
     /// <summary>Whether a person held the vacuum off.</summary>
     public bool IsHeld;
 
     /// <summary>
-    /// Whether flash already says that the board restarts in a row. The next restart has nothing to add, so that a board which
-    /// does nothing else does not wear out its flash.
+    /// Whether flash already says that the board has restarted itself too many times in a row. Then the next restart writes
+    /// nothing, so that a board that restarts for ever does not wear out its flash.
     /// </summary>
     public bool IsLoopWritten;
 
-    /// <summary>Whether it waits to be written, which the flash's keeper does as soon as the relay is open.</summary>
+    /// <summary>Whether the record has changed and waits to be written. That is done as soon as the relay is open.</summary>
     public bool IsWriteWaiting;
 
     /// <summary>Initializes a new instance of the <see cref="BootRecord"/> class.</summary>
@@ -47,8 +48,8 @@ public sealed class BootRecord
     }
 
     /// <summary>
-    /// Reads the record, counts this boot and writes the record back, before the relay can be on. The restarts in a row are not
-    /// changed.
+    /// Reads the record, counts this boot and writes the record back, all before the relay can close. Only switching the power
+    /// on sets the count of restarts in a row back to 0.
     /// </summary>
     public void Begin()
     {
@@ -65,8 +66,7 @@ public sealed class BootRecord
         Number++;
         if (Reason == BootReason.PowerOn)
         {
-            // Somebody has plugged it in, which is a fresh start: neither the restarts nor the lockouts from before count any
-            // more.
+            // Somebody has plugged the board in. That is a fresh start, so restarts and faults from before no longer count.
             Restarts = 0;
             Lockouts = 0;
         }
@@ -80,7 +80,7 @@ public sealed class BootRecord
         Write(BootReason.PowerOn);
     }
 
-    /// <summary>A person has cleared the faults: restarts and lockouts count no more, and flash is to say so.</summary>
+    /// <summary>Forgets restarts and lockouts, because a person has cleared the faults. Flash is written soon after.</summary>
     public void Forgive()
     {
         Restarts = 0;
@@ -90,7 +90,7 @@ public sealed class BootRecord
     }
 
     /// <summary>Writes the record.</summary>
-    /// <param name="next">What the next boot's reason will be if nothing else is written before it.</param>
+    /// <param name="next">The reason that the next boot will find, unless the record is written again before it.</param>
     public void Write(BootReason next)
     {
         IsLoopWritten = false;

@@ -1,13 +1,16 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>CRC-32 as of ISO-HDLC (reflected, polynomial 0x04C11DB7), bit by bit: a slot is short and rarely read.</summary>
+/// <summary>
+/// The CRC-32 that is known as ISO-HDLC (polynomial 0x04C11DB7, reflected). It is worked out bit by bit, without a table, because
+/// slots are short and are seldom read or written.
+/// </summary>
 public static class Crc32
 {
     private const uint Reflected = 0xEDB88320;
 
-    /// <summary>Sums bytes.</summary>
+    /// <summary>Works out the check value of some bytes.</summary>
     /// <param name="bytes">The bytes.</param>
-    /// <param name="count">How many from the first on.</param>
+    /// <param name="count">How many, from index 0 on.</param>
     /// <returns>The check value.</returns>
     public static uint Of(byte[] bytes, int count)
     {

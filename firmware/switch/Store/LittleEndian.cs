@@ -5,7 +5,7 @@ public static class LittleEndian
 {
     /// <summary>Writes four bytes.</summary>
     /// <param name="bytes">Where to.</param>
-    /// <param name="at">First byte.</param>
+    /// <param name="at">Index of the first byte.</param>
     /// <param name="value">The number.</param>
     public static void Write(byte[] bytes, int at, int value)
     {
@@ -17,7 +17,7 @@ public static class LittleEndian
 
     /// <summary>Reads four bytes.</summary>
     /// <param name="bytes">Where from.</param>
-    /// <param name="at">First byte.</param>
+    /// <param name="at">Index of the first byte.</param>
     /// <returns>The number.</returns>
     public static int Read(byte[] bytes, int at)
     {

@@ -4,8 +4,8 @@ namespace NanoDustSwitch.Firmware;
 
 /// <summary>Counts run time and starts of the vacuum and keeps them in flash.</summary>
 /// <remarks>
-/// They are written with the vacuum off, each time another quarter of an hour of run time has added up. So a power cut loses less
-/// than that, and a thousand hours of vacuuming take four thousand writes.
+/// They are written with the vacuum off, each time another quarter of an hour of run time has added up. So a power cut loses
+/// at most that and the run that is under way, and a thousand hours of vacuuming take about four thousand writes.
 /// </remarks>
 public sealed class RunHours
 {
@@ -32,7 +32,7 @@ public sealed class RunHours
     /// <summary>Whether the event log has an entry that the filter is due.</summary>
     public bool IsFilterNoted;
 
-    /// <summary>Whether they wait to be written because a person has changed them.</summary>
+    /// <summary>Whether a person has set the filter's hours to 0 and that waits to be written.</summary>
     public bool IsWriteWaiting;
 
     /// <summary>Initializes a new instance of the <see cref="RunHours"/> class.</summary>
@@ -48,15 +48,15 @@ public sealed class RunHours
         get { return Seconds - _writtenSeconds >= WorthWriting; }
     }
 
-    /// <summary>Tells whether the filter wants a look.</summary>
-    /// <param name="everyMilliseconds">Run time between two looks in ms; 0 for never.</param>
-    /// <returns>True when it does.</returns>
+    /// <summary>Tells whether it is time to look at the filter.</summary>
+    /// <param name="everyMilliseconds">Run time between two looks, in ms; 0 for never.</param>
+    /// <returns>True when it is.</returns>
     public bool IsFilterDue(int everyMilliseconds)
     {
         return everyMilliseconds > 0 && FilterSeconds >= everyMilliseconds / 1000;
     }
 
-    /// <summary>The filter has been looked at: its hours begin anew, and flash is to say so.</summary>
+    /// <summary>Sets the filter's hours to 0, because a person has looked at the filter. Flash is written soon after.</summary>
     public void StartFilter()
     {
         FilterSeconds = 0;
@@ -84,13 +84,13 @@ public sealed class RunHours
         LittleEndian.Write(_slots.Buffer, SlotPair.Head + 4, FilterSeconds);
         LittleEndian.Write(_slots.Buffer, SlotPair.Head + 8, Starts);
 
-        // Also when the write fails: the next try comes after another quarter of an hour, and not at the next bucket.
+        // Noted even if the write fails, so that the next try comes after another quarter of an hour and not at once.
         _writtenSeconds = Seconds;
         return _slots.Write(Version, Length);
     }
 
-    /// <summary>Counts on to now.</summary>
-    /// <param name="isOn">Whether the vacuum is on.</param>
+    /// <summary>Counts run time and starts up to now.</summary>
+    /// <param name="isOn">Whether the vacuum runs.</param>
     /// <param name="now">Time in microseconds.</param>
     public void Update(bool isOn, long now)
     {

@@ -13,10 +13,10 @@ public sealed class SlotPair
     /// <summary>Bytes before the content.</summary>
     public const int Head = 12;
 
-    /// <summary>Most bytes of content.</summary>
+    /// <summary>Most bytes that the content may have.</summary>
     public const int MostContent = Slots.Size - Head - 4;
 
-    // "nDS" and the layout of the frame itself.
+    // "nDS", and 1 for the layout of the bytes around the content.
     private const int Mark = 0x0153446E;
 
     private readonly SafeBoard _board;
@@ -28,7 +28,9 @@ public sealed class SlotPair
     /// <summary>Length of the content in bytes.</summary>
     public int Length;
 
-    /// <summary>Whether a slot held something that is not whole or has another layout, or could not be read.</summary>
+    /// <summary>
+    /// Whether the last <see cref="Read"/> found a slot that is not whole, has another layout, or could not be read.
+    /// </summary>
     public bool HasTornSlot;
 
     /// <summary>Initializes a new instance of the <see cref="SlotPair"/> class.</summary>
@@ -46,9 +48,9 @@ public sealed class SlotPair
         get { return _buffer; }
     }
 
-    /// <summary>Reads the newer whole slot of a layout.</summary>
-    /// <param name="version">Version of the content's layout; a slot of another one is left alone.</param>
-    /// <returns>False when there is none.</returns>
+    /// <summary>Reads the slot with the newer content, of those that are whole.</summary>
+    /// <param name="version">Version of the content's layout; a slot with another version is not taken.</param>
+    /// <returns>False when there is no such slot.</returns>
     public bool Read(int version)
     {
         HasTornSlot = false;

@@ -5,7 +5,7 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>One short word for each state, for lines that a program reads.</summary>
 public static class StateText
 {
-    // Made once: on the device every text that is named in the code is made anew each time it is come by.
+    // Made once, because on the device every use of a text literal makes a new string, and the loop must not allocate.
     private static readonly string[] s_names = Build();
 
     /// <summary>Gives the word.</summary>

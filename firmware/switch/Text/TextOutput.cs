@@ -2,26 +2,29 @@ using System;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Text that waits to be sent: a ring of bytes, made once; numbers are written without making strings.</summary>
+/// <summary>
+/// Holds text that waits to be sent, in a ring of bytes that is made once. Numbers are written as digits straight into it,
+/// without making strings. What does not fit is dropped and counted.
+/// </summary>
 public sealed class TextOutput
 {
-    /// <summary>Bytes that fit.</summary>
+    /// <summary>How many bytes fit into the ring.</summary>
     public const int Size = 2048;
 
-    /// <summary>Most bytes of a line, its end included.</summary>
+    /// <summary>Most bytes that a line has, including its end.</summary>
     public const int LongestLine = 160;
 
-    // The most that a step writes: the echo of what was typed, each byte rubbed out again, and a few lines of a guide.
+    // The most bytes that a step writes: the echo of all typed bytes (three bytes for a backspace), and a few lines of a guide.
     private const int MostAStep = 512;
 
     private readonly byte[] _bytes = new byte[Size];
     private readonly byte[] _digits = new byte[20];
     private int _first;
 
-    /// <summary>Bytes that wait.</summary>
+    /// <summary>Number of bytes that wait to be sent.</summary>
     public int Count;
 
-    /// <summary>Bytes that were dropped because the ring was full.</summary>
+    /// <summary>Number of bytes that were dropped because the ring was full.</summary>
     public int Dropped;
 
     /// <summary>Gets the number of bytes that still fit.</summary>
@@ -30,19 +33,20 @@ public sealed class TextOutput
         get { return Size - Count; }
     }
 
-    /// <summary>Gets a value indicating whether all that a step may write fits.</summary>
+    /// <summary>Gets a value indicating whether there is room for everything that a single step may write.</summary>
     public bool HasRoom
     {
         get { return Size - Count >= MostAStep; }
     }
 
-    /// <summary>Moves waiting bytes out.</summary>
-    /// <param name="buffer">Where they go.</param>
-    /// <param name="most">How many at most.</param>
+    /// <summary>Takes waiting bytes out, the oldest first.</summary>
+    /// <param name="buffer">Where they go, from index 0 on.</param>
+    /// <param name="most">How many to take at most.</param>
     /// <returns>Number of bytes moved.</returns>
     public int Take(byte[] buffer, int most)
     {
-        // By the library: a hundred bytes one by one would leave a hole of some ms in the readings of a slow board.
+        // Array.Copy is native code. Copying a hundred bytes in a loop would take a slow board some ms, in which it reads
+        // nothing.
         int count = Count < most ? Count : most;
         int toEnd = Size - _first;
         int piece = count < toEnd ? count : toEnd;
@@ -84,7 +88,7 @@ public sealed class TextOutput
             length = Size - Count;
         }
 
-        // Written out here: a call for every character would be most of the cost of an answer.
+        // The loop does not call Byte: on the device a call for every character would be most of the cost of an answer.
         int at = _first + Count;
         for (int i = 0; i < length; i++)
         {
@@ -100,8 +104,8 @@ public sealed class TextOutput
         return this;
     }
 
-    /// <summary>Adds text and blanks up to a width.</summary>
-    /// <param name="text">The text.</param>
+    /// <summary>Adds text and fills it up with blanks to a width.</summary>
+    /// <param name="text">The text; a longer one is not cut.</param>
     /// <param name="width">Width in characters.</param>
     /// <returns>This output.</returns>
     public TextOutput Column(string text, int width)
@@ -140,7 +144,7 @@ public sealed class TextOutput
 
     /// <summary>Adds a number with decimals.</summary>
     /// <param name="value">The number times ten to the power of <paramref name="decimals"/>.</param>
-    /// <param name="decimals">Digits behind the point.</param>
+    /// <param name="decimals">Number of digits after the point, 0 or more.</param>
     /// <returns>This output.</returns>
     public TextOutput Fixed(long value, int decimals)
     {
@@ -187,8 +191,8 @@ public sealed class TextOutput
         return Fixed((milliamperes + 5) / 10, 2).Text(" A");
     }
 
-    /// <summary>Adds a time as hours, minutes and seconds.</summary>
-    /// <param name="seconds">Time in seconds.</param>
+    /// <summary>Adds a time as hours, minutes and seconds, for example 12:05:09.</summary>
+    /// <param name="seconds">Time in seconds, 0 or more.</param>
     /// <returns>This output.</returns>
     public TextOutput Clock(long seconds)
     {

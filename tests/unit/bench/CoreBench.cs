@@ -4,13 +4,14 @@ using NanoDustSwitch.Firmware;
 namespace NanoDustSwitch.UnitTests;
 
 /// <summary>
-/// A core on the bench: a tool draws what the test says, time goes bucket by bucket, notices are read and counted.
+/// A core under test. The tool draws the current that the test says, time goes on bucket by bucket, and the core's notices are
+/// counted.
 /// </summary>
 internal sealed class CoreBench
 {
     public readonly DetectionCore Core;
 
-    /// <summary>How many notices of each kind came, and figure and time of the last of each.</summary>
+    /// <summary>For each kind of notice: how many came, and the figure and the time in µs of the last one.</summary>
     public readonly int[] Noticed = new int[6];
     public readonly int[] Figures = new int[6];
     public readonly long[] Times = new long[6];
@@ -37,7 +38,9 @@ internal sealed class CoreBench
         Core = new DetectionCore(new ConverterScale(ToolLine.FullScale, ToolLine.MicrovoltsACount, 850, 1750), settings, 0);
     }
 
-    /// <summary>Settings as delivered, but with a start delay of nought, so that a test sees one time only.</summary>
+    /// <summary>
+    /// The default settings, but without a start delay, so that a tool is found and the relay closes at the same time.
+    /// </summary>
     public static CoreSettings Settings()
     {
         CoreSettings settings = new SettingValues().ToCore();
@@ -45,7 +48,7 @@ internal sealed class CoreBench
         return settings;
     }
 
-    /// <summary>The same with the start after the surge.</summary>
+    /// <summary>The same settings, but the vacuum starts after the tool's start surge, as by default.</summary>
     public static CoreSettings AfterSurge()
     {
         CoreSettings settings = Settings();
@@ -61,7 +64,7 @@ internal sealed class CoreBench
         return bench;
     }
 
-    /// <summary>The same, as set by <see cref="Settings"/>.</summary>
+    /// <summary>The same with <see cref="Settings"/>.</summary>
     public static CoreBench Ready()
     {
         return Ready(Settings());
@@ -76,7 +79,7 @@ internal sealed class CoreBench
         return tape;
     }
 
-    /// <summary>The core takes over the state on a tape.</summary>
+    /// <summary>Puts the core into the state on a tape.</summary>
     public void Take(StateTape tape)
     {
         tape.Read();
@@ -99,7 +102,8 @@ internal sealed class CoreBench
     }
 
     /// <summary>
-    /// The vacuum is wired through the tool's sensor; its contact closes 20 ms after the command and opens 320 ms after it.
+    /// As <see cref="Run"/>, with a vacuum whose wire also runs through the tool's sensor. The relay's contact closes 20 ms
+    /// after the command to close, and opens 320 ms after the command to open.
     /// </summary>
     public void RunWithVacuum(int tool, int vacuum, int milliseconds)
     {
@@ -111,7 +115,7 @@ internal sealed class CoreBench
         }
     }
 
-    /// <summary>The line swings as noise does, at 90 Hz, for a time.</summary>
+    /// <summary>For a time the line swings at 90 Hz, which is noise and no tool.</summary>
     public void Rumble(int milliamperes, int milliseconds)
     {
         _line.IsRumble = true;
@@ -119,8 +123,8 @@ internal sealed class CoreBench
         _line.IsRumble = false;
     }
 
-    /// <summary>The tool draws a current until the relay is closed, or open, but no longer than a time.</summary>
-    /// <returns>False when it did not come to that.</returns>
+    /// <summary>The tool draws a current until the relay is closed, or open, but for no more than so many ms.</summary>
+    /// <returns>False when the time was up before that.</returns>
     public bool RunUntilRelay(bool closed, int milliamperes, int most)
     {
         _line.Milliamperes = milliamperes;
@@ -132,7 +136,7 @@ internal sealed class CoreBench
         return Core.IsRelayClosed == closed;
     }
 
-    /// <summary>Every reading of a time stands at one count.</summary>
+    /// <summary>For a time every reading is the same count.</summary>
     public void Stand(int reading, int milliseconds)
     {
         for (long until = Now + (milliseconds * 1000L); Now < until;)
@@ -146,7 +150,7 @@ internal sealed class CoreBench
         }
     }
 
-    /// <summary>The line rests at another level, with its count of noise.</summary>
+    /// <summary>For a time the line rests at another level, with one count of noise.</summary>
     public void RestAt(int reading, int milliseconds)
     {
         for (long until = Now + (milliseconds * 1000L); Now < until;)
@@ -160,7 +164,7 @@ internal sealed class CoreBench
         }
     }
 
-    /// <summary>Buckets come, but without a reading.</summary>
+    /// <summary>So many buckets come without a reading.</summary>
     public void Silence(int buckets)
     {
         for (int i = 0; i < buckets; i++)
@@ -175,7 +179,9 @@ internal sealed class CoreBench
         Now += milliseconds * 1000L;
     }
 
-    /// <summary>The clock stands, or goes back.</summary>
+    /// <summary>
+    /// A bucket comes whose end is not later than the last one's: the clock stands (0), or has gone back by so many µs.
+    /// </summary>
     public void StepWithoutTime(long microseconds)
     {
         long before = Now;

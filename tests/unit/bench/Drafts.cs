@@ -10,14 +10,14 @@ internal static class Drafts
         return new SettingsGate(ToolLine.FullScale, ToolLine.MicrovoltsACount);
     }
 
-    /// <summary>The defaults, to be changed.</summary>
+    /// <summary>A draft with the defaults, for the test to change.</summary>
     public static SettingsDraft New()
     {
         return new SettingsDraft(new SettingValues());
     }
 
     /// <summary>
-    /// A value that is not the default, such that all of them together keep the rules: the least one where that is no default.
+    /// A value other than the default. Together, these values of all settings keep the rules.
     /// </summary>
     public static int Other(SettingId id)
     {
@@ -44,9 +44,9 @@ internal static class Drafts
         return values;
     }
 
-    /// <summary>Writes a slot of settings as a firmware would that keeps no rules.</summary>
+    /// <summary>Writes settings to flash without checking them against any rule.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="numbersAndValues">Number and value of a setting, number and value of the next.</param>
+    /// <param name="numbersAndValues">The number of a setting, its value, the number of the next, and so on.</param>
     public static void PutInFlash(IBoard board, int[] numbersAndValues)
     {
         SlotPair pair = new SlotPair(new SafeBoard(board), Slots.Settings);
@@ -59,7 +59,7 @@ internal static class Drafts
             at += 6;
         }
 
-        // And a rest that is no whole pair.
+        // Three bytes more, which are too few for another pair, must be ignored.
         pair.Write(1, at + 3 - SlotPair.Head);
     }
 }

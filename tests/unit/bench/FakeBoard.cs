@@ -3,7 +3,7 @@ using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A board that does as the test says, in virtual time: nothing takes time but reading the tool's line.</summary>
+/// <summary>A board for tests, in virtual time. Only reading the tool's line takes time; any part can be made to throw.</summary>
 internal sealed class FakeBoard : IBoard
 {
     public readonly ToolLine Line = new ToolLine();
@@ -19,13 +19,13 @@ internal sealed class FakeBoard : IBoard
     public int Restarts;
     public bool HasRestarted;
 
-    /// <summary>How many of the next bursts throw; -1 for all.</summary>
+    /// <summary>How many of the next bursts throw; a negative number for all.</summary>
     public int BurstsThatThrow;
 
-    /// <summary>Readings come, but time does not move.</summary>
+    /// <summary>Whether readings take no time.</summary>
     public bool ClockStands;
 
-    /// <summary>Added to the time of the next burst: the board was busy elsewhere.</summary>
+    /// <summary>By how many µs the next burst comes late, as if the board had been busy with something else.</summary>
     public long Stall;
 
     public bool NowThrows;
@@ -34,7 +34,7 @@ internal sealed class FakeBoard : IBoard
     public bool SlotsThrow;
     public bool SlotWritesThrow;
 
-    /// <summary>How many reads of slots go well before one throws; -1 when none does.</summary>
+    /// <summary>How many reads of slots succeed before one throws; a negative number when none throws.</summary>
     public int SlotReadsBeforeOneThrows = -1;
 
     private readonly byte[] _sent = new byte[16384];
@@ -66,7 +66,7 @@ internal sealed class FakeBoard : IBoard
         get { return PanelThrows ? throw new InvalidOperationException("button") : IsPressed; }
     }
 
-    /// <summary>Power comes, or the board comes back from its restart: the time begins anew and flash keeps what it has.</summary>
+    /// <summary>Switches the power on, or ends a restart. Time begins at 0 again, and flash keeps its content.</summary>
     public void ComeUp()
     {
         Time = 0;
@@ -81,7 +81,7 @@ internal sealed class FakeBoard : IBoard
         _typed += text;
     }
 
-    /// <summary>Takes what was sent over the serial line.</summary>
+    /// <summary>Gives what was sent over the serial line since the last call.</summary>
     public string TakeSent()
     {
         char[] letters = new char[_sentCount];
@@ -174,7 +174,7 @@ internal sealed class FakeBoard : IBoard
             throw new InvalidOperationException("serial line");
         }
 
-        // When nobody takes what was sent, the oldest is forgotten.
+        // When the test has not taken what was sent and the array is full, all of that is dropped.
         if (_sentCount + count > _sent.Length)
         {
             _sentCount = 0;

@@ -2,13 +2,13 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A monitor of faults on the bench, and the kinds of bucket that it looks for.</summary>
+/// <summary>A fault monitor under test, and the good and bad buckets that it must tell apart.</summary>
 internal sealed class FaultBench
 {
     public readonly NoticeQueue Notices = new NoticeQueue();
     public readonly FaultMonitor Faults;
 
-    /// <summary>Whether the window is valid, and a tool runs.</summary>
+    /// <summary>What the monitor is told with each bucket: whether the swing can be believed, and whether a tool runs.</summary>
     public bool IsValid = true;
     public bool IsRunning;
 
@@ -27,7 +27,7 @@ internal sealed class FaultBench
         return Faults[fault].IsActive;
     }
 
-    /// <summary>Readings with a spread between them, and so many failed ones among them.</summary>
+    /// <summary>A bucket of readings that differ a little, as good ones do, and so many failed reads.</summary>
     public void Good(int failed = 0)
     {
         Bucket bucket = New(Readings);
@@ -37,8 +37,8 @@ internal sealed class FaultBench
         Step(bucket);
     }
 
-    /// <summary>Good buckets until a fault ends.</summary>
-    /// <returns>How many; -1 when it stands for 5,000.</returns>
+    /// <summary>Gives good buckets until a fault ends.</summary>
+    /// <returns>How many it took; -1 when 5,000 were not enough.</returns>
     public int GoodBucketsToTheEnd(Fault fault)
     {
         for (int i = 1; i <= 5000; i++)
@@ -53,7 +53,7 @@ internal sealed class FaultBench
         return -1;
     }
 
-    /// <summary>Every reading of so many buckets at one count.</summary>
+    /// <summary>So many buckets in which every reading is the same count.</summary>
     public void Stand(int count, int buckets = 1)
     {
         for (int i = 0; i < buckets; i++)
@@ -65,7 +65,7 @@ internal sealed class FaultBench
         }
     }
 
-    /// <summary>So many readings of a bucket at a rail, five for all.</summary>
+    /// <summary>Buckets of five readings, of which so many are at the low or the high rail.</summary>
     public void Rail(bool isLow, int readings, int buckets = 1)
     {
         for (int i = 0; i < buckets; i++)
@@ -79,7 +79,7 @@ internal sealed class FaultBench
         }
     }
 
-    /// <summary>One reading at either rail.</summary>
+    /// <summary>A bucket with one reading at each rail.</summary>
     public void BothRails()
     {
         Bucket bucket = New(Readings);
@@ -89,7 +89,7 @@ internal sealed class FaultBench
         Step(bucket);
     }
 
-    /// <summary>So many failed reads and nothing else.</summary>
+    /// <summary>A bucket of so many failed reads and no reading.</summary>
     public void Fail(int reads)
     {
         Bucket bucket = New(0);

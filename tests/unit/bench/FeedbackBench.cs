@@ -3,7 +3,8 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.UnitTests;
 
 /// <summary>
-/// A watch on the bench: a tool and a vacuum draw what the test says, and a relay with its delays feeds the vacuum.
+/// A feedback watch under test. Tool and vacuum draw what the test says, and a relay, whose contact closes and opens some time
+/// after the command, switches the vacuum.
 /// </summary>
 internal sealed class FeedbackBench
 {
@@ -16,7 +17,10 @@ internal sealed class FeedbackBench
     public readonly NoticeQueue Notices = new NoticeQueue();
     public readonly FeedbackWatch Watch;
 
-    /// <summary>Swing of the tool, and of the vacuum where its wire runs through the tool's sensor.</summary>
+    /// <summary>
+    /// Swings of the tool and of the vacuum, in sixteenths of a count. The vacuum's is 0 when its wire does not run through the
+    /// tool's sensor.
+    /// </summary>
     public int Tool;
     public int Vacuum;
 
@@ -25,7 +29,10 @@ internal sealed class FeedbackBench
     public int Probes;
     public long Now;
 
-    /// <summary>A watch that took the other's tape and sees the same from then on; whether it ever did otherwise.</summary>
+    /// <summary>
+    /// A second watch, which took over the state of the first from a tape and sees the same from then on; and whether it has ever
+    /// decided anything else.
+    /// </summary>
     public FeedbackWatch Twin;
     public bool Differs;
 
@@ -50,7 +57,7 @@ internal sealed class FeedbackBench
         Twin.Exchange(tape);
     }
 
-    /// <summary>The relay is closed for a time and opened, as by hand, until the current has gone.</summary>
+    /// <summary>The vacuum is switched on for a time and then off, as by hand. A second later its current has gone.</summary>
     public void Use(int milliseconds)
     {
         Wants = true;

@@ -2,12 +2,14 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A tool finder whose bucket means the test gives: rest, or a sine of 50 Hz of some swing.</summary>
+/// <summary>
+/// A tool finder under test. The test gives it the means of buckets: the resting level, or a sine of 50 Hz with a given swing.
+/// </summary>
 internal sealed class FinderBench
 {
     public readonly ToolFinder Finder = new ToolFinder();
 
-    /// <summary>How often the floor has moved.</summary>
+    /// <summary>How many times the noise floor has changed.</summary>
     public int Learned;
 
     private const int Rest = 1500;
@@ -15,39 +17,41 @@ internal sealed class FinderBench
     private readonly Bucket _bucket = new Bucket();
     private int _at;
 
-    /// <summary>Levels and noise as swings in sixteenths of a count.</summary>
+    /// <summary>Sets levels and noise, as swings in sixteenths of a count.</summary>
     public void Use(int startAt, int stopBelow, int noise)
     {
         Finder.Use(startAt, stopBelow, noise, 1, false);
     }
 
-    /// <summary>The line rests.</summary>
+    /// <summary>The line rests for so many buckets.</summary>
     public void Quiet(int buckets)
     {
         Swing(0, buckets);
     }
 
-    /// <summary>A sine of some swing, in sixteenths of a count, for a time; it begins where it is on its way up.</summary>
+    /// <summary>
+    /// A sine with a given swing, in sixteenths of a count, for so many buckets. It begins at the resting level, on its way up.
+    /// </summary>
     public void Swing(int swing, int buckets)
     {
         _at = 0;
         GoOn(swing, buckets);
     }
 
-    /// <summary>As <see cref="Swing"/>, without a break in the sine.</summary>
+    /// <summary>As <see cref="Swing"/>, but the sine goes on from where it was.</summary>
     public void GoOn(int swing, int buckets)
     {
         for (int i = 0; i < buckets; i++)
         {
             double sine = Sine.Of(_at++ / 8.0);
 
-            // Sixteen readings, so that a mean has sixteenths of a count, of which the window keeps quarters.
+            // With sixteen readings a bucket's mean can be any sixteenth of a count.
             Add((Rest * Readings) + Round(swing / 2.0 * sine), Readings);
         }
     }
 
-    /// <summary>As <see cref="Swing"/>, until a tool is found.</summary>
-    /// <returns>Buckets that it took; -1 when it is not found in so many.</returns>
+    /// <summary>As <see cref="Swing"/>, until a tool is found, but for no more than so many buckets.</summary>
+    /// <returns>How many buckets it took; -1 when no tool was found.</returns>
     public int BucketsToStart(int swing, int most)
     {
         _at = 0;
@@ -63,8 +67,10 @@ internal sealed class FinderBench
         return -1;
     }
 
-    /// <summary>The sine goes on at another swing until no tool is found any more.</summary>
-    /// <returns>Buckets that it took; -1 when it is found for so many.</returns>
+    /// <summary>
+    /// The sine goes on at another swing until the tool counts as stopped, but for no more than so many buckets.
+    /// </summary>
+    /// <returns>How many buckets it took; -1 when the tool still counts as running.</returns>
     public int BucketsToStop(int swing, int most)
     {
         for (int i = 1; i <= most; i++)
@@ -79,7 +85,7 @@ internal sealed class FinderBench
         return -1;
     }
 
-    /// <summary>One bucket lies off the rest.</summary>
+    /// <summary>A single bucket lies so many counts above the resting level.</summary>
     public void Pulse(int counts)
     {
         Add((Rest + counts) * Readings, Readings);

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A number that is nearly another, or lies between two, the ends included.</summary>
+/// <summary>Checks that a number is near another one, or lies between two others (which it may equal).</summary>
 internal static class Near
 {
     public static void Check(int expected, int actual, int tolerance)

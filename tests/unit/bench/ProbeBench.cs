@@ -2,13 +2,16 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A feedback watch that is told every swing by the test, to the bucket; no relay and no delays of its own.</summary>
+/// <summary>
+/// A feedback watch under test that is given every bucket's swing by the test itself. There is no relay and no delay but what
+/// the test plays. Swings are in sixteenths of a count.
+/// </summary>
 internal sealed class ProbeBench
 {
     public const int Least = 400;
     public const int FullScale = 4095;
 
-    /// <summary>What runs before a closing, and with the vacuum.</summary>
+    /// <summary>Swing before the relay closes, and with the vacuum running.</summary>
     public const int Low = 1000;
     public const int High = 7000;
 
@@ -27,14 +30,14 @@ internal sealed class ProbeBench
         Watch.NoteClosing(before, Least, Now);
     }
 
-    /// <summary>The relay opens, and rests for a second.</summary>
+    /// <summary>The relay opens and stays open for a second.</summary>
     public void Open()
     {
         Watch.NoteOpening(Now);
         Now += 1000000;
     }
 
-    /// <summary>A swing for so many buckets.</summary>
+    /// <summary>The swing is the same for so many buckets.</summary>
     public void Hold(int swing, int buckets)
     {
         for (int i = 0; i < buckets; i++)
@@ -48,8 +51,8 @@ internal sealed class ProbeBench
         Step(0, false);
     }
 
-    /// <summary>Buckets of a swing until a probe begins.</summary>
-    /// <returns>How many; -1 when none begins in so many.</returns>
+    /// <summary>The swing stays the same until a probe begins, but for no more than so many buckets.</summary>
+    /// <returns>How many buckets it took; -1 when no probe began.</returns>
     public int BucketsToProbe(int swing, int most)
     {
         for (int i = 1; i <= most; i++)
@@ -64,7 +67,9 @@ internal sealed class ProbeBench
         return -1;
     }
 
-    /// <summary>Two closings with a jump, and the time until the first probe begins.</summary>
+    /// <summary>
+    /// The relay closes twice, each time with a jump of the swing, and then time passes until the first probe begins.
+    /// </summary>
     public void Suspect()
     {
         Close(Low);
@@ -75,7 +80,8 @@ internal sealed class ProbeBench
     }
 
     /// <summary>
-    /// A probe in which the current goes so many buckets after the command, and the closing and the wait after it.
+    /// A probe in which the current goes so many buckets after the command to open. Then the relay closes again, and time
+    /// passes until the next probe begins.
     /// </summary>
     public void Probe(int buckets)
     {
@@ -84,13 +90,13 @@ internal sealed class ProbeBench
         Again();
     }
 
-    /// <summary>The closing after a probe, with a jump, and the wait until the next begins.</summary>
+    /// <summary>The relay closes after a probe, with a jump of the swing, and time passes until the next probe begins.</summary>
     private void Again()
     {
         Now += 500000;
         Close(0);
 
-        // One that was not like the one before has left the next wait at twice the first.
+        // After a probe whose delay was not that of the one before, the watch waits twice as long as for the first probe.
         BucketsToProbe(High, 1200);
     }
 

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A sine in double precision without a mathematics library, which a board may lack.</summary>
+/// <summary>A sine in double precision, worked out without the mathematics library, because a board may not have it.</summary>
 internal static class Sine
 {
     public static double Of(double turns)
@@ -15,7 +15,7 @@ internal static class Sine
             turns += 1;
         }
 
-        // The series needs few terms within a quarter of a turn to either side.
+        // Within a quarter of a turn to either side the series needs only a few terms.
         if (turns > 0.25)
         {
             turns = 0.5 - turns;

@@ -3,7 +3,7 @@ using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A whole switch on the bench, at a board that does as the test says.</summary>
+/// <summary>A whole switch under test, on a board that does what the test says.</summary>
 internal sealed class SwitchBench
 {
     public const int NoTool = 0;
@@ -22,7 +22,7 @@ internal sealed class SwitchBench
         get { return Switch.Core.Vacuum.State; }
     }
 
-    /// <summary>Power comes on, or the board comes back; it runs for a moment until it has said its greeting.</summary>
+    /// <summary>Boots the board after power on or a restart, and runs it until it has sent its greeting.</summary>
     public void Boot()
     {
         Board.ComeUp();
@@ -44,7 +44,7 @@ internal sealed class SwitchBench
         Run(milliseconds);
     }
 
-    /// <summary>Relay line's toggles in the next steps.</summary>
+    /// <summary>Runs so many steps and counts how many times the relay's line changes.</summary>
     public int TogglesIn(int steps)
     {
         int before = Board.Toggles;
@@ -56,8 +56,8 @@ internal sealed class SwitchBench
         return Board.Toggles - before;
     }
 
-    /// <summary>Types a line.</summary>
-    /// <returns>What came back, without the echo and the last prompt.</returns>
+    /// <summary>Types a line and waits half a second for the answer.</summary>
+    /// <returns>The answer, without the echo and the last prompt.</returns>
     public string Answer(string line)
     {
         Board.TakeSent();

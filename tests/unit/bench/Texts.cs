@@ -2,7 +2,7 @@ using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>Reads what waits in an output.</summary>
+/// <summary>Takes the text that waits in an output, and looks into texts.</summary>
 internal static class Texts
 {
     public static string Take(TextOutput output)

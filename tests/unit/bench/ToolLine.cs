@@ -1,8 +1,8 @@
 namespace NanoDustSwitch.UnitTests;
 
 /// <summary>
-/// What a converter of 0.806 mV a count reads behind a transformer of 23.5 mV/A about a rest of 1.27 V, while a tool draws a
-/// sine of 50 Hz: 2,000 readings a second, and one count of noise to either side.
+/// What a converter reads while a tool draws a sine of 50 Hz. The converter has 0.806 mV a count and gives 2,000 readings a
+/// second. The sensor is a current transformer with 23.5 mV/A that rests at 1.27 V. There is one count of noise to either side.
 /// </summary>
 internal sealed class ToolLine
 {
@@ -25,7 +25,9 @@ internal sealed class ToolLine
         }
     }
 
-    /// <summary>Whether the line swings at 90 Hz, as noise does and no tool: the slow lane does not hear it.</summary>
+    /// <summary>
+    /// Whether the line swings at 90 Hz and not at 50 Hz. That is noise and no tool, and the slow lane does not see it.
+    /// </summary>
     public bool IsRumble;
 
     /// <summary>Gets or sets the tool's rms current in mA.</summary>
@@ -43,7 +45,10 @@ internal sealed class ToolLine
         }
     }
 
-    /// <summary>Peak of a sine of some rms current in counts: the square root of 2 times the rms, a textbook identity.</summary>
+    /// <summary>
+    /// Gives the peak of a sine in counts, from its rms current in mA. The peak is the square root of 2 times the rms (textbook
+    /// identity).
+    /// </summary>
     public static double PeakCounts(int milliamperes)
     {
         return milliamperes * 1.4142135623730951 * MicrovoltsAnAmpere / (1000.0 * MicrovoltsACount);

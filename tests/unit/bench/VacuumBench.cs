@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>A watch over the vacuum's line on the bench, with the faults it tells of.</summary>
+/// <summary>A watch over the vacuum's own line under test, with the fault monitor to which it reports.</summary>
 internal sealed class VacuumBench
 {
     public readonly FaultMonitor Faults;
@@ -23,7 +23,7 @@ internal sealed class VacuumBench
         Watch.NoteRelay(Now);
     }
 
-    /// <summary>The line shows a current for a time.</summary>
+    /// <summary>The vacuum's line shows a current for a time.</summary>
     public void Run(int milliamperes, int milliseconds)
     {
         for (int i = 0; i < milliseconds; i += 50)

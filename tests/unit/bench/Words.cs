@@ -3,7 +3,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.UnitTests;
 
-/// <summary>The plain words in which the tests write states and events.</summary>
+/// <summary>The words with which tests name states and events.</summary>
 internal static class Words
 {
     private static readonly string[] s_states = { "idle", "starting", "following", "running on", "by hand", "awaiting stop", "held", "faulted" };

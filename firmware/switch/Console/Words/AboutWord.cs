@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Says what this is.</summary>
+/// <summary>Says what this device is, and which version.</summary>
 public sealed class AboutWord : Word
 {
     /// <summary>Initializes a new instance of the <see cref="AboutWord"/> class.</summary>

@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Sets sensor-gain by a load whose current is known.</summary>
+/// <summary>Sets sensor-gain so that the sensor shows the known current of a load that is running.</summary>
 public sealed class CalibrateWord : Word
 {
     private const int LeastMilliamperes = 1000;

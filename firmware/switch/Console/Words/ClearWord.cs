@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Clears faults that stay until cleared.</summary>
+/// <summary>Clears all faults that keep the vacuum off.</summary>
 public sealed class ClearWord : Word
 {
     private readonly Controls _controls;

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Puts all settings to their defaults, after a yes.</summary>
+/// <summary>Sets all settings to their defaults, after asking.</summary>
 public sealed class DefaultsWord : Word
 {
     private readonly SettingsDesk _desk;

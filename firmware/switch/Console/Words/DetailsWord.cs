@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Shows the raw measures behind the status.</summary>
+/// <summary>Shows the raw measured values behind 'status'.</summary>
 public sealed class DetailsWord : Word
 {
     private const int Column = 12;

@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Lists the last events.</summary>
+/// <summary>Lists the entries of the event log, oldest first.</summary>
 public sealed class EventsWord : Word
 {
     private readonly EventLog _log;

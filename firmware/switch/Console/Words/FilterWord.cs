@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Notes that the filter has been looked at.</summary>
+/// <summary>Tells the filter's hours, and sets them to 0 when a person has looked at the filter.</summary>
 public sealed class FilterWord : Word
 {
     private readonly RunHours _hours;

@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Holds the vacuum off, for emptying the bin.</summary>
+/// <summary>Holds the vacuum off, for example to empty its bin.</summary>
 public sealed class HoldWord : Word
 {
     private readonly Controls _controls;
@@ -10,7 +10,7 @@ public sealed class HoldWord : Word
 
     /// <summary>Initializes a new instance of the <see cref="HoldWord"/> class.</summary>
     /// <param name="controls">What a person can do with the switch.</param>
-    /// <param name="why">The sentence that tells why.</param>
+    /// <param name="why">Writes why the vacuum is on or off.</param>
     public HoldWord(Controls controls, WhyText why)
         : base("hold", "hold", "held off until 'vacuum auto'; unplug before you reach in")
     {

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Turns on the stream of buckets.</summary>
+/// <summary>Turns on the stream of buckets, from which a PC can repeat every decision.</summary>
 public sealed class RecordWord : Word
 {
     /// <summary>Initializes a new instance of the <see cref="RecordWord"/> class.</summary>

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Restarts the board, after a yes.</summary>
+/// <summary>Restarts the board, after asking.</summary>
 public sealed class RestartWord : Word
 {
     private readonly Controls _controls;

@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Keeps the settings in flash.</summary>
+/// <summary>Saves the settings to flash.</summary>
 public sealed class SaveWord : Word
 {
     private readonly SettingsDesk _desk;

@@ -13,7 +13,7 @@ public sealed class SetWord : Word
         _desk = desk;
     }
 
-    /// <summary>Explains a setting: value, range, help.</summary>
+    /// <summary>Writes a setting's value, its range and its line of help.</summary>
     /// <param name="output">Where to.</param>
     /// <param name="settings">The settings in use.</param>
     /// <param name="index">Its row in the table.</param>

@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Shows how things stand.</summary>
+/// <summary>Shows the present state of vacuum, tool, readings, settings, board and faults.</summary>
 public sealed class StatusWord : Word
 {
     private const int Column = 10;
@@ -22,8 +22,8 @@ public sealed class StatusWord : Word
     /// <param name="readings">Rate and gaps of the readings.</param>
     /// <param name="hours">The run hours.</param>
     /// <param name="boot">The record of this boot.</param>
-    /// <param name="safe">Counts what parts of the board have thrown.</param>
-    /// <param name="why">The sentence that tells why.</param>
+    /// <param name="safe">Has counted the exceptions of the board's parts.</param>
+    /// <param name="why">Writes why the vacuum is on or off.</param>
     public StatusWord(
         DetectionCore core,
         SettingsDesk desk,
@@ -126,7 +126,7 @@ public sealed class StatusWord : Word
         }
     }
 
-    // One row for each fault that stands, or one that says there is none.
+    // One row for each present fault, or a single one that says there is none.
     private bool Faults(TextOutput output, int row)
     {
         FaultMonitor faults = _core.Faults;

@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Teaches the switch a tool, step by step.</summary>
+/// <summary>Starts the guide that teaches the switch a tool.</summary>
 public sealed class TeachWord : Word
 {
     private readonly DetectionCore _core;
@@ -14,7 +14,7 @@ public sealed class TeachWord : Word
     /// <summary>Initializes a new instance of the <see cref="TeachWord"/> class.</summary>
     /// <param name="core">The core.</param>
     /// <param name="desk">The settings.</param>
-    /// <param name="journal">The log that is written to.</param>
+    /// <param name="journal">Logs that a tool was taught.</param>
     /// <param name="sounder">The sounder.</param>
     public TeachWord(DetectionCore core, SettingsDesk desk, Journal journal, Sounder sounder)
         : base("teach", "teach", "find the levels for a tool, step by step, by beeps")
@@ -40,7 +40,7 @@ public sealed class TeachWord : Word
             return;
         }
 
-        // Made once, on first use: a board that is never taught does not carry it.
+        // Made when it is first needed: a board that is never taught saves the memory.
         if (_teacher == null)
         {
             _teacher = new Teacher(console, this, _core, _desk, _journal, _sounder);

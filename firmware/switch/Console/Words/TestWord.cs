@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Tests the box and prints a sheet.</summary>
+/// <summary>Starts the guide that tests the box and prints a sheet.</summary>
 public sealed class TestWord : Word
 {
     private readonly DetectionCore _core;
@@ -18,7 +18,7 @@ public sealed class TestWord : Word
     /// <param name="controls">What a person can do with the switch.</param>
     /// <param name="boot">The record of this boot.</param>
     /// <param name="readings">Rate and gaps of the readings.</param>
-    /// <param name="safe">Counts what parts of the board have thrown.</param>
+    /// <param name="safe">Reads the button.</param>
     /// <param name="sounder">The sounder.</param>
     public TestWord(
         DetectionCore core,

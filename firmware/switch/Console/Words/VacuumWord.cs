@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Works the vacuum by hand.</summary>
+/// <summary>Switches the vacuum on or off by hand, or hands it back to the switch.</summary>
 public sealed class VacuumWord : Word
 {
     private readonly Controls _controls;
@@ -10,7 +10,7 @@ public sealed class VacuumWord : Word
 
     /// <summary>Initializes a new instance of the <see cref="VacuumWord"/> class.</summary>
     /// <param name="controls">What a person can do with the switch.</param>
-    /// <param name="why">The sentence that tells why.</param>
+    /// <param name="why">Writes why the vacuum is on or off.</param>
     public VacuumWord(Controls controls, WhyText why)
         : base("vacuum", "vacuum on|off|auto", "by hand: on, off until the tool stops, or back to auto")
     {

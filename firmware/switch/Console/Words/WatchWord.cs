@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Turns on the stream of lines.</summary>
+/// <summary>Turns on the stream of ten lines a second.</summary>
 public sealed class WatchWord : Word
 {
     /// <summary>Initializes a new instance of the <see cref="WatchWord"/> class.</summary>

@@ -10,7 +10,7 @@ public sealed class WhyWord : Word
 
     /// <summary>Initializes a new instance of the <see cref="WhyWord"/> class.</summary>
     /// <param name="core">The core.</param>
-    /// <param name="why">The sentence that tells why.</param>
+    /// <param name="why">Writes why the vacuum is on or off.</param>
     public WhyWord(DetectionCore core, WhyText why)
         : base("why", "why", "why the vacuum is on or off, in a sentence")
     {
