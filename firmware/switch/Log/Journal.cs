@@ -51,7 +51,7 @@ public sealed class Journal
             if (isWorthLogging)
             {
                 // The core passes through the wait for the tool's stop also when there is no tool to wait for.
-                bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.AwaitingStop
+                bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.UntilStop
                     && !_core.IsToolRunning;
                 Note(LogKinds.Of(notice.Kind), notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure, now);
             }

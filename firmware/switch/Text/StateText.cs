@@ -21,12 +21,12 @@ public static class StateText
         string[] names = new string[VacuumTable.States];
         names[(int)VacuumState.Idle] = "idle";
         names[(int)VacuumState.Starting] = "starting";
-        names[(int)VacuumState.Following] = "on";
-        names[(int)VacuumState.RunningOn] = "run-on";
+        names[(int)VacuumState.On] = "on";
+        names[(int)VacuumState.RunOn] = "run-on";
         names[(int)VacuumState.ByHand] = "by-hand";
-        names[(int)VacuumState.AwaitingStop] = "until-stop";
+        names[(int)VacuumState.UntilStop] = "until-stop";
         names[(int)VacuumState.Held] = "held";
-        names[(int)VacuumState.Faulted] = "fault";
+        names[(int)VacuumState.Fault] = "fault";
         return names;
     }
 }
