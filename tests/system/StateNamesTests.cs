@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Charts;
 using NanoDustSwitch.Simulator.Days;
-using ScottPlot.TickGenerators;
+using ScottPlot;
 
 namespace NanoDustSwitch.SystemTests;
 
@@ -30,10 +30,12 @@ public sealed class StateNamesTests
     [TestMethod]
     public void The_rows_of_the_chart_have_the_words()
     {
-        NumericManual ticks = (NumericManual)StatePanel.Draw([], 0, 0).Axes.Left.TickGenerator;
+        Plot panel = StatePanel.Draw([], 0, 0);
+        panel.RenderInMemory();
 
         CollectionAssert.AreEquivalent(
-            (string[])["contact", "relay", .. s_words], ticks.Ticks.Select(tick => tick.Label).ToArray());
+            (string[])["contact", "relay", .. s_words],
+            panel.Axes.Left.TickGenerator.Ticks.Select(tick => tick.Label).ToArray());
     }
 
     [TestMethod]

@@ -1,3 +1,4 @@
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
