@@ -6,7 +6,7 @@ using ScottPlot;
 
 namespace NanoDustSwitch.SystemTests;
 
-/// <summary>The same eight words for the states in chart, timeline and CSV; the state page and the pictures have tests of their own.</summary>
+/// <summary>The eight words for the states, and that chart and CSV use them; page and pictures have tests of their own.</summary>
 [TestClass]
 public sealed class StateNamesTests
 {

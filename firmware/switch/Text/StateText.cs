@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>One short word for each state, for lines that a program reads.</summary>
+/// <summary>The word for each state, the same in lines for a program, charts, pictures and pages.</summary>
 public static class StateText
 {
     // Made once: on the device every text that is named in the code is made anew each time it is come by.

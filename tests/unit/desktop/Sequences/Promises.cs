@@ -34,7 +34,8 @@ internal static class Promises
             "On without a running tool it always has an end: the run-on, or the by-hand limit.",
             (_, _, after) => !after.Control.WantsVacuum || after.Control.State == VacuumState.On || HasEnd(after)),
         new Promise(
-            "A state never contradicts the facts: no `idle` and no `run-on` while a tool runs, no `starting`, `on` or `until-stop` without one, no `fault` without a fault.",
+            "A state never contradicts the facts: no `idle` and no `run-on` while a tool runs, "
+                + "no `starting`, `on` or `until-stop` without one, no `fault` without a fault.",
             (_, _, after) => AgreesWithTheFacts(after)),
         new Promise(
             "While a tool runs the vacuum goes off only by a hand, by a fault or by the longest run.",
