@@ -388,8 +388,8 @@ public sealed class DetectionCore
         if (vacuum.State != _judgedState)
         {
             _judgedState = vacuum.State;
-            bool isCycling = vacuum.State == VacuumState.RunningOn && vacuum.IsStretched;
-            bool ranTooLong = vacuum.State == VacuumState.AwaitingStop && vacuum.RanTooLong;
+            bool isCycling = vacuum.State == VacuumState.RunOn && vacuum.IsStretched;
+            bool ranTooLong = vacuum.State == VacuumState.UntilStop && vacuum.RanTooLong;
             int longestMinutes = _settings.LongestRunMilliseconds / (int)(Time.Minute / Time.Millisecond);
             Faults.Set(Fault.ShortCycling, isCycling, _settings.StartsAMinute, now);
             Faults.Set(Fault.RanTooLong, ranTooLong, longestMinutes, now);

@@ -110,7 +110,7 @@ public sealed class VacuumControl
         {
             Handle(VacuumEvent.TimeUp, now);
         }
-        else if (State == VacuumState.Following && !_hasWarned && _settings.LongestRunMilliseconds > 0
+        else if (State == VacuumState.On && !_hasWarned && _settings.LongestRunMilliseconds > 0
             && _deadline - now <= WarningMicroseconds)
         {
             _hasWarned = true;
@@ -170,12 +170,12 @@ public sealed class VacuumControl
             {
                 Move(VacuumEvent.FaultRose, now);
             }
-            else if (IsToolRunning && (State == VacuumState.Idle || State == VacuumState.RunningOn))
+            else if (IsToolRunning && (State == VacuumState.Idle || State == VacuumState.RunOn))
             {
                 Move(VacuumEvent.ToolStarted, now);
             }
             else if (!IsToolRunning
-                && (State == VacuumState.Starting || State == VacuumState.Following || State == VacuumState.AwaitingStop))
+                && (State == VacuumState.Starting || State == VacuumState.On || State == VacuumState.UntilStop))
             {
                 Move(VacuumEvent.ToolStopped, now);
             }
@@ -204,12 +204,12 @@ public sealed class VacuumControl
 
         State = to;
         Since = now;
-        RanTooLong = from == VacuumState.Following && happened == VacuumEvent.TimeUp;
+        RanTooLong = from == VacuumState.On && happened == VacuumEvent.TimeUp;
         if (to == VacuumState.Starting)
         {
             _surge.Reset();
         }
-        else if (to == VacuumState.Following)
+        else if (to == VacuumState.On)
         {
             _hasWarned = false;
             if (from == VacuumState.Starting)
@@ -217,7 +217,7 @@ public sealed class VacuumControl
                 Starts.Add(now);
             }
         }
-        else if (to == VacuumState.RunningOn)
+        else if (to == VacuumState.RunOn)
         {
             IsStretched = Starts.InLastMinute(now) >= _settings.StartsAMinute
                 && _settings.RunOnMilliseconds < StretchedRunOnMilliseconds;
@@ -237,10 +237,10 @@ public sealed class VacuumControl
                     ? CoreSettings.LongestSurgeMilliseconds
                     : _settings.StartDelayMilliseconds;
                 break;
-            case VacuumState.Following:
+            case VacuumState.On:
                 milliseconds = _settings.LongestRunMilliseconds > 0 ? _settings.LongestRunMilliseconds : -1;
                 break;
-            case VacuumState.RunningOn:
+            case VacuumState.RunOn:
                 milliseconds = IsStretched ? StretchedRunOnMilliseconds : _settings.RunOnMilliseconds;
                 break;
             case VacuumState.ByHand:
@@ -254,10 +254,10 @@ public sealed class VacuumControl
 
     private void DeriveFromState()
     {
-        WantsVacuum = State == VacuumState.Following || State == VacuumState.RunningOn || State == VacuumState.ByHand;
+        WantsVacuum = State == VacuumState.On || State == VacuumState.RunOn || State == VacuumState.ByHand;
         IsWaitingForSurge = State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge;
         NextLook = IsWaitingForSurge ? Never
-            : State == VacuumState.Following && !_hasWarned && _deadline != Never ? _deadline - WarningMicroseconds
+            : State == VacuumState.On && !_hasWarned && _deadline != Never ? _deadline - WarningMicroseconds
             : _deadline;
     }
 

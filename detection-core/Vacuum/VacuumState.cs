@@ -10,20 +10,20 @@ public enum VacuumState
     Starting = 1,
 
     /// <summary>On, because a tool runs.</summary>
-    Following = 2,
+    On = 2,
 
     /// <summary>On; the tool has stopped and the run-on is counting.</summary>
-    RunningOn = 3,
+    RunOn = 3,
 
     /// <summary>On, by hand, until the by-hand limit.</summary>
     ByHand = 4,
 
     /// <summary>Off until the tool has stopped: switched off by hand, or the tool ran too long.</summary>
-    AwaitingStop = 5,
+    UntilStop = 5,
 
     /// <summary>Off, held by a person until released by a person.</summary>
     Held = 6,
 
     /// <summary>Off because of a fault.</summary>
-    Faulted = 7,
+    Fault = 7,
 }

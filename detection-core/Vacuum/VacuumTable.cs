@@ -16,26 +16,28 @@ public sealed class VacuumTable
     {
         const VacuumState Idle = VacuumState.Idle;
         const VacuumState Starting = VacuumState.Starting;
-        const VacuumState Following = VacuumState.Following;
-        const VacuumState RunningOn = VacuumState.RunningOn;
+        const VacuumState On = VacuumState.On;
+        const VacuumState RunOn = VacuumState.RunOn;
         const VacuumState ByHand = VacuumState.ByHand;
-        const VacuumState Awaiting = VacuumState.AwaitingStop;
+        const VacuumState UntilStop = VacuumState.UntilStop;
         const VacuumState Held = VacuumState.Held;
-        const VacuumState Faulted = VacuumState.Faulted;
 
-        // A fault changes nothing in the states held and awaiting stop: the vacuum is off there already, and a person's hold or
+        // Not named Fault: that is the enum of the faults.
+        const VacuumState InFault = VacuumState.Fault;
+
+        // A fault changes nothing in the states held and until-stop: the vacuum is off there already, and a person's hold or
         // the wait for the tool's stop must still be there when the fault has ended. For the same reason a hand-off during a
         // fault waits for the tool's stop. Auto after by-hand goes to the run-on and not to idle, so that the relay does not drop
-        // for a moment if a tool runs.             tool starts tool stops time up    hand on  hand off  auto       hold  fault
-        // rose fault ended
-        Row(Idle,      Starting,   Idle,      Idle,      ByHand,  Idle,     Idle,      Held, Faulted,   Idle);
-        Row(Starting,  Starting,   Idle,      Following, ByHand,  Awaiting, Starting,  Held, Faulted,   Starting);
-        Row(Following, Following,  RunningOn, Awaiting,  ByHand,  Awaiting, Following, Held, Faulted,   Following);
-        Row(RunningOn, Following,  RunningOn, Idle,      ByHand,  Idle,     RunningOn, Held, Faulted,   RunningOn);
-        Row(ByHand,    ByHand,     ByHand,    RunningOn, ByHand,  Awaiting, RunningOn, Held, Faulted,   ByHand);
-        Row(Awaiting,  Awaiting,   Idle,      Awaiting,  ByHand,  Awaiting, Idle,      Held, Awaiting,  Awaiting);
-        Row(Held,      Held,       Held,      Held,      Held,    Held,     Idle,      Held, Held,      Held);
-        Row(Faulted,   Faulted,    Faulted,   Faulted,   Faulted, Awaiting, Faulted,   Held, Faulted,   Idle);
+        // for a moment if a tool runs.
+        //             tool starts tool stops time up    hand on  hand off   auto       hold  fault rose fault ended
+        Row(Idle,      Starting,   Idle,      Idle,      ByHand,  Idle,      Idle,      Held, InFault,   Idle);
+        Row(Starting,  Starting,   Idle,      On,        ByHand,  UntilStop, Starting,  Held, InFault,   Starting);
+        Row(On,        On,         RunOn,     UntilStop, ByHand,  UntilStop, On,        Held, InFault,   On);
+        Row(RunOn,     On,         RunOn,     Idle,      ByHand,  Idle,      RunOn,     Held, InFault,   RunOn);
+        Row(ByHand,    ByHand,     ByHand,    RunOn,     ByHand,  UntilStop, RunOn,     Held, InFault,   ByHand);
+        Row(UntilStop, UntilStop,  Idle,      UntilStop, ByHand,  UntilStop, Idle,      Held, UntilStop, UntilStop);
+        Row(Held,      Held,       Held,      Held,      Held,    Held,      Idle,      Held, Held,      Held);
+        Row(InFault,   InFault,    InFault,   InFault,   InFault, UntilStop, InFault,   Held, InFault,   Idle);
     }
 
     /// <summary>Looks up what follows.</summary>

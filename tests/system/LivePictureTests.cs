@@ -48,11 +48,11 @@ public sealed class LivePictureTests
         live.Words.Run("/wait 2");
         string after = string.Join('\n', Draw(live, new ConsoleScreen(), 80, 24));
 
-        StringAssert.Contains(before, "off, waits for a tool");
+        StringAssert.Contains(before, "state    idle");
         StringAssert.Contains(before, "starts at 0.60 A");
-        StringAssert.Contains(running, " table saw   running    ████··  11.50 A  state    on, follows the tool");
+        StringAssert.Contains(running, " table saw   running    ████··  11.50 A  state    on");
         StringAssert.Contains(running, "relay    closed  vacuum 8");
-        StringAssert.Contains(after, "on, runs on");
+        StringAssert.Contains(after, "state    run-on");
         StringAssert.Contains(after, " s left");
     }
 

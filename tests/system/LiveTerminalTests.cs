@@ -21,7 +21,7 @@ public sealed class LiveTerminalTests
     [DataRow("\u0004")]
     public void It_leaves_the_terminal_as_it_was(string leave)
     {
-        string shown = Run("xterm-256color", 80, "off, waits for a tool", leave);
+        string shown = Run("xterm-256color", 80, "idle", leave);
 
         StringAssert.Contains(shown, AlternateScreen);
         Assert.IsGreaterThan(shown.LastIndexOf(HideCursor), shown.LastIndexOf(ShowCursor));

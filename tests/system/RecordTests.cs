@@ -62,8 +62,8 @@ public sealed class RecordTests
         int first = board.FindIndex(decision => decision.Item1 == replayed[0].Item1);
         int common = Math.Min(count, board.Count - first);
         CollectionAssert.AreEqual(board.GetRange(first, common), replayed.GetRange(0, common));
-        Assert.IsTrue(replayed.Exists(decision => decision.Item4 == VacuumState.Following), "the vacuum was on in it");
-        Assert.IsTrue(replayed.Exists(decision => decision.Item4 == VacuumState.Faulted), "and a fault");
+        Assert.IsTrue(replayed.Exists(decision => decision.Item4 == VacuumState.On), "the vacuum was on in it");
+        Assert.IsTrue(replayed.Exists(decision => decision.Item4 == VacuumState.Fault), "and a fault");
         Assert.AreEqual(hasVacuumSensor, replayed.Exists(decision => decision.Item6 > 9000), "the vacuum of 10 A was seen");
         Assert.IsLessThan(MostCharactersABucket, (double)recording.Characters / count);
     }

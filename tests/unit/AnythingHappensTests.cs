@@ -95,9 +95,9 @@ public class AnythingHappensTests
 
             string state = Words.Of(control.State);
             Assert.IsFalse(isHeldOff && (control.WantsVacuum || state == "idle" || state == "starting"), state);
-            Assert.IsFalse(!isHeldOff && state == "faulted", state);
-            Assert.IsFalse(isRunning && (state == "idle" || state == "running on"), state);
-            Assert.IsFalse(!isRunning && (state == "starting" || state == "following" || state == "awaiting stop"), state);
+            Assert.IsFalse(!isHeldOff && state == "fault", state);
+            Assert.IsFalse(isRunning && (state == "idle" || state == "run-on"), state);
+            Assert.IsFalse(!isRunning && (state == "starting" || state == "on" || state == "until-stop"), state);
         }
     }
 

@@ -216,7 +216,7 @@ public class CoreSettingsTests
             Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
             bench.Run(Tool, 1000);
             bench.Run(Idle, 120);
-            Assert.AreEqual("running on", Words.Of(bench.Core.Vacuum.State));
+            Assert.AreEqual("run-on", Words.Of(bench.Core.Vacuum.State));
             Assert.AreEqual(i == 2, bench.IsFaulted(Fault.ShortCycling));
             bench.Run(Idle, 1880);
         }
@@ -248,7 +248,7 @@ public class CoreSettingsTests
         Assert.AreEqual(20 * 60 * Second, bench.OpenedAt - bench.ToolStartedAt);
         Assert.IsTrue(bench.IsFaulted(Fault.RanTooLong));
         Assert.AreEqual(20, bench.Core.Faults[Fault.RanTooLong].Figure);
-        Assert.AreEqual("awaiting stop", Words.Of(bench.Core.Vacuum.State));
+        Assert.AreEqual("until-stop", Words.Of(bench.Core.Vacuum.State));
 
         // Told once, ten minutes before.
         Assert.AreEqual(1, bench.Noticed[(int)NoticeKind.LongRunAhead]);
@@ -267,7 +267,7 @@ public class CoreSettingsTests
         // By hand it waits for the stop without a fault.
         bench.Run(Tool, 100);
         bench.Do(VacuumEvent.HandOff);
-        Assert.AreEqual("awaiting stop", Words.Of(bench.Core.Vacuum.State));
+        Assert.AreEqual("until-stop", Words.Of(bench.Core.Vacuum.State));
         Assert.IsFalse(bench.IsFaulted(Fault.RanTooLong));
     }
 

@@ -15,9 +15,9 @@ public class DetectionCoreTests
         bench.Run(Idle, 5000);
         Assert.AreEqual("idle", Words.Of(bench.Core.Vacuum.State));
         bench.Run(Tool, 1000);
-        Assert.AreEqual("following", Words.Of(bench.Core.Vacuum.State));
+        Assert.AreEqual("on", Words.Of(bench.Core.Vacuum.State));
         bench.Run(Idle, 1000);
-        Assert.AreEqual("running on", Words.Of(bench.Core.Vacuum.State));
+        Assert.AreEqual("run-on", Words.Of(bench.Core.Vacuum.State));
         Assert.IsTrue(bench.Core.IsRelayClosed);
         bench.Run(Idle, 5000);
         Assert.AreEqual("idle", Words.Of(bench.Core.Vacuum.State));
@@ -320,7 +320,7 @@ public class DetectionCoreTests
         bench.Run(Idle, 300);
         bench.Run(90, 700);
         Assert.IsTrue(bench.Core.IsToolRunning);
-        Assert.AreEqual("following", Words.Of(bench.Core.Vacuum.State));
+        Assert.AreEqual("on", Words.Of(bench.Core.Vacuum.State));
         Near.Between(0, bench.ClosedAt - bench.ToolStartedAt, 19999);
     }
 

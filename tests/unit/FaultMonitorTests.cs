@@ -238,7 +238,7 @@ public class FaultMonitorTests
         Assert.IsTrue(bench.IsFaulted(fault));
         Assert.IsTrue(bench.Core.Faults.HoldsOff);
         Assert.IsFalse(bench.Core.IsRelayClosed);
-        Assert.AreEqual("faulted", Words.Of(bench.Core.Vacuum.State));
+        Assert.AreEqual("fault", Words.Of(bench.Core.Vacuum.State));
     }
 
     private static void CheckFree(CoreBench bench)

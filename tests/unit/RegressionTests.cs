@@ -155,7 +155,7 @@ public class RegressionTests
         bench.Run(3000, 8000);
         bench.Core.Faults.Clear(bench.Now);
         bench.Run(3000, 1000);
-        Assert.AreEqual("awaiting stop", Words.Of(bench.Core.Vacuum.State));
+        Assert.AreEqual("until-stop", Words.Of(bench.Core.Vacuum.State));
         Assert.IsTrue(bench.IsFaulted(Fault.RanTooLong));
     }
 }

@@ -145,7 +145,7 @@ public class SwitchTests
         bench.Board.IsPressed = false;
         bench.Board.PanelThrows = false;
         Assert.AreEqual(0, bench.TogglesIn(400));
-        Assert.AreEqual(isOn ? "awaiting stop" : "idle", Words.Of(bench.State));
+        Assert.AreEqual(isOn ? "until-stop" : "idle", Words.Of(bench.State));
     }
 
     // Flash wears out, and a board that only restarts would write a few times a second: by a clock that never goes, by a crash
@@ -377,7 +377,7 @@ public class SwitchTests
     {
         SwitchBench bench = new SwitchBench();
         bench.Answer("vacuum on");
-        Assert.AreEqual("by hand", Words.Of(bench.State));
+        Assert.AreEqual("by-hand", Words.Of(bench.State));
         bench.Boot();
         Assert.AreEqual("idle", Words.Of(bench.State));
         Assert.AreEqual(0, bench.TogglesIn(400));
@@ -483,7 +483,7 @@ public class SwitchTests
     {
         SwitchBench bench = new SwitchBench();
         Press(bench, 100);
-        Assert.AreEqual("by hand", Words.Of(bench.State));
+        Assert.AreEqual("by-hand", Words.Of(bench.State));
         Press(bench, 100);
         Assert.AreEqual("idle", Words.Of(bench.State));
         Press(bench, 1600);

@@ -19,7 +19,7 @@ public class VacuumControlTests
         {
             control.State = (VacuumState)i;
             control.Use(new SettingValues().ToCore());
-            bool isOn = control.State == VacuumState.Following || control.State == VacuumState.RunningOn
+            bool isOn = control.State == VacuumState.On || control.State == VacuumState.RunOn
                 || control.State == VacuumState.ByHand;
             Assert.AreEqual(isOn, control.WantsVacuum);
         }
@@ -27,7 +27,7 @@ public class VacuumControlTests
 
     [TestMethod]
     [DataRow(false, "held")]
-    [DataRow(true, "faulted")]
+    [DataRow(true, "fault")]
     public void AToolThatRunsAtTheEndOfAHoldOrAFaultStartsTheVacuumByTheOrdinaryDelay(bool isFault, string state)
     {
         VacuumControl control = New();
@@ -47,7 +47,7 @@ public class VacuumControlTests
         control.Handle(VacuumEvent.Hold, 2 * Second);
         Assert.AreEqual("held", Words.Of(control.State));
         control.Handle(VacuumEvent.Auto, 3 * Second);
-        Assert.AreEqual("faulted", Words.Of(control.State));
+        Assert.AreEqual("fault", Words.Of(control.State));
     }
 
     [TestMethod]
@@ -68,7 +68,7 @@ public class VacuumControlTests
         control.Update(true, false, Second);
         control.Handle(VacuumEvent.HandOff, 2 * Second);
         control.Update(true, false, 100 * Second);
-        Assert.AreEqual("awaiting stop", Words.Of(control.State));
+        Assert.AreEqual("until-stop", Words.Of(control.State));
         Assert.IsFalse(control.RanTooLong);
         control.Update(false, false, 101 * Second);
         Assert.AreEqual("idle", Words.Of(control.State));
@@ -81,7 +81,7 @@ public class VacuumControlTests
         control.Handle(VacuumEvent.HandOn, Second);
         control.Update(true, false, 2 * Second);
         control.Handle(VacuumEvent.Auto, 3 * Second);
-        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual("on", Words.Of(control.State));
     }
 
     [TestMethod]
@@ -105,10 +105,10 @@ public class VacuumControlTests
     [TestMethod]
     [DataRow("idle", "hand on")]
     [DataRow("starting", "hand off")]
-    [DataRow("following", "hand off")]
-    [DataRow("running on", "hand off")]
-    [DataRow("by hand", "hand off")]
-    [DataRow("awaiting stop", "hand on")]
+    [DataRow("on", "hand off")]
+    [DataRow("run-on", "hand off")]
+    [DataRow("by-hand", "hand off")]
+    [DataRow("until-stop", "hand on")]
     public void AShortPressAsksForTheOtherOfOnAndOff(string state, string asked)
     {
         VacuumControl control = New();
@@ -126,13 +126,13 @@ public class VacuumControlTests
         Assert.AreEqual(0, control.Starts.Total);
         control.Update(true, false, 3 * Second);
         control.Update(true, false, 60 * Second);
-        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual("on", Words.Of(control.State));
         Assert.AreEqual(1, control.Starts.Total);
 
         // The tool's restart during the run-on is no start of the vacuum.
         control.Update(false, false, 61 * Second);
         control.Update(true, false, 62 * Second);
-        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual("on", Words.Of(control.State));
         Assert.AreEqual(1, control.Starts.Total);
     }
 
@@ -163,7 +163,7 @@ public class VacuumControlTests
         }
 
         Assert.AreEqual(isBrief, control.IsBriefSurge(At(2 * Second), 1000, 1000, 0, start));
-        Assert.AreEqual(isBrief ? "starting" : "following", Words.Of(control.State));
+        Assert.AreEqual(isBrief ? "starting" : "on", Words.Of(control.State));
         Assert.AreEqual(!isBrief, control.WantsVacuum);
     }
 
@@ -186,7 +186,7 @@ public class VacuumControlTests
         control.Update(true, false, 4 * Second);
         Assert.AreEqual("starting", Words.Of(control.State));
         Assert.IsFalse(control.IsBriefSurge(At(3 * Second), swing, swing, 0, 100));
-        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual("on", Words.Of(control.State));
         Assert.IsFalse(control.IsWaitingForSurge);
     }
 
@@ -225,7 +225,7 @@ public class VacuumControlTests
     public void TheEndOfTheLongestRunIsAnnouncedOnceTenMinutesBefore()
     {
         NoticeQueue notices = new NoticeQueue();
-        VacuumControl control = Following(notices, 1200000);
+        VacuumControl control = OnWithATool(notices, 1200000);
         Assert.AreEqual(612 * Second, control.NextLook);
         control.Update(true, false, (612 * Second) - 1);
         Assert.AreEqual(0, notices.Count);
@@ -238,7 +238,7 @@ public class VacuumControlTests
         Assert.AreEqual(1212 * Second, control.NextLook);
         control.Update(true, false, 700 * Second);
         Assert.AreEqual(0, notices.Count);
-        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual("on", Words.Of(control.State));
 
         // In the next run again; a late look says what is left.
         control.Update(false, false, 701 * Second);
@@ -252,12 +252,12 @@ public class VacuumControlTests
     [TestMethod]
     public void TheLongestRunEndsTheVacuumAndSaysThatItWasThat()
     {
-        VacuumControl control = Following(new NoticeQueue(), 1200000);
+        VacuumControl control = OnWithATool(new NoticeQueue(), 1200000);
         control.Update(true, false, (1212 * Second) - 1);
-        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual("on", Words.Of(control.State));
         Assert.AreEqual(1L, control.Remaining((1212 * Second) - 1));
         control.Update(true, false, 1212 * Second);
-        Assert.AreEqual("awaiting stop", Words.Of(control.State));
+        Assert.AreEqual("until-stop", Words.Of(control.State));
         Assert.IsTrue(control.RanTooLong);
         Assert.AreEqual(long.MaxValue, control.NextLook);
         control.Handle(VacuumEvent.Hold, 1213 * Second);
@@ -268,12 +268,12 @@ public class VacuumControlTests
     public void ALongestRunOfNoughtIsNeitherAnnouncedNorEnded()
     {
         NoticeQueue notices = new NoticeQueue();
-        VacuumControl control = Following(notices, 0);
+        VacuumControl control = OnWithATool(notices, 0);
         Assert.AreEqual(long.MaxValue, control.NextLook);
         Assert.AreEqual(-1L, control.Remaining(13 * Second));
         control.Update(true, false, 1000000 * Second);
         Assert.AreEqual(0, notices.Count);
-        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual("on", Words.Of(control.State));
     }
 
     // At the most starts a minute the run-on lasts a minute, unless it does so anyway.
@@ -292,7 +292,7 @@ public class VacuumControlTests
         {
             control.Update(true, false, Second + (i * 2 * Second));
             control.Update(true, false, Second + (i * 2 * Second));
-            Assert.AreEqual("following", Words.Of(control.State));
+            Assert.AreEqual("on", Words.Of(control.State));
             Assert.AreEqual(i + 1, control.Starts.Total);
             control.Handle(VacuumEvent.HandOff, (2 * Second) + (i * 2 * Second));
             control.Update(i == 4, false, (2 * Second) + (i * 2 * Second));
@@ -302,7 +302,7 @@ public class VacuumControlTests
         control.Handle(VacuumEvent.HandOn, 11 * Second);
         control.Handle(VacuumEvent.Auto, 11 * Second);
         control.Update(false, false, 12 * Second);
-        Assert.AreEqual("running on", Words.Of(control.State));
+        Assert.AreEqual("run-on", Words.Of(control.State));
         Assert.AreEqual(isStretched, control.IsStretched);
         Assert.AreEqual(isStretched ? 60 * Second : runOn * 1000L, control.Remaining(12 * Second));
     }
@@ -323,7 +323,7 @@ public class VacuumControlTests
 
         // A start delay of nought ends in the same look.
         notice = notices.Take();
-        Assert.AreEqual((int)VacuumState.Following, notice.Second);
+        Assert.AreEqual((int)VacuumState.On, notice.Second);
         Assert.AreEqual((int)VacuumEvent.TimeUp, notice.Figure);
         control.Update(true, false, 6 * Second);
         Assert.AreEqual(0, notices.Count);
@@ -337,17 +337,17 @@ public class VacuumControlTests
         VacuumControl control = New();
         control.Update(true, true, Second);
         control.Handle(VacuumEvent.HandOn, 2 * Second);
-        Assert.AreEqual("faulted", Words.Of(control.State));
+        Assert.AreEqual("fault", Words.Of(control.State));
         control.Handle(VacuumEvent.HandOff, 3 * Second);
-        Assert.AreEqual("awaiting stop", Words.Of(control.State));
+        Assert.AreEqual("until-stop", Words.Of(control.State));
         control.Handle(VacuumEvent.HandOn, 4 * Second);
-        Assert.AreEqual("faulted", Words.Of(control.State));
+        Assert.AreEqual("fault", Words.Of(control.State));
         control.Handle(VacuumEvent.HandOff, 5 * Second);
         control.Handle(VacuumEvent.Auto, 6 * Second);
-        Assert.AreEqual("faulted", Words.Of(control.State));
+        Assert.AreEqual("fault", Words.Of(control.State));
         control.Handle(VacuumEvent.HandOff, 7 * Second);
         control.Update(false, true, 8 * Second);
-        Assert.AreEqual("faulted", Words.Of(control.State));
+        Assert.AreEqual("fault", Words.Of(control.State));
         control.Update(false, false, 9 * Second);
         Assert.AreEqual("idle", Words.Of(control.State));
     }
@@ -373,14 +373,14 @@ public class VacuumControlTests
     }
 
     // The tool began to run at 12 s.
-    private static VacuumControl Following(NoticeQueue notices, int longestRun)
+    private static VacuumControl OnWithATool(NoticeQueue notices, int longestRun)
     {
         CoreSettings settings = CoreBench.Settings();
         settings.LongestRunMilliseconds = longestRun;
         VacuumControl control = new VacuumControl(settings, notices);
         control.Update(true, false, 12 * Second);
         control.Update(true, false, 12 * Second);
-        Assert.AreEqual("following", Words.Of(control.State));
+        Assert.AreEqual("on", Words.Of(control.State));
         Forget(notices);
         return control;
     }

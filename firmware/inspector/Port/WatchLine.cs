@@ -79,14 +79,14 @@ internal sealed record WatchLine(
     /// <returns>The sentence.</returns>
     public string Why() => State switch
     {
-        VacuumState.Following or VacuumState.RunningOn or VacuumState.ByHand when !IsVacuumOn =>
+        VacuumState.On or VacuumState.RunOn or VacuumState.ByHand when !IsVacuumOn =>
             "off for a moment: the relay rests before it closes again",
         VacuumState.Idle => $"off: {Swing:0.00} A, starts at {StartAt:0.00} A",
         VacuumState.Starting => $"off: {Swing:0.00} A seen, starts within {Left:0.0} s",
-        VacuumState.Following => $"on: {Swing:0.00} A, stops below {StopBelow:0.00} A and the run-on",
-        VacuumState.RunningOn => $"on: the tool has stopped, runs on for {Left:0.0} s",
+        VacuumState.On => $"on: {Swing:0.00} A, stops below {StopBelow:0.00} A and the run-on",
+        VacuumState.RunOn => $"on: the tool has stopped, runs on for {Left:0.0} s",
         VacuumState.ByHand => $"on by hand for {Math.Ceiling(Left / 60):0} min more, then auto",
-        VacuumState.AwaitingStop => "off until the tool has stopped",
+        VacuumState.UntilStop => "off until the tool has stopped",
         VacuumState.Held => "held off by hand until 'vacuum auto' or a long press",
         _ => "held off by the fault below",
     };

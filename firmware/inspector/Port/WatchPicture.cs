@@ -1,3 +1,4 @@
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
@@ -67,7 +68,7 @@ internal sealed class WatchPicture(string name, Glyphs glyphs)
     {
         yield return Looks.Heading($"the board at {name}, up {FirmwareText.Of(output => output.Clock((long)line.Seconds))}");
         yield return trouble is null
-            ? Line("state", StateLooks.Words(line.State), StateLooks.Look(line.State))
+            ? Line("state", StateText.Name(line.State), StateLooks.Look(line.State))
             : Line("state", "no board: this is how it stood at last", Looks.Wrong);
         foreach (IRenderable row in trouble is null
             ? Lines("why", line.Why(), WhyRows, width, Looks.Usual)

@@ -1,4 +1,5 @@
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Days;
 using ScottPlot;
 using ScottPlot.Plottables;
@@ -12,16 +13,16 @@ internal static class StatePanel
     private const double HalfBand = 0.36;
 
     // From the top row down: first those with the vacuum on.
-    private static readonly (VacuumState State, string Word, Color Color)[] s_rows =
+    private static readonly (VacuumState State, Color Color)[] s_rows =
     [
-        (VacuumState.ByHand, "by hand", ChartStyle.Blue),
-        (VacuumState.Following, "on", ChartStyle.Green),
-        (VacuumState.RunningOn, "run-on", ChartStyle.Sky),
-        (VacuumState.Starting, "starting", ChartStyle.Orange),
-        (VacuumState.Idle, "idle", ChartStyle.Grey),
-        (VacuumState.AwaitingStop, "until stop", ChartStyle.Yellow),
-        (VacuumState.Held, "held", ChartStyle.Purple),
-        (VacuumState.Faulted, "fault", ChartStyle.Vermilion),
+        (VacuumState.ByHand, ChartStyle.Blue),
+        (VacuumState.On, ChartStyle.Green),
+        (VacuumState.RunOn, ChartStyle.Sky),
+        (VacuumState.Starting, ChartStyle.Orange),
+        (VacuumState.Idle, ChartStyle.Grey),
+        (VacuumState.UntilStop, ChartStyle.Yellow),
+        (VacuumState.Held, ChartStyle.Purple),
+        (VacuumState.Fault, ChartStyle.Vermilion),
     ];
 
     /// <summary>Draws it.</summary>
@@ -38,7 +39,7 @@ internal static class StatePanel
         panel.Axes.SetLimitsY(-s_rows.Length + 0.4, 2.6);
         panel.Axes.Left.TickGenerator = new NumericManual(
             [2, 1, .. Enumerable.Range(0, s_rows.Length).Select(row => (double)-row)],
-            ["contact", "relay", .. s_rows.Select(row => row.Word)]);
+            ["contact", "relay", .. s_rows.Select(row => StateText.Name(row.State))]);
         return panel;
     }
 

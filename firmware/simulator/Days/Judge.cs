@@ -156,7 +156,7 @@ internal sealed class Judge
 
         _wasExcused = _wasExcused
             || _person.HasSwitchBlind
-            || core.Vacuum.State is VacuumState.Held or VacuumState.AwaitingStop or VacuumState.Faulted;
+            || core.Vacuum.State is VacuumState.Held or VacuumState.UntilStop or VacuumState.Fault;
         if (_delayEnd == 0 && IsSurgeOver(now, swing))
         {
             _delayEnd = now;

@@ -35,9 +35,9 @@ internal sealed class Storyteller(List<Entry> timeline)
             VacuumState from = _state;
             _state = core.Vacuum.State;
             _startingSince = _state == VacuumState.Starting ? now : _startingSince;
-            if (Reason(from, _state, core, settings, now) is { } text)
+            if (Reason(from, _state, core, settings, now) is { } reason)
             {
-                Tell(now, text);
+                Tell(now, $"{StateText.Name(_state)}: {reason}");
             }
         }
 
@@ -58,20 +58,20 @@ internal sealed class Storyteller(List<Entry> timeline)
     private string? Reason(
         VacuumState from, VacuumState to, DetectionCore core, SettingValues settings, long now) => (from, to) switch
     {
-        (VacuumState.Starting, VacuumState.Following) => settings[SettingId.StartDelay] == CoreSettings.AfterSurge
-            ? $"vacuum ON: the start surge is over, {(now - _startingSince) / 1000.0:0} ms after the tool was seen"
-            : $"vacuum ON: the start delay of {settings[SettingId.StartDelay]} ms is over",
-        (VacuumState.RunningOn, VacuumState.Following) => "vacuum stays on: the tool is back within the run-on",
-        (_, VacuumState.RunningOn) => core.Vacuum.IsStretched
-            ? "run-on begins, stretched to 60 s: too many starts in a minute"
-            : $"run-on begins: {settings[SettingId.RunOn] / 1000.0:0.#} s",
-        (VacuumState.RunningOn, VacuumState.Idle) => "vacuum OFF: the run-on is over",
-        (VacuumState.Starting, VacuumState.Idle) => "vacuum not started: the current was gone before the start delay was over",
-        (_, VacuumState.ByHand) => "vacuum ON by hand",
-        (_, VacuumState.AwaitingStop) => "vacuum OFF until the tool has stopped",
-        (_, VacuumState.Held) => "vacuum held OFF by hand",
+        (VacuumState.Starting, VacuumState.On) => settings[SettingId.StartDelay] == CoreSettings.AfterSurge
+            ? $"the start surge is over, {(now - _startingSince) / 1000.0:0} ms after the tool was seen"
+            : $"the start delay of {settings[SettingId.StartDelay]} ms is over",
+        (VacuumState.RunOn, VacuumState.On) => "the tool is back within the run-on",
+        (_, VacuumState.RunOn) => core.Vacuum.IsStretched
+            ? "stretched to 60 s, too many starts in a minute"
+            : $"the vacuum runs for {settings[SettingId.RunOn] / 1000.0:0.#} s more",
+        (VacuumState.RunOn, VacuumState.Idle) => "vacuum off, the run-on is over",
+        (VacuumState.Starting, VacuumState.Idle) => "vacuum not started, the current was gone before the start delay was over",
+        (_, VacuumState.ByHand) => "vacuum on",
+        (_, VacuumState.UntilStop) => "vacuum off until the tool has stopped",
+        (_, VacuumState.Held) => "vacuum off until 'vacuum auto' or a long press",
         (VacuumState.Held, _) => "hold released",
-        (_, VacuumState.Faulted) => "vacuum held OFF by a fault",
+        (_, VacuumState.Fault) => "vacuum off until the fault has ended",
         _ => null,
     };
 

@@ -52,10 +52,10 @@ public sealed class WhyText
                     .Text(_settings[SettingId.StartDelay] == CoreSettings.AfterSurge ? "after the start surge, at most in " : "in ");
                 Seconds(output, left);
                 break;
-            case VacuumState.Following:
+            case VacuumState.On:
                 output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes).Text(" and the run-on");
                 break;
-            case VacuumState.RunningOn:
+            case VacuumState.RunOn:
                 output.Text("on: the tool has stopped, runs on for ");
                 Seconds(output, left);
                 if (vacuum.IsStretched)
@@ -68,7 +68,7 @@ public sealed class WhyText
                 long minutes = (vacuum.Remaining(now) + Time.Minute - 1) / Time.Minute;
                 output.Text("on by hand for ").Number(minutes).Text(" min more, then auto");
                 break;
-            case VacuumState.AwaitingStop:
+            case VacuumState.UntilStop:
                 output.Text("off until the tool has stopped: ")
                     .Text(vacuum.RanTooLong ? "it ran longer than longest-run" : "switched off by hand");
                 break;

@@ -120,7 +120,7 @@ public sealed class Panel
             return LampPattern.Guide;
         }
 
-        if (state == VacuumState.Held || state == VacuumState.AwaitingStop)
+        if (state == VacuumState.Held || state == VacuumState.UntilStop)
         {
             return LampPattern.Held;
         }

@@ -15,12 +15,12 @@ public static class EventText
     {
         switch (to)
         {
-            case VacuumState.Following:
+            case VacuumState.On:
                 return from == VacuumState.Starting;
             case VacuumState.Idle:
-                return from == VacuumState.RunningOn || from == VacuumState.Held;
+                return from == VacuumState.RunOn || from == VacuumState.Held;
             case VacuumState.ByHand:
-            case VacuumState.AwaitingStop:
+            case VacuumState.UntilStop:
             case VacuumState.Held:
                 return true;
             default:
@@ -145,13 +145,13 @@ public static class EventText
     {
         switch ((VacuumState)entry.Second)
         {
-            case VacuumState.Following:
+            case VacuumState.On:
                 output.Text("vacuum on: tool at ").Amperes(entry.Milliamperes);
                 break;
             case VacuumState.ByHand:
                 output.Text("vacuum on: by hand");
                 break;
-            case VacuumState.AwaitingStop:
+            case VacuumState.UntilStop:
                 output.Text("vacuum off until the tool stops: ")
                     .Text((VacuumEvent)entry.Figure == VacuumEvent.TimeUp ? "longest run reached" : "by hand");
                 break;

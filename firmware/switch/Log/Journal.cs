@@ -53,7 +53,7 @@ public sealed class Journal
             {
                 // When the vacuum is switched off by hand, the core waits for the tool's stop even when no tool runs, and ends
                 // that wait at once. The log says simply that the vacuum is off.
-                bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.AwaitingStop
+                bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.UntilStop
                     && !_core.IsToolRunning;
                 Note(LogKinds.Of(notice.Kind), notice.First, isOver ? (int)VacuumState.Idle : notice.Second, notice.Figure, now);
             }

@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>One short word for each state, for lines that a program reads.</summary>
+/// <summary>The word for each state, the same in lines for a program, charts, pictures and pages.</summary>
 public static class StateText
 {
     // Made once, because on the device every use of a text literal makes a new string, and the loop must not allocate.
@@ -21,12 +21,12 @@ public static class StateText
         string[] names = new string[VacuumTable.States];
         names[(int)VacuumState.Idle] = "idle";
         names[(int)VacuumState.Starting] = "starting";
-        names[(int)VacuumState.Following] = "on";
-        names[(int)VacuumState.RunningOn] = "run-on";
+        names[(int)VacuumState.On] = "on";
+        names[(int)VacuumState.RunOn] = "run-on";
         names[(int)VacuumState.ByHand] = "by-hand";
-        names[(int)VacuumState.AwaitingStop] = "until-stop";
+        names[(int)VacuumState.UntilStop] = "until-stop";
         names[(int)VacuumState.Held] = "held";
-        names[(int)VacuumState.Faulted] = "fault";
+        names[(int)VacuumState.Fault] = "fault";
         return names;
     }
 }

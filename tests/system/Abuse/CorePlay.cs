@@ -158,7 +158,7 @@ internal sealed class CorePlay
         }
 
         JudgeRelay();
-        if (_core.Vacuum.State == VacuumState.RunningOn && _runOnSince >= 0)
+        if (_core.Vacuum.State == VacuumState.RunOn && _runOnSince >= 0)
         {
             Assert.IsTrue(_now - _runOnSince <= _runOn, "The run-on is over and the vacuum is still on.");
         }
@@ -166,22 +166,22 @@ internal sealed class CorePlay
 
     private void Hear(VacuumState from, VacuumState to, long before)
     {
-        bool wasOn = from == VacuumState.Following || from == VacuumState.RunningOn || from == VacuumState.ByHand;
-        bool isOn = to == VacuumState.Following || to == VacuumState.RunningOn || to == VacuumState.ByHand;
+        bool wasOn = from == VacuumState.On || from == VacuumState.RunOn || from == VacuumState.ByHand;
+        bool isOn = to == VacuumState.On || to == VacuumState.RunOn || to == VacuumState.ByHand;
         _hasReason = isOn && (wasOn ? _hasReason : to == VacuumState.ByHand || from == VacuumState.Starting);
-        if (from == VacuumState.Starting && to == VacuumState.Following)
+        if (from == VacuumState.Starting && to == VacuumState.On)
         {
             Start();
         }
 
-        if (to == VacuumState.RunningOn)
+        if (to == VacuumState.RunOn)
         {
-            _runOnSince = from == VacuumState.Following ? _now : -1;
+            _runOnSince = from == VacuumState.On ? _now : -1;
             _runOn = 1000L * (_starts.Count(time => _now - time < Minute) >= _settings.StartsAMinute
                 ? Math.Max(60000, _settings.RunOnMilliseconds)
                 : _settings.RunOnMilliseconds);
         }
-        else if (from == VacuumState.RunningOn && to == VacuumState.Idle && _runOnSince >= 0 && !_core.Vacuum.IsHeldOff)
+        else if (from == VacuumState.RunOn && to == VacuumState.Idle && _runOnSince >= 0 && !_core.Vacuum.IsHeldOff)
         {
             // To one bucket: at the first one at or after its end.
             RunOns++;

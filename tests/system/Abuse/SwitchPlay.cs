@@ -202,7 +202,7 @@ internal sealed class SwitchPlay
         _rose = true;
         _roseIn = core.Vacuum.State;
         return core.Faults.HoldsOff ? "The relay is fed on a fault."
-            : core.Vacuum.State is not (VacuumState.Following or VacuumState.RunningOn or VacuumState.ByHand)
+            : core.Vacuum.State is not (VacuumState.On or VacuumState.RunOn or VacuumState.ByHand)
                 ? $"The relay is fed in {core.Vacuum.State}."
             : _switch.Boot.IsHeld ? "The relay is fed while held off."
             : _board.Now < _restUntil ? $"The relay did not rest: fed {_restUntil - _board.Now} µs too soon."
@@ -216,9 +216,9 @@ internal sealed class SwitchPlay
         for (int i = _switch.Log.Count - 1; i >= 0; i--)
         {
             LogEntry entry = _switch.Log.At(i);
-            if (entry.Kind == LogKind.StateChanged && entry.Second != (int)VacuumState.RunningOn)
+            if (entry.Kind == LogKind.StateChanged && entry.Second != (int)VacuumState.RunOn)
             {
-                return entry.Second is (int)VacuumState.Following or (int)VacuumState.ByHand;
+                return entry.Second is (int)VacuumState.On or (int)VacuumState.ByHand;
             }
         }
 
@@ -240,7 +240,7 @@ internal sealed class SwitchPlay
             return;
         }
 
-        if (_state == VacuumState.RunningOn && state == VacuumState.Idle && _runOnSince >= 0)
+        if (_state == VacuumState.RunOn && state == VacuumState.Idle && _runOnSince >= 0)
         {
             // What a word has done in this step is not in the log yet.
             LogEntry last = _switch.Log.At(_switch.Log.Count - 1);
@@ -256,7 +256,7 @@ internal sealed class SwitchPlay
         }
 
         // Into the run-on from by-hand the step's own time counts and not the bucket's.
-        _runOnSince = state == VacuumState.RunningOn && _state == VacuumState.Following ? _switch.BucketEnd : -1;
+        _runOnSince = state == VacuumState.RunOn && _state == VacuumState.On ? _switch.BucketEnd : -1;
         _state = state;
     }
 }

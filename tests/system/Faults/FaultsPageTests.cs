@@ -61,7 +61,7 @@ public sealed class FaultsPageTests
         StringBuilder text = new();
         text.Append(CultureInfo.InvariantCulture, $"## {name}\n\n");
         string vacuum = FaultTable.Has(fault, FaultTraits.KeepsVacuumOff) ? "kept off"
-            : bench.Switch.Core.Vacuum.State == VacuumState.AwaitingStop ? "off until the tool stops" : "works on";
+            : bench.Switch.Core.Vacuum.State == VacuumState.UntilStop ? "off until the tool stops" : "works on";
         string sounder = beeps == 0 ? "silent" : beeps + " short beeps";
         text.Append(CultureInfo.InvariantCulture, $"Vacuum: {vacuum}. Lamp: {lamp}. Sounder: {sounder}.\n");
         string ends = FaultText.Ends(fault, bench.Switch.Core.Faults[fault].IsLatched);

@@ -38,7 +38,7 @@ public sealed class ForkTests
         }
 
         Assert.IsEmpty(
-            Enum.GetNames<VacuumState>().Except(states).Except([nameof(VacuumState.Faulted)]), string.Join(' ', states));
+            Enum.GetNames<VacuumState>().Except(states).Except([nameof(VacuumState.Fault)]), string.Join(' ', states));
     }
 
     [TestMethod]

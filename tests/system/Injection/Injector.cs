@@ -85,7 +85,7 @@ internal sealed class Injector(Survey survey)
         {
             long before = rig.Time;
             rig.Step();
-            openInVain += mustFollow && survey.IsFollowing(rig.Time) && !rig.Shop.IsRelayClosed ? rig.Time - before : 0;
+            openInVain += mustFollow && survey.IsClosedForATool(rig.Time) && !rig.Shop.IsRelayClosed ? rig.Time - before : 0;
         }
 
         if (openInVain > Window)
@@ -94,7 +94,7 @@ internal sealed class Injector(Survey survey)
         }
 
         // With a button that is dead nobody has pressed it: a vacuum that was on stays on.
-        if (IsHeld(rig) && !(mustFollow && (wasClosed || Survey.FollowsATool(rig))))
+        if (IsHeld(rig) && !(mustFollow && (wasClosed || Survey.IsOn(rig))))
         {
             return Verdict.RelayHeld;
         }

@@ -18,7 +18,7 @@ internal sealed class Survey
         {
             rig.Step();
             _steps.Add([.. rig.Board.Calls]);
-            Relays relays = !rig.Shop.IsRelayClosed ? Relays.Open : FollowsATool(rig) ? Relays.Following : Relays.Closed;
+            Relays relays = !rig.Shop.IsRelayClosed ? Relays.Open : IsOn(rig) ? Relays.ClosedForATool : Relays.Closed;
             while (_slices.Count * (long)SliceMicroseconds <= rig.Time)
             {
                 _slices.Add(relays);
@@ -30,7 +30,7 @@ internal sealed class Survey
     {
         Open,
         Closed,
-        Following,
+        ClosedForATool,
     }
 
     /// <summary>Gets the number of calls.</summary>
@@ -67,7 +67,7 @@ internal sealed class Survey
     /// <summary>Says whether the vacuum is on because a tool runs.</summary>
     /// <param name="time">Shop time in microseconds.</param>
     /// <returns>True when it is.</returns>
-    public bool IsFollowing(long time) => At(time) == Relays.Following;
+    public bool IsClosedForATool(long time) => At(time) == Relays.ClosedForATool;
 
     /// <summary>Says whether a call comes only while the board comes up.</summary>
     /// <param name="member">What is called.</param>
@@ -75,10 +75,10 @@ internal sealed class Survey
     public static bool IsAskedAtBoot(BoardCall member) =>
         member is BoardCall.FullScale or BoardCall.MicrovoltsACount or BoardCall.FailedParts or BoardCall.ReadSlot;
 
-    /// <summary>Says whether the firmware follows a running tool.</summary>
+    /// <summary>Says whether the firmware has the vacuum on because a tool runs.</summary>
     /// <param name="rig">Where it runs.</param>
     /// <returns>True when it does.</returns>
-    public static bool FollowsATool(InjectedRig rig) => rig.Switch?.Core.Vacuum.State == VacuumState.Following;
+    public static bool IsOn(InjectedRig rig) => rig.Switch?.Core.Vacuum.State == VacuumState.On;
 
     private Relays At(long time) =>
         time / SliceMicroseconds < _slices.Count ? _slices[(int)(time / SliceMicroseconds)] : Relays.Open;

@@ -133,7 +133,7 @@ public sealed class PortVerbTests
     public void At_a_terminal_it_leaves_the_screen_as_it_was_and_the_board_at_its_prompt(string leave)
     {
         using PortBoard board = new();
-        string shown = AtTerminal(board, "off, waits for a tool", leave);
+        string shown = AtTerminal(board, "idle", leave);
 
         StringAssert.Contains(shown, "\u001b[?1049h");
         Assert.IsGreaterThan(shown.LastIndexOf("\u001b[?25l"), shown.LastIndexOf("\u001b[?25h"));

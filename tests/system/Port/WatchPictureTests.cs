@@ -10,13 +10,13 @@ public sealed class WatchPictureTests
 {
     private const string Idle = ".00,0.064,0.050,0.600,0.350,0,0,idle,0.0,0,0,12.34,1234";
     private const string Running = ".00,11.220,11.000,0.600,0.350,1,1,on,14400.0,0,0,12.34,1235";
-    private const string Faulted = ".00,0.000,0.000,0.600,0.350,0,0,fault,0.0,2177,0,12.34,1235";
+    private const string InFault = ".00,0.000,0.000,0.600,0.350,0,0,fault,0.0,2177,0,12.34,1235";
 
     [TestMethod]
     [DataRow(80, 24, Idle)]
-    [DataRow(80, 24, Faulted)]
+    [DataRow(80, 24, InFault)]
     [DataRow(120, 40, Running)]
-    [DataRow(60, 15, Faulted)]
+    [DataRow(60, 15, InFault)]
     [DataRow(50, 3, Running)]
     public void It_is_as_high_as_the_terminal_and_no_wider(int width, int height, string line)
     {
@@ -34,7 +34,7 @@ public sealed class WatchPictureTests
         string[] expected =
         [
             "── the board at /dev/ttyUSB0, up 1:00:04 ───────────────────────────────────────",
-            " state    on, follows the tool",
+            " state    on",
             " why      on: 11.00 A, stops below 0.35 A and the run-on",
             "",
             " tool     running   11.22 A rms",

@@ -27,7 +27,7 @@ public sealed class WatchStreamTests
         }
 
         Assert.IsInRange(25, 32, lines.Count);
-        Assert.IsTrue(lines[^1] is { State: VacuumState.Following, IsToolRunning: true, IsVacuumOn: true, Swing: > 5 and < 15, Starts: 1 }, lines[^1].ToString());
+        Assert.IsTrue(lines[^1] is { State: VacuumState.On, IsToolRunning: true, IsVacuumOn: true, Swing: > 5 and < 15, Starts: 1 }, lines[^1].ToString());
         Assert.StartsWith("on: 1", lines[^1].Why());
         Assert.IsTrue(board.IsAtPrompt);
     }

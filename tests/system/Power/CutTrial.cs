@@ -80,7 +80,7 @@ internal sealed class CutTrial(InjectedRig rig)
             return "it restarted, though the supply bridged that";
         }
 
-        return _state == VacuumState.Following && _isFed && _hasOpened
+        return _state == VacuumState.On && _isFed && _hasOpened
             ? "the vacuum stopped, though the supply bridged that"
             : null;
     }
@@ -114,7 +114,7 @@ internal sealed class CutTrial(InjectedRig rig)
                 ? null : $"no tool runs; closed {_closedAgain} times, {of.Core.Vacuum.State}";
         }
 
-        return of.Core.Vacuum.State == VacuumState.Following && rig.Shop.IsRelayClosed && _closedAgain == 1
+        return of.Core.Vacuum.State == VacuumState.On && rig.Shop.IsRelayClosed && _closedAgain == 1
             ? null : $"the tool runs; closed {_closedAgain} times, {of.Core.Vacuum.State}";
     }
 }

@@ -56,7 +56,7 @@ public sealed class PowerTests
 
         string table = string.Join('\n', tried.Select(pair => $"{pair.Key,-28}{pair.Value,8} cuts"));
         TestContext.WriteLine($"{table}\n{tried.Values.Sum()} cuts in all");
-        foreach (VacuumState state in Enum.GetValues<VacuumState>().Except([VacuumState.Faulted]))
+        foreach (VacuumState state in Enum.GetValues<VacuumState>().Except([VacuumState.Fault]))
         {
             Assert.IsTrue(tried.Keys.Any(key => key.StartsWith(state.ToString(), StringComparison.Ordinal)), state.ToString());
         }
@@ -74,7 +74,7 @@ public sealed class PowerTests
         Assert.IsTrue(rig.Shop.IsRelayClosed);
         rig.Shop.Converter.IsFailing = true;
         rig.Run(ASecond);
-        Assert.AreEqual(VacuumState.Faulted, rig.Switch!.Core.Vacuum.State);
+        Assert.AreEqual(VacuumState.Fault, rig.Switch!.Core.Vacuum.State);
         rig.Shop.SetVoltage(rig.Time, 0);
         rig.Run(ASecond);
         rig.Shop.SetVoltage(rig.Time, 1);

@@ -32,7 +32,7 @@ public sealed class ReplayCommandTests
         Assert.AreEqual("", complaint);
         Assert.AreEqual(0, code, output);
         StringAssert.Contains(output, $"a board's own recording, firmware {ProductVersion.Text}");
-        StringAssert.Contains(output, "vacuum ON: the start surge is over");
+        StringAssert.Contains(output, "on: the start surge is over");
         StringAssert.Contains(output, "as recorded");
         StringAssert.Contains(output, "Never dropped");
     }

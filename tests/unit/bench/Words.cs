@@ -1,13 +1,12 @@
 using System;
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
 
 /// <summary>The words with which tests name states and events.</summary>
 internal static class Words
 {
-    private static readonly string[] s_states = { "idle", "starting", "following", "running on", "by hand", "awaiting stop", "held", "faulted" };
-
     private static readonly string[] s_events =
     {
         "tool starts", "tool stops", "time up", "hand on", "hand off", "auto", "hold", "fault rose", "fault ended",
@@ -15,34 +14,37 @@ internal static class Words
 
     public static VacuumState State(string words)
     {
-        return (VacuumState)Find(s_states, words);
+        for (int i = 0; i < VacuumTable.States; i++)
+        {
+            if (Of((VacuumState)i) == words)
+            {
+                return (VacuumState)i;
+            }
+        }
+
+        throw new InvalidOperationException(words);
     }
 
     public static VacuumEvent Event(string words)
     {
-        return (VacuumEvent)Find(s_events, words);
+        for (int i = 0; i < VacuumTable.Events; i++)
+        {
+            if (s_events[i] == words)
+            {
+                return (VacuumEvent)i;
+            }
+        }
+
+        throw new InvalidOperationException(words);
     }
 
     public static string Of(VacuumState state)
     {
-        return s_states[(int)state];
+        return StateText.Name(state);
     }
 
     public static string Of(VacuumEvent happened)
     {
         return s_events[(int)happened];
-    }
-
-    private static int Find(string[] all, string words)
-    {
-        for (int i = 0; i < all.Length; i++)
-        {
-            if (all[i] == words)
-            {
-                return i;
-            }
-        }
-
-        throw new InvalidOperationException(words);
     }
 }

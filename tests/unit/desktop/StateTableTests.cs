@@ -2,6 +2,7 @@ using System;
 using System.IO;
 using System.Text;
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.UnitTests.Sequences;
 
 namespace NanoDustSwitch.UnitTests;
@@ -76,11 +77,11 @@ public class StateTableTests
         text.Append("|\n");
         for (int i = 0; i < VacuumTable.States; i++)
         {
-            text.Append("| **").Append(Words.Of((VacuumState)i)).Append("**");
+            text.Append("| **").Append(StateText.Name((VacuumState)i)).Append("**");
             for (int j = 0; j < VacuumTable.Events; j++)
             {
                 VacuumState next = table.Next((VacuumState)i, (VacuumEvent)j);
-                text.Append(" | ").Append(next == (VacuumState)i ? "–" : Words.Of(next));
+                text.Append(" | ").Append(next == (VacuumState)i ? "–" : StateText.Name(next));
             }
 
             text.Append(" |\n");

@@ -34,7 +34,7 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
             Looks.Heading("switch"),
             live.Rig.IsDark
                 ? Line("state", "without power", Looks.Wrong)
-                : Line("state", StateLooks.Words(state), StateLooks.Look(state)),
+                : Line("state", StateText.Name(state), StateLooks.Look(state)),
             .. Why(width - LabelWidth - 1),
             Panel(isLampOn),
             Relay(),
@@ -77,7 +77,7 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
     private Paragraph RunOn(VacuumState state)
     {
         double full = Switch.Settings[SettingId.RunOn] / 1000.0;
-        if (state != VacuumState.RunningOn)
+        if (state != VacuumState.RunOn)
         {
             return Line("run-on", $"{full:0.#} s after the tool", Looks.Quiet);
         }

@@ -22,7 +22,7 @@ internal static class Promises
             "It goes on only at the end of a start delay while the tool runs, or because a person says `on`. The end of a fault or of a hold does not start it.",
             (before, happened, after) => before.Control.WantsVacuum || !after.Control.WantsVacuum
                 || happened == SequenceEvent.HandOn
-                || (after.IsToolRunning && after.Told.Contains((VacuumState.Starting, VacuumState.Following)))),
+                || (after.IsToolRunning && after.Told.Contains((VacuumState.Starting, VacuumState.On)))),
         new Promise(
             "The relay is closed only while the vacuum is wanted.",
             (_, _, after) => !after.Gate.IsClosed || after.Control.WantsVacuum),
@@ -32,9 +32,10 @@ internal static class Promises
                 || after.Now - before.OpenedAt >= after.Settings.RestartGapMilliseconds * 1000L),
         new Promise(
             "On without a running tool it always has an end: the run-on, or the by-hand limit.",
-            (_, _, after) => !after.Control.WantsVacuum || after.Control.State == VacuumState.Following || HasEnd(after)),
+            (_, _, after) => !after.Control.WantsVacuum || after.Control.State == VacuumState.On || HasEnd(after)),
         new Promise(
-            "A state never contradicts the facts: no waiting for a tool that runs, no following of one that does not, no fault state without a fault.",
+            "A state never contradicts the facts: no `idle` and no `run-on` while a tool runs, "
+                + "no `starting`, `on` or `until-stop` without one, no `fault` without a fault.",
             (_, _, after) => AgreesWithTheFacts(after)),
         new Promise(
             "While a tool runs the vacuum goes off only by a hand, by a fault or by the longest run.",
@@ -42,17 +43,17 @@ internal static class Promises
                 || happened == SequenceEvent.HandOff || happened == SequenceEvent.Hold || after.IsFaulty || after.Control.RanTooLong),
         new Promise(
             "A tool that starts during the run-on finds the vacuum on; a restart is never made to wait.",
-            (before, happened, after) => before.Control.State != VacuumState.RunningOn || happened != SequenceEvent.ToolStartsOrStops
-                || after.Control.State == VacuumState.Following),
+            (before, happened, after) => before.Control.State != VacuumState.RunOn || happened != SequenceEvent.ToolStartsOrStops
+                || after.Control.State == VacuumState.On),
         new Promise(
             "With the allowed starts in the last minute the run-on lasts a minute at least.",
-            (before, _, after) => !after.Told.Contains((VacuumState.Following, VacuumState.RunningOn))
-                || before.StartsInLastMinute < after.Settings.StartsAMinute || after.Control.State != VacuumState.RunningOn
+            (before, _, after) => !after.Told.Contains((VacuumState.On, VacuumState.RunOn))
+                || before.StartsInLastMinute < after.Settings.StartsAMinute || after.Control.State != VacuumState.RunOn
                 || after.Control.Remaining(after.Now) >= 60L * 1000000),
         new Promise(
             "Every start by itself is counted, and nothing else is.",
             (before, _, after) => after.Control.Starts.Total - before.Control.Starts.Total
-                == after.Told.Count(change => change == (VacuumState.Starting, VacuumState.Following))),
+                == after.Told.Count(change => change == (VacuumState.Starting, VacuumState.On))),
         new Promise(
             "Every change of state is told, and what is told makes one unbroken row.",
             (before, _, after) => IsUnbroken(before.Control.State, after)),
@@ -74,16 +75,16 @@ internal static class Promises
         switch (vacuum.Control.State)
         {
             case VacuumState.Idle:
-            case VacuumState.RunningOn:
+            case VacuumState.RunOn:
                 return !vacuum.IsToolRunning && !vacuum.IsFaulty;
             case VacuumState.Starting:
-            case VacuumState.Following:
+            case VacuumState.On:
                 return vacuum.IsToolRunning && !vacuum.IsFaulty;
             case VacuumState.ByHand:
                 return !vacuum.IsFaulty;
-            case VacuumState.AwaitingStop:
+            case VacuumState.UntilStop:
                 return vacuum.IsToolRunning;
-            case VacuumState.Faulted:
+            case VacuumState.Fault:
                 return vacuum.IsFaulty;
             default:
                 return vacuum.IsHeld;
@@ -127,6 +128,6 @@ internal static class Promises
             vacuum.Do(SequenceEvent.TimeUp);
         }
 
-        return vacuum.Control.State == VacuumState.Following && vacuum.Gate.IsClosed;
+        return vacuum.Control.State == VacuumState.On && vacuum.Gate.IsClosed;
     }
 }

@@ -177,7 +177,7 @@ internal sealed class SequencedVacuum
             if (notice.Kind == NoticeKind.StateChanged)
             {
                 _told.Add(((VacuumState)notice.First, (VacuumState)notice.Second));
-                if (notice.First == (int)VacuumState.Starting && notice.Second == (int)VacuumState.Following)
+                if (notice.First == (int)VacuumState.Starting && notice.Second == (int)VacuumState.On)
                 {
                     _starts.Add(notice.Time);
                 }
