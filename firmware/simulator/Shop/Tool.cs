@@ -116,11 +116,6 @@ public sealed class Tool
         Settle(now);
     }
 
-    /// <summary>Speed as a part of full speed (a lamp: warmth).</summary>
-    /// <param name="now">Virtual time, µs.</param>
-    /// <returns>0 to 1.</returns>
-    public double Speed(long now) => _spin.At(now);
-
     /// <summary>Height of the alternating current at nominal voltage: what a slow meter would come to.</summary>
     /// <param name="now">Virtual time, µs.</param>
     /// <returns>A rms, without braking current.</returns>
