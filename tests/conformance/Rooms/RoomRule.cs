@@ -6,7 +6,8 @@ internal static class RoomRule
     /// <summary>The uses that are not allowed.</summary>
     public static IEnumerable<string> NotAllowed(Room room, IEnumerable<FolderUse> uses) => uses
         .Where(use => use.Room.Folder == room.Folder ? !room.Allows(use.From, use.To) : !room.Uses.Contains(use.Room.Folder))
-        .Select(use => $"{use.File} line {use.Line}: {use.Name} is in {PathOf(use.Room, use.To)}, which {PathOf(room, use.From)} may not use.");
+        .Select(use => $"{use.File} line {use.Line}: {use.Name} is in {PathOf(use.Room, use.To)}, "
+            + $"which {PathOf(room, use.From)} may not use.");
 
     /// <summary>What is allowed and nobody does.</summary>
     public static IEnumerable<string> NotUsed(Room room, IReadOnlyList<FolderUse> uses)
@@ -15,7 +16,8 @@ internal static class RoomRule
         return room.Arrows.Concat(room.CyclicForNow).SelectMany(row => row.Value.Select(to => (From: row.Key, To: to)))
             .Where(arrow => !inside.Contains(arrow))
             .Select(arrow => $"{PathOf(room, arrow.From)} may use {PathOf(room, arrow.To)} and does not.")
-            .Concat(room.Uses.Except(uses.Select(use => use.Room.Folder)).Select(other => $"{room.Folder} may use {other} and does not."));
+            .Concat(room.Uses.Except(uses.Select(use => use.Room.Folder))
+                .Select(other => $"{room.Folder} may use {other} and does not."));
     }
 
     /// <summary>The shortest cycle through each place that has one.</summary>

@@ -36,7 +36,11 @@ internal static class RoomTable
         new("firmware/simulator/Simulator.csproj", [Core, Switch], new()
         {
             [Room.Top] = ["Commands"],
-            ["Commands"] = ["Board", "Charts", "Days", "Days/Json", "Errors", "Live", "Live/Picture", "Live/Serve", "Shop", "Soak", "Terminal"],
+            ["Commands"] =
+            [
+                "Board", "Charts", "Days", "Days/Json", "Errors", "Live", "Live/Picture", "Live/Serve", "Shop", "Soak",
+                "Terminal",
+            ],
             ["Live/Picture"] = ["Board", "Live", "Shop", "Terminal"],
             ["Live/Serve"] = ["Board", "Errors", "Live", "Terminal"],
             ["Live"] = ["Board", "Days", "Days/Json", "Errors", "Shop", "Terminal"],
