@@ -15,7 +15,8 @@ internal static class CommandLine
         // Whoever still types here what moved out of this program is told where it went.
         if (args is ["watch" or "record" or "backup" or "restore" or "replay" or "tune", ..])
         {
-            Console.Error.WriteLine($"'{args[0]}' is a verb of the inspector: dotnet run --project firmware/inspector -- {args[0]}");
+            Console.Error.WriteLine(
+                $"'{args[0]}' is a verb of the inspector: dotnet run --project firmware/inspector -- {args[0]}");
             return ExitCode.Usage;
         }
 

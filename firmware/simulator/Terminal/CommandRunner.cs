@@ -18,7 +18,8 @@ internal static class CommandRunner
         try
         {
             return parsed.Errors.Count == 0
-                ? parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors })
+                ? parsed.Invoke(
+                    new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors })
                 : throw new UserException(parsed.Errors[0].Message + " '--help' shows what there is.");
         }
         catch (UserException exception)
