@@ -20,6 +20,6 @@ internal static class CommandLine
         root.Subcommands.Add(BackupCommand.CreateRestore());
         root.Subcommands.Add(ReplayCommand.Create());
         root.Subcommands.Add(TuneCommand.Create());
-        return CommandRunner.Run(root, args);
+        return CommandRunner.Run(root, args, Console.Out, Console.Error);
     }
 }

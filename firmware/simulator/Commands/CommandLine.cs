@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Terminal;
 
 namespace NanoDustSwitch.Simulator.Commands;
@@ -6,14 +7,19 @@ namespace NanoDustSwitch.Simulator.Commands;
 /// <summary>The program's verbs.</summary>
 internal static class CommandLine
 {
-    // These moved out of this program; whoever still types one here is told where it went.
-    private static readonly string[] s_inspector = ["watch", "record", "backup", "restore", "replay", "tune"];
-
     /// <summary>Runs the program.</summary>
     /// <param name="args">What was typed.</param>
     /// <returns>The exit code.</returns>
     public static int Run(string[] args)
     {
+        // Whoever still types here what moved out of this program is told where it went.
+        if (args is ["watch" or "record" or "backup" or "restore" or "replay" or "tune", ..])
+        {
+            Console.Error.WriteLine(
+                $"'{args[0]}' is a verb of the inspector: dotnet run --project firmware/inspector -- {args[0]}");
+            return ExitCode.Usage;
+        }
+
         RootCommand root = new(
             "The dust switch's firmware in a virtual shop. Without a verb: the demo day. "
             + "Exit code 0: all well; 1: a start was missed or false; 2: the input cannot be used.");
@@ -22,8 +28,6 @@ internal static class CommandLine
         root.Subcommands.Add(LiveCommand.Create());
         root.Subcommands.Add(ServeCommand.Create());
         root.Subcommands.Add(SoakCommand.Create());
-        return args.FirstOrDefault() is { } verb && s_inspector.Contains(verb)
-            ? CommandRunner.Refuse($"'{verb}' is a verb of the inspector: dotnet run --project firmware/inspector -- {verb}.")
-            : CommandRunner.Run(root, args);
+        return CommandRunner.Run(root, args, Console.Out, Console.Error);
     }
 }

@@ -9,31 +9,23 @@ internal static class CommandRunner
     /// <summary>Runs it.</summary>
     /// <param name="root">The program's verbs.</param>
     /// <param name="args">What was typed.</param>
+    /// <param name="output">Where help is shown.</param>
+    /// <param name="errors">Where a sentence about bad input is shown.</param>
     /// <returns>The exit code.</returns>
-    public static int Run(RootCommand root, string[] args)
+    public static int Run(RootCommand root, string[] args, TextWriter output, TextWriter errors)
     {
         ParseResult parsed = root.Parse(args);
-        if (parsed.Errors.Count > 0)
-        {
-            return Refuse(parsed.Errors[0].Message + " '--help' shows what there is.");
-        }
-
         try
         {
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+            return parsed.Errors.Count == 0
+                ? parsed.Invoke(
+                    new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors })
+                : throw new UserException(parsed.Errors[0].Message + " '--help' shows what there is.");
         }
         catch (UserException exception)
         {
-            return Refuse(exception.Message);
+            errors.WriteLine(exception.Message);
+            return ExitCode.Usage;
         }
-    }
-
-    /// <summary>Says why the input cannot be used.</summary>
-    /// <param name="sentence">One sentence.</param>
-    /// <returns>The exit code.</returns>
-    public static int Refuse(string sentence)
-    {
-        Console.Error.WriteLine(sentence);
-        return ExitCode.Usage;
     }
 }

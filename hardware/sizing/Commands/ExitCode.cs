@@ -8,7 +8,4 @@ internal static class ExitCode
 
     /// <summary>It does not fit as given.</summary>
     public const int DoesNotFit = 1;
-
-    /// <summary>The input cannot be used.</summary>
-    public const int Usage = 2;
 }

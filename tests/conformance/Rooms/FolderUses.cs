@@ -5,7 +5,8 @@ using Microsoft.CodeAnalysis.CSharp.Syntax;
 namespace NanoDustSwitch.ConformanceTests.Rooms;
 
 /// <summary>
-/// Finds which folder uses which. In the sources and not in the compiled assemblies, where nothing but its value is left of a constant.
+/// Finds which folder uses which. In the sources and not in the compiled assemblies, where nothing but its value is left of a
+/// constant.
 /// </summary>
 internal static class FolderUses
 {
@@ -16,7 +17,9 @@ internal static class FolderUses
     public static IEnumerable<FolderUse> Of(Room room, CSharpCompilation compilation, SyntaxTree tree)
     {
         var model = compilation.GetSemanticModel(tree);
-        foreach (var node in tree.GetRoot().DescendantNodes().Where(node => node is SimpleNameSyntax or ImplicitObjectCreationExpressionSyntax))
+        var names = tree.GetRoot().DescendantNodes()
+            .Where(node => node is SimpleNameSyntax or ImplicitObjectCreationExpressionSyntax);
+        foreach (var node in names)
         {
             foreach (var path in FilesOf(model.GetSymbolInfo(node).Symbol))
             {
@@ -25,7 +28,8 @@ internal static class FolderUses
                 if (used.Folder != room.Folder || from != to)
                 {
                     var line = tree.GetLineSpan(node.Span).StartLinePosition.Line + 1;
-                    yield return new FolderUse(tree.FilePath, line, node is SimpleNameSyntax name ? name.Identifier.Text : "new", from, used, to);
+                    yield return new FolderUse(
+                        tree.FilePath, line, node is SimpleNameSyntax name ? name.Identifier.Text : "new", from, used, to);
                 }
             }
         }
@@ -38,7 +42,9 @@ internal static class FolderUses
         declared = declared is { IsImplicitlyDeclared: true, ContainingType: { } type } ? type : declared;
         return declared is null or INamespaceSymbol
             ? []
-            : declared.DeclaringSyntaxReferences.Select(reference => reference.SyntaxTree.FilePath).Where(path => path.Length > 0).Distinct();
+            : declared.DeclaringSyntaxReferences.Select(reference => reference.SyntaxTree.FilePath)
+                .Where(path => path.Length > 0)
+                .Distinct();
     }
 
     private static string FolderOf(Room room, string path)

@@ -5,7 +5,8 @@ namespace NanoDustSwitch.ConformanceTests.Rooms;
 /// <summary>A folder with a project, and the arrows that are allowed out of it and between its folders.</summary>
 /// <param name="Project">The project file, from the repository's root.</param>
 /// <param name="Uses">The rooms that its sources may use.</param>
-/// <param name="Arrows">For each of its folders the other ones that it may use; <see cref="Top"/> is the room's own folder.</param>
+/// <param name="Arrows">For each of its folders the other ones that it may use; <see cref="Top"/> is the room's own
+/// folder.</param>
 internal sealed record Room(string Project, string[] Uses, Dictionary<string, string[]> Arrows)
 {
     /// <summary>The folder of the sources beside the project file.</summary>

@@ -24,7 +24,10 @@ internal static class RoomCompiler
     ];
 
     private static MetadataReference[] Device =>
-        [.. DeviceAssemblies.Declarations.Append("mscorlib.dll").Select(file => MetadataReference.CreateFromFile(DeviceAssemblies.PathOf(file)))];
+    [
+        .. DeviceAssemblies.Declarations.Append("mscorlib.dll")
+            .Select(file => MetadataReference.CreateFromFile(DeviceAssemblies.PathOf(file))),
+    ];
 
     /// <summary>Compiles a room, with the rooms that its project refers to.</summary>
     public static CSharpCompilation Compile(Room room) => Compile(room, room.IsDeviceOnly);
@@ -43,7 +46,10 @@ internal static class RoomCompiler
                 compilation = CSharpCompilation.Create(
                     room.Assembly,
                     [.. Sources(room), Parse("", isForDevice ? "" : GlobalUsings + Friends())],
-                    [.. isForDevice ? Device : s_desktop, .. ReferredTo(room).Select(other => Compile(other, isForDevice).ToMetadataReference())],
+                    [
+                        .. isForDevice ? Device : s_desktop,
+                        .. ReferredTo(room).Select(other => Compile(other, isForDevice).ToMetadataReference()),
+                    ],
                     new CSharpCompilationOptions(
                         room.IsProgram ? OutputKind.ConsoleApplication : OutputKind.DynamicallyLinkedLibrary, allowUnsafe: true));
                 s_compiled.Add((room, isForDevice), compilation);

@@ -16,7 +16,8 @@ internal static class RoomRule
         return room.Arrows.SelectMany(row => row.Value.Select(to => (From: row.Key, To: to)))
             .Where(arrow => !inside.Contains(arrow))
             .Select(arrow => $"{PathOf(room, arrow.From)} may use {PathOf(room, arrow.To)} and does not.")
-            .Concat(room.Uses.Except(uses.Select(use => use.Room.Folder)).Select(other => $"{room.Folder} may use {other} and does not."));
+            .Concat(room.Uses.Except(uses.Select(use => use.Room.Folder))
+                .Select(other => $"{room.Folder} may use {other} and does not."));
     }
 
     /// <summary>The shortest cycle through each place that has one.</summary>
