@@ -16,12 +16,11 @@ internal static class CommandLine
     {
         RootCommand root = new(
             "The dust switch's firmware in a virtual shop. Without a verb: the demo day. "
-            + "Exit code 0: all well; 1: a start was missed or false; 2: the input cannot be used.");
+            + "Exit code 0: all well; 1: a start was missed or false; 2: the input cannot be used.")
+        {
+            DayCommand.Create(), LiveCommand.Create(), ServeCommand.Create(), SoakCommand.Create(),
+        };
         DayCommand.AddDemo(root);
-        root.Subcommands.Add(DayCommand.Create());
-        root.Subcommands.Add(LiveCommand.Create());
-        root.Subcommands.Add(ServeCommand.Create());
-        root.Subcommands.Add(SoakCommand.Create());
         return args.FirstOrDefault() is { } verb && s_inspector.Contains(verb)
             ? CommandRunner.Refuse($"'{verb}' is a verb of the inspector: dotnet run --project firmware/inspector -- {verb}.")
             : CommandRunner.Run(root, args);

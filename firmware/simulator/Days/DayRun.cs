@@ -83,6 +83,18 @@ internal sealed class DayRun
     /// <summary>Gets the vacuum's run time in minutes.</summary>
     public double VacuumMinutes => _shop.Vacuum.RunMinutes;
 
+    /// <summary>Gets what came of it, once it has ended.</summary>
+    public DayResult Result => new(
+        Seed,
+        _day.Seconds,
+        Judge.Starts,
+        Judge.Missed,
+        Judge.False,
+        Faults,
+        Trips,
+        Judge.Delays,
+        [.. Timeline.Where(entry => entry.Who == Who.Judge)]);
+
     /// <summary>Gets a value indicating whether nothing was missed and nothing false.</summary>
     public bool IsGood => Judge.Missed == 0 && Judge.False == 0;
 
