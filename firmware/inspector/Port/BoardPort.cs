@@ -114,5 +114,5 @@ internal sealed class BoardPort : IDisposable
         }
     }
 
-    private PortLostException Lost(Exception? inner) => new($"{Name} has gone: unplugged, or without power.", inner!);
+    private PortLostException Lost(Exception? inner) => new($"{Name} has gone: unplugged, or without power.", inner);
 }

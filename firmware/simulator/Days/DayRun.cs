@@ -59,9 +59,6 @@ internal sealed class DayRun
     /// <summary>Gets the seed.</summary>
     public long Seed { get; }
 
-    /// <summary>Gets the length of the day in seconds.</summary>
-    public double Seconds => _day.Seconds;
-
     /// <summary>Gets the board and its firmware.</summary>
     public Rig Rig { get; }
 

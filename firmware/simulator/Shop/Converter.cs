@@ -31,7 +31,6 @@ public sealed class Converter
     /// <param name="random">Stream for step errors and drop-outs.</param>
     public Converter(ShopRandom random)
     {
-        ArgumentNullException.ThrowIfNull(random);
         _random = random;
         Recompute();
     }

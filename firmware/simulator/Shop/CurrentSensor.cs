@@ -37,7 +37,6 @@ public sealed class CurrentSensor
     /// <param name="random">Stream its noise is drawn from.</param>
     public CurrentSensor(SensorKind kind, ShopRandom random)
     {
-        ArgumentNullException.ThrowIfNull(random);
         _random = random;
         Kind = kind;
         bool transformer = kind == SensorKind.Transformer;

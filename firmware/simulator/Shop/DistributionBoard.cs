@@ -60,7 +60,6 @@ public sealed class DistributionBoard
     /// <returns>The tool.</returns>
     public Tool AddTool(ToolSpecification specification)
     {
-        ArgumentNullException.ThrowIfNull(specification);
         SupplyCircuit circuit = FindCircuit(specification.CircuitName);
         Outlet outlet = new Outlet(new Tool(specification, _hertz), circuit, ReferenceEquals(circuit, VacuumCircuit));
         _tools.Add(outlet.Tool);

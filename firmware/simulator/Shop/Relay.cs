@@ -22,7 +22,6 @@ public sealed class Relay
     /// <param name="random">Stream its bounce is drawn from.</param>
     public Relay(ShopRandom random)
     {
-        ArgumentNullException.ThrowIfNull(random);
         _random = random;
     }
 

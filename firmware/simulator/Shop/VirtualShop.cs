@@ -26,7 +26,6 @@ public sealed class VirtualShop
     /// <param name="seed">Seed of all chance in it.</param>
     public VirtualShop(ShopSpecification specification, long seed)
     {
-        ArgumentNullException.ThrowIfNull(specification);
         Mains = new Mains(specification.Hertz, specification.Volts, specification.DegreesAtZero);
         _dipPerAmpere = Math.Max(0.0, specification.SourceOhms) / specification.Volts;
         Sensor = new CurrentSensor(specification.Sensor, new ShopRandom(seed, 1));

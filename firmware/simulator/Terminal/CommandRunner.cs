@@ -9,31 +9,35 @@ internal static class CommandRunner
     /// <summary>Runs it.</summary>
     /// <param name="root">The program's verbs.</param>
     /// <param name="args">What was typed.</param>
+    /// <param name="output">Where help is shown; on the process's terminal where it is null.</param>
+    /// <param name="errors">Where a sentence about bad input is shown; the same.</param>
     /// <returns>The exit code.</returns>
-    public static int Run(RootCommand root, string[] args)
+    public static int Run(RootCommand root, string[] args, TextWriter? output = null, TextWriter? errors = null)
     {
         ParseResult parsed = root.Parse(args);
         if (parsed.Errors.Count > 0)
         {
-            return Refuse(parsed.Errors[0].Message + " '--help' shows what there is.");
+            return Refuse(parsed.Errors[0].Message + " '--help' shows what there is.", errors);
         }
 
         try
         {
-            return parsed.Invoke(new InvocationConfiguration { EnableDefaultExceptionHandler = false });
+            return parsed.Invoke(
+                new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output ?? Console.Out });
         }
         catch (UserException exception)
         {
-            return Refuse(exception.Message);
+            return Refuse(exception.Message, errors);
         }
     }
 
     /// <summary>Says why the input cannot be used.</summary>
     /// <param name="sentence">One sentence.</param>
+    /// <param name="errors">Where; on the process's terminal where it is null.</param>
     /// <returns>The exit code.</returns>
-    public static int Refuse(string sentence)
+    public static int Refuse(string sentence, TextWriter? errors = null)
     {
-        Console.Error.WriteLine(sentence);
+        (errors ?? Console.Error).WriteLine(sentence);
         return ExitCode.Usage;
     }
 }

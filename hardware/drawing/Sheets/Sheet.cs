@@ -162,22 +162,15 @@ internal sealed class Sheet
             }
 
             string name = ShownName(part, pin);
-            switch (pin.Side)
+            int aside = part.Kind is not ("transformer" or "relay") ? 0 : pin.Name is "in" or "11" or "21" ? -16 : 16;
+            (int right, int down, string? anchor) = pin.Side switch
             {
-                case "left":
-                    _canvas.Text(x + 8, y + 4, name, Small);
-                    break;
-                case "right":
-                    _canvas.Text(x - 8, y + 4, name, Small, anchor: "end");
-                    break;
-                case "bottom":
-                    _canvas.Text(x, y - 7, name, Small, anchor: "middle");
-                    break;
-                default:
-                    int aside = part.Kind is not ("transformer" or "relay") ? 0 : pin.Name is "in" or "11" or "21" ? -16 : 16;
-                    _canvas.Text(x + aside, y + 16, name, Small, anchor: "middle");
-                    break;
-            }
+                "left" => (8, 4, null),
+                "right" => (-8, 4, "end"),
+                "bottom" => (0, -7, "middle"),
+                _ => (aside, 16, "middle"),
+            };
+            _canvas.Text(x + right, y + down, name, Small, anchor: anchor);
         }
     }
 

@@ -1,7 +1,7 @@
 using System.CommandLine;
-using System.CommandLine.Help;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Pages;
+using NanoDustSwitch.Simulator.Terminal;
 using NanoDustSwitch.Sizing.Changes;
 using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Pages;
@@ -10,7 +10,7 @@ using Spectre.Console;
 
 namespace NanoDustSwitch.Sizing.Commands;
 
-/// <summary>The program, and the one place where bad input becomes a sentence and an exit code.</summary>
+/// <summary>The program.</summary>
 internal static class CommandLine
 {
     /// <summary>Runs the program on the process's terminal.</summary>
@@ -34,25 +34,7 @@ internal static class CommandLine
         options.AddTo(root);
         HelpExamples.AddTo(root);
         root.SetAction(parsed => Judge(parsed, options, console));
-
-        ParseResult parsed = root.Parse(args);
-        bool wantsHelp = parsed.Action is HelpAction or HelpExamples;
-        if (parsed.Errors.Count > 0 && !wantsHelp)
-        {
-            errors.WriteLine(parsed.Errors[0].Message + " '--help' shows what there is.");
-            return ExitCode.Usage;
-        }
-
-        try
-        {
-            return parsed.Invoke(
-                new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors });
-        }
-        catch (UserException exception)
-        {
-            errors.WriteLine(exception.Message);
-            return ExitCode.Usage;
-        }
+        return CommandRunner.Run(root, args, output, errors);
     }
 
     private static int Judge(ParseResult parsed, SizingOptions options, IAnsiConsole console)
@@ -65,6 +47,6 @@ internal static class CommandLine
         }
 
         TextPage.Write(console, advice);
-        return advice.Judgement.Fits ? ExitCode.Fits : ExitCode.DoesNotFit;
+        return advice.Judgement.Fits ? ExitCode.Good : ExitCode.Bad;
     }
 }

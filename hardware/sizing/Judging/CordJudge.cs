@@ -82,7 +82,7 @@ internal static class CordJudge
     // The tool starts before the vacuum does.
     private static ElectricPotential StartDrop(Order order, CordPath path)
     {
-        ElectricCurrent start = order.ToolCurrent * ToolDefaults.InrushMultiple(order.Tool.Kind);
+        ElectricCurrent start = order.ToolCurrent * ToolDefaults.Of(order.Tool.Kind).InrushMultiple;
         return path.Cords.Aggregate(ElectricPotential.Zero, (sum, each) => sum + CordPath.DropOf(each.Cord, start));
     }
 }

@@ -89,7 +89,7 @@ internal static class SensorJudge
 
     private static Finding Surge(Order order, SensorSums sums)
     {
-        double peak = sums.RunningPeak.Amperes * ToolDefaults.InrushMultiple(order.Tool.Kind);
+        double peak = sums.RunningPeak.Amperes * ToolDefaults.Of(order.Tool.Kind).InrushMultiple;
         bool clips = peak > sums.ClipsAt.Amperes;
         string working = $"{peak:0} A peak" + (clips
             ? ": clipped while the surge lasts; the trial below says whether it is waited out all the same"

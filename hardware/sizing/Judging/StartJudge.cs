@@ -92,7 +92,7 @@ internal static class StartJudge
         "starts",
         (order.Tool.Kind == ToolKind.SoftStart
             ? "tool climbs to"
-            : $"tool {ToolDefaults.InrushMultiple(order.Tool.Kind):0} times")
+            : $"tool {ToolDefaults.Of(order.Tool.Kind).InrushMultiple:0} times")
         + " its running current, "
         + (order.Tool.IsKindGiven || order.Tool.Motor is not null ? "" : "taken as an ")
         + $"{ToolKinds.WhatOf(order.Tool.Kind)}; vacuum 3.75 times, as recorded ones",
@@ -104,10 +104,10 @@ internal static class StartJudge
         (circuit.Curve == BreakerCurve.NorthAmerican
             ? "holds 100 %, trips within 1 h at 135 %, within 2 min at 200 % (UL 489; read); at once somewhere from "
             : "holds 113 %, trips within 1 h at 145 %; at once somewhere from ")
-        + $"{Breakers.From(circuit.Curve):0} to {Breakers.To(circuit.Curve):0} times, "
-        + $"{Breakers.From(circuit.Curve) * circuit.Breaker.Amperes:0} to "
-        + $"{Breakers.To(circuit.Curve) * circuit.Breaker.Amperes:0} A",
-        Breakers.SourceOf(circuit.Curve));
+        + $"{Breakers.Of(circuit.Curve).From:0} to {Breakers.Of(circuit.Curve).To:0} times, "
+        + $"{Breakers.Of(circuit.Curve).From * circuit.Breaker.Amperes:0} to "
+        + $"{Breakers.Of(circuit.Curve).To * circuit.Breaker.Amperes:0} A",
+        Breakers.Of(circuit.Curve).Source);
 
     private static string Delay(StartCourse course) =>
         double.IsPositiveInfinity(course.VacuumAfter) ? "which never starts" : $"{course.VacuumAfter:0.00} s later";
