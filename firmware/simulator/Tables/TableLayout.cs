@@ -97,16 +97,6 @@ internal sealed record TableLayout(string Separator, int FirstLine, bool[] IsNum
 
     private static int Score(string[] cells) => cells.Where(cell => cell.Length > 0).Sum(cell => TryNumber(cell, out _) ? 1 : -1);
 
-    private static bool HasNumbers(string[] cells, bool[] isNumber)
-    {
-        for (int column = 0; column < isNumber.Length; column++)
-        {
-            if (isNumber[column] && (column >= cells.Length || !TryNumber(cells[column], out _)))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
+    private static bool HasNumbers(string[] cells, bool[] isNumber) =>
+        !isNumber.Where((isOne, i) => isOne && (i >= cells.Length || !TryNumber(cells[i], out _))).Any();
 }

@@ -15,44 +15,13 @@ internal static class StartJudge
     /// <param name="order">The order.</param>
     /// <param name="trials">The trials.</param>
     /// <returns>The section.</returns>
-    public static Section Judge(Order order, TrialBook trials)
-    {
-        StartCourse delayed = trials.Start(order, 1, withDelay: true);
-        StartCourse together = trials.Start(order, 1, withDelay: false);
-        Circuit circuit = order.ToolCircuit;
-        List<Finding> findings = [Kind(order), Band(circuit)];
-        if (order.OwnVacuumCircuit is { } own)
-        {
-            findings.Add(Alone(order, "tool alone on its circuit"));
-            if (own.BreakerText != circuit.BreakerText)
-            {
-                findings.Add(Band(own));
-            }
-
-            findings.Add(Of(
-                "vacuum alone on its circuit",
-                own,
-                new BreakerTrial(own, delayed.Points.Select(point => (point.Seconds, point.Vacuum))),
-                Outcome.Fails));
-        }
-        else
-        {
-            findings.Add(Alone(order, "tool alone"));
-
-            // What the tool's own start does to the magnet is said above.
-            BreakerTrial after = new(
-                circuit, ToolOf(delayed), double.IsPositiveInfinity(delayed.VacuumAfter) ? 0 : delayed.VacuumAfter);
-            findings.Add(Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails));
-            BreakerTrial atOnce = new(circuit, ToolOf(together));
-            Finding finding = Of($"both at once, {Delay(together)}", circuit, atOnce, Outcome.Fits);
-            findings.Add(
-                !atOnce.Holds && after.Holds
-                    ? finding with { Working = finding.Working + "; so leave start-delay as it is below" }
-                    : finding);
-        }
-
-        return new Section("Starts against the breaker", findings);
-    }
+    public static Section Judge(Order order, TrialBook trials) => new(
+        "Starts against the breaker",
+        [
+            Kind(order),
+            Band(order.ToolCircuit),
+            .. order.OwnVacuumCircuit is { } own ? OnTwoCircuits(order, own, trials) : OnOneCircuit(order, trials),
+        ]);
 
     /// <summary>The course of the tool's circuit.</summary>
     /// <param name="course">The course.</param>
@@ -73,6 +42,38 @@ internal static class StartJudge
         {
             yield return (now * 1e-6, tool.RmsAmperes(now));
         }
+    }
+
+    private static Finding[] OnTwoCircuits(Order order, Circuit own, TrialBook trials)
+    {
+        IEnumerable<(double, double)> vacuum =
+            trials.Start(order, 1, withDelay: true).Points.Select(point => (point.Seconds, point.Vacuum));
+        return
+        [
+            Alone(order, "tool alone on its circuit"),
+            .. own.BreakerText == order.ToolCircuit.BreakerText ? (Finding[])[] : [Band(own)],
+            Of("vacuum alone on its circuit", own, new BreakerTrial(own, vacuum), Outcome.Fails),
+        ];
+    }
+
+    private static Finding[] OnOneCircuit(Order order, TrialBook trials)
+    {
+        StartCourse delayed = trials.Start(order, 1, withDelay: true);
+        StartCourse together = trials.Start(order, 1, withDelay: false);
+        Circuit circuit = order.ToolCircuit;
+
+        // What the tool's own start does to the magnet is said of the tool alone.
+        BreakerTrial after = new(
+            circuit, ToolOf(delayed), double.IsPositiveInfinity(delayed.VacuumAfter) ? 0 : delayed.VacuumAfter);
+        BreakerTrial atOnce = new(circuit, ToolOf(together));
+        Finding both = Of($"both at once, {Delay(together)}", circuit, atOnce, Outcome.Fits);
+        bool needsDelay = !atOnce.Holds && after.Holds;
+        return
+        [
+            Alone(order, "tool alone"),
+            Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails),
+            needsDelay ? both with { Working = both.Working + "; so leave start-delay as it is below" } : both,
+        ];
     }
 
     // What is only assumed of the tool refuses nothing, unless no breaker of the kind would hold.
