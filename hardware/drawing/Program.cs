@@ -64,7 +64,7 @@ internal static class Program
     {
         try
         {
-            return Sheet.Draw(Build.Read(file));
+            return new Sheet(Build.Read(file)).Draw();
         }
         catch (Exception exception) when (exception is InvalidDataException or JsonException or ArgumentException)
         {

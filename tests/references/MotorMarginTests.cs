@@ -84,7 +84,7 @@ public sealed class MotorMarginTests
             }
         }
 
-        double model = ToolDefaults.InrushMultiple(ToolKind.Induction);
+        double model = ToolDefaults.Of(ToolKind.Induction).InrushMultiple;
         TestContext.WriteLine(
             $"locked rotor of codes G to M, 1/2 to 5 hp: {least:0.0} to {most:0.0} times the full-load current; "
             + $"the model's induction motor starts at {model:0.0}");

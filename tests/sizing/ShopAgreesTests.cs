@@ -29,7 +29,7 @@ public sealed class ShopAgreesTests
             {
                 TrialShop shop = new(order, withBreakers: true);
                 Breaker breaker = shop.Shop.Wiring.FindCircuit(TrialShop.ToolCircuit).Breaker;
-                breaker.InstantaneousMultiple = isSoon ? Breakers.From(breaker.Curve) : Breakers.To(breaker.Curve);
+                breaker.InstantaneousMultiple = isSoon ? Breakers.Of(breaker.Curve).From : Breakers.Of(breaker.Curve).To;
                 shop.Type([.. judged.Judgement.Lines, .. withDelay ? Array.Empty<string>() : ["start-delay 0"]]);
                 shop.Run(2);
                 long begin = shop.Now;

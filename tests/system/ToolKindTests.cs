@@ -36,7 +36,7 @@ public sealed class ToolKindTests
     {
         foreach (ToolKind kind in s_kinds)
         {
-            double multiple = ToolDefaults.InrushMultiple(kind);
+            double multiple = ToolDefaults.Of(kind).InrushMultiple;
             Assert.IsGreaterThanOrEqualTo(1, multiple, $"firmware/simulator/Shop/ToolDefaults.cs: {kind}");
         }
     }

@@ -12,11 +12,12 @@ internal static class BackupCommand
     /// <returns>The command.</returns>
     public static Command CreateBackup()
     {
-        Command command = new("backup", "Write a board's settings into a file that a person can read.");
         Argument<string> file = new("FILE") { Description = "Where they go; an older backup is written over." };
         Option<string> port = PortOption.Create();
-        command.Arguments.Add(file);
-        command.Options.Add(port);
+        Command command = new("backup", "Write a board's settings into a file that a person can read.")
+        {
+            file, port,
+        };
         command.SetAction(parsed => Backup(parsed.GetRequiredValue(port), parsed.GetRequiredValue(file)));
         return command;
     }
@@ -25,14 +26,15 @@ internal static class BackupCommand
     /// <returns>The command.</returns>
     public static Command CreateRestore()
     {
+        Argument<string> file = new("FILE") { Description = "The backup." };
+        Option<string> port = PortOption.Create();
         Command command = new(
             "restore",
             "Put the settings of a backup into a board and save them. The whole file is checked before anything is sent, and "
-            + "what the board has is read back. Meanwhile the vacuum is held off; not while it runs.");
-        Argument<string> file = new("FILE") { Description = "The backup." };
-        Option<string> port = PortOption.Create();
-        command.Arguments.Add(file);
-        command.Options.Add(port);
+            + "what the board has is read back. Meanwhile the vacuum is held off; not while it runs.")
+        {
+            file, port,
+        };
         command.SetAction(parsed => Restore(parsed.GetRequiredValue(port), parsed.GetRequiredValue(file)));
         return command;
     }

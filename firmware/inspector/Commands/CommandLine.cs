@@ -13,13 +13,15 @@ internal static class CommandLine
     {
         RootCommand root = new(
             "Looks into a dust switch's board over its serial port, and into recordings. "
-            + "Exit code 0: all well; 1: a tool was missed, let go or falsely seen; 2: the input or the board cannot be used.");
-        root.Subcommands.Add(WatchCommand.Create());
-        root.Subcommands.Add(RecordCommand.Create());
-        root.Subcommands.Add(BackupCommand.CreateBackup());
-        root.Subcommands.Add(BackupCommand.CreateRestore());
-        root.Subcommands.Add(ReplayCommand.Create());
-        root.Subcommands.Add(TuneCommand.Create());
-        return CommandRunner.Run(root, args, Console.Out, Console.Error);
+            + "Exit code 0: all well; 1: a tool was missed, let go or falsely seen; 2: the input or the board cannot be used.")
+        {
+            WatchCommand.Create(),
+            RecordCommand.Create(),
+            BackupCommand.CreateBackup(),
+            BackupCommand.CreateRestore(),
+            ReplayCommand.Create(),
+            TuneCommand.Create(),
+        };
+        return CommandRunner.Run(root, args);
     }
 }

@@ -14,16 +14,16 @@ internal static class RecordCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
-        Command command = new(
-            "record",
-            "Record a board at work: settings, state, every bucket, and the readings themselves now and then; 'replay' decides "
-            + "again from it. Ctrl-C ends it early. firmware/recording.md describes the file.");
         Argument<string> file = new("FILE") { Description = "Where it goes; an older recording is written over." };
         Option<string> port = PortOption.Create();
         Option<double> seconds = new("--seconds") { Description = "How long, 1 s to a day.", DefaultValueFactory = _ => 20 };
-        command.Arguments.Add(file);
-        command.Options.Add(port);
-        command.Options.Add(seconds);
+        Command command = new(
+            "record",
+            "Record a board at work: settings, state, every bucket, and the readings themselves now and then; 'replay' decides "
+            + "again from it. Ctrl-C ends it early. firmware/recording.md describes the file.")
+        {
+            file, port, seconds,
+        };
         command.SetAction(parsed =>
         {
             double length = parsed.GetValue(seconds);

@@ -15,11 +15,6 @@ internal static class ReplayCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
-        Command command = new(
-            "replay",
-            "What the switch makes of a recording, by the very same core: when the tool is seen, when the vacuum starts, by "
-            + "what margin; and what it would make of it with other settings. Takes a board's recording, or any table of "
-            + "readings: a column of seconds and one of counts or amperes, or a column alone with --rate.");
         Argument<string> file = new("FILE") { Description = "The recording." };
         Option<string[]> set = new("--set")
         {
@@ -32,10 +27,14 @@ internal static class ReplayCommand
             Description = "Write a page with a cycle, the spectrum and the swing to this HTML file.",
         };
         TableOption table = new();
-        command.Arguments.Add(file);
-        command.Options.Add(set);
-        command.Options.Add(chart);
-        command.Options.Add(report);
+        Command command = new(
+            "replay",
+            "What the switch makes of a recording, by the very same core: when the tool is seen, when the vacuum starts, by "
+            + "what margin; and what it would make of it with other settings. Takes a board's recording, or any table of "
+            + "readings: a column of seconds and one of counts or amperes, or a column alone with --rate.")
+        {
+            file, set, chart, report,
+        };
         table.AddTo(command);
         command.SetAction(parsed =>
         {

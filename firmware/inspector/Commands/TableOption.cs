@@ -37,12 +37,10 @@ internal sealed class TableOption
     /// <param name="command">The command.</param>
     public void AddTo(Command command)
     {
-        command.Options.Add(_rate);
-        command.Options.Add(_column);
-        command.Options.Add(_unit);
-        command.Options.Add(_scale);
-        command.Options.Add(_lead);
-        command.Options.Add(_seed);
+        foreach (Option option in (Option[])[_rate, _column, _unit, _scale, _lead, _seed])
+        {
+            command.Options.Add(option);
+        }
     }
 
     /// <summary>Gives what was said.</summary>

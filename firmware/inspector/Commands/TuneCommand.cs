@@ -16,11 +16,6 @@ internal static class TuneCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
-        Command command = new(
-            "tune",
-            "Settings from recordings: the quiet line with --idle, and a file for each tool. Finds the levels that tell them "
-            + "apart with the largest margin, tries them on every recording with the very same core, and prints the lines for "
-            + "the board's console; with --port they are sent after a yes.");
         Argument<string[]> tools = new("FILE")
         {
             Description = "Recordings, one of each tool at its least load.",
@@ -37,10 +32,14 @@ internal static class TuneCommand
             Description = "The board's serial port: the settings are sent to it after a yes, read back and saved.",
         };
         TableOption table = new();
-        command.Arguments.Add(tools);
-        command.Options.Add(idle);
-        command.Options.Add(report);
-        command.Options.Add(port);
+        Command command = new(
+            "tune",
+            "Settings from recordings: the quiet line with --idle, and a file for each tool. Finds the levels that tell them "
+            + "apart with the largest margin, tries them on every recording with the very same core, and prints the lines for "
+            + "the board's console; with --port they are sent after a yes.")
+        {
+            tools, idle, report, port,
+        };
         table.AddTo(command);
         command.SetAction(parsed =>
         {

@@ -13,12 +13,14 @@ internal static class WatchCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
+        Option<string> port = PortOption.Create();
         Command command = new(
             "watch",
             "What a board sees and does, ten times a second: a picture on a terminal of 80 by 24 or more (q leaves), else CSV "
-            + "lines until Ctrl-C. A board that is unplugged is waited for.");
-        Option<string> port = PortOption.Create();
-        command.Options.Add(port);
+            + "lines until Ctrl-C. A board that is unplugged is waited for.")
+        {
+            port,
+        };
         command.SetAction(parsed => Run(parsed.GetRequiredValue(port)));
         return command;
     }

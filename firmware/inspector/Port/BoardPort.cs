@@ -4,23 +4,16 @@ using NanoDustSwitch.Simulator.Errors;
 namespace NanoDustSwitch.Inspector.Port;
 
 /// <summary>A serial port with a board behind it, or the pseudo-terminal of <c>serve</c>: bytes to and fro.</summary>
-internal sealed class BoardPort : IDisposable
+/// <param name="name">The port's name.</param>
+/// <param name="port">The port, open.</param>
+/// <param name="portLock">What keeps others from it, where the system has such a thing.</param>
+internal sealed class BoardPort(string name, SerialPort port, PortLock? portLock) : IDisposable
 {
     private const int Baud = 115_200;
     private const int WriteMilliseconds = 1000;
 
-    private readonly SerialPort _port;
-    private readonly PortLock? _lock;
-
-    private BoardPort(string name, SerialPort port, PortLock? portLock)
-    {
-        Name = name;
-        _port = port;
-        _lock = portLock;
-    }
-
     /// <summary>Gets the port's name.</summary>
-    public string Name { get; }
+    public string Name { get; } = name;
 
     /// <summary>Opens a port.</summary>
     /// <param name="name">Its name.</param>
@@ -66,22 +59,22 @@ internal sealed class BoardPort : IDisposable
     /// <returns>Number of bytes.</returns>
     public int Read(byte[] buffer) => Try(() =>
     {
-        int count = _port.BytesToRead;
-        return count < 0 ? throw Lost(null) : count == 0 ? 0 : _port.Read(buffer, 0, Math.Min(count, buffer.Length));
+        int count = port.BytesToRead;
+        return count < 0 ? throw Lost(null) : count == 0 ? 0 : port.Read(buffer, 0, Math.Min(count, buffer.Length));
     });
 
     /// <summary>Writes.</summary>
     /// <param name="bytes">The bytes.</param>
     public void Write(byte[] bytes) => Try(() =>
     {
-        _port.Write(bytes, 0, bytes.Length);
+        port.Write(bytes, 0, bytes.Length);
         return 0;
     });
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        _lock?.Dispose();
+        portLock?.Dispose();
 
         // Where the device has gone, the library may wait for ever for its last bytes to go.
         Thread closing = new(Close) { IsBackground = true };
@@ -93,7 +86,7 @@ internal sealed class BoardPort : IDisposable
     {
         try
         {
-            _port.Dispose();
+            port.Dispose();
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or InvalidOperationException)
         {
@@ -114,5 +107,5 @@ internal sealed class BoardPort : IDisposable
         }
     }
 
-    private PortLostException Lost(Exception? inner) => new($"{Name} has gone: unplugged, or without power.", inner!);
+    private PortLostException Lost(Exception? inner) => new($"{Name} has gone: unplugged, or without power.", inner);
 }

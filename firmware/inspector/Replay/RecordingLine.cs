@@ -4,35 +4,20 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.Inspector.Replay;
 
 /// <summary>A recording as the board sees it, with modelled idle before and after it.</summary>
-internal sealed class RecordingLine : Line
+/// <param name="values">The recording: amperes, or counts.</param>
+/// <param name="isCounts">Whether they are counts.</param>
+/// <param name="lead">Readings of idle before and after it.</param>
+/// <param name="seed">Seed of the noise.</param>
+internal sealed class RecordingLine(double[] values, bool isCounts, int lead, long seed) : Line
 {
     // Noise of an idle line in counts, as of the default sensor.
     private const double IdleNoiseCounts = 4.0;
 
-    private readonly double[] _values;
-    private readonly bool _isCounts;
-    private readonly int _lead;
-    private readonly CurrentSensor _sensor;
-    private readonly Converter _converter;
-    private readonly ShopRandom _random;
-    private readonly double _restCounts;
+    private readonly CurrentSensor _sensor = new(SensorKind.Transformer, new ShopRandom(seed, 1));
+    private readonly Converter _converter = new(new ShopRandom(seed, 2));
+    private readonly ShopRandom _random = new(seed, 3);
+    private readonly double _restCounts = isCounts ? values.Average() : 0;
     private int _next;
-
-    /// <summary>Initializes a new instance of the <see cref="RecordingLine"/> class.</summary>
-    /// <param name="values">The recording: amperes, or counts.</param>
-    /// <param name="isCounts">Whether they are counts.</param>
-    /// <param name="lead">Readings of idle before and after it.</param>
-    /// <param name="seed">Seed of the noise.</param>
-    public RecordingLine(double[] values, bool isCounts, int lead, long seed)
-    {
-        _values = values;
-        _isCounts = isCounts;
-        _lead = lead;
-        _sensor = new CurrentSensor(SensorKind.Transformer, new ShopRandom(seed, 1));
-        _converter = new Converter(new ShopRandom(seed, 2));
-        _random = new ShopRandom(seed, 3);
-        _restCounts = isCounts ? values.Average() : 0;
-    }
 
     /// <inheritdoc/>
     public override int FullScale => _converter.FullScale;
@@ -52,15 +37,15 @@ internal sealed class RecordingLine : Line
     /// <inheritdoc/>
     public override int Read(long now)
     {
-        int at = _next++ - _lead;
-        bool isIdle = at < 0 || at >= _values.Length;
-        if (_isCounts)
+        int at = _next++ - lead;
+        bool isIdle = at < 0 || at >= values.Length;
+        if (isCounts)
         {
-            double counts = isIdle ? _restCounts + (IdleNoiseCounts * _random.NextGaussian()) : _values[at];
+            double counts = isIdle ? _restCounts + (IdleNoiseCounts * _random.NextGaussian()) : values[at];
             return (int)Math.Clamp(Math.Round(counts), int.MinValue, int.MaxValue);
         }
 
-        double amperes = isIdle ? 0 : _values[at];
+        double amperes = isIdle ? 0 : values[at];
         _sensor.Follow(now, amperes, 0, default);
         return _converter.Convert(_sensor.Millivolts());
     }

@@ -48,8 +48,8 @@ internal static class ReplayReport
         ("from current to command", run => Verdict.After(run.VacuumAt - run.OnsetAt) is var text && text == "never" ? "–" : text),
         ("tool last stopped at", run => At(run.StoppedAt, "never")),
         ("vacuum ran", run => $"{run.VacuumSeconds:0.00} s"),
-        ("vacuum switched on", run => Times(run.Starts)),
-        ("drop-outs while current flowed", run => Times(run.Drops)),
+        ("vacuum switched on", run => Verdict.Times(run.Starts)),
+        ("drop-outs while current flowed", run => Verdict.Times(run.Drops)),
         ("tool over stop level, least", run => Ratio(run.LeastOverStop)),
         ("tool over start level, median", run => Ratio(run.MedianOverStart)),
         ("start level over quiet line, least", run => Ratio(run.StartOverQuiet)),
@@ -67,8 +67,6 @@ internal static class ReplayReport
     }
 
     private static string At(double seconds, string otherwise) => double.IsNaN(seconds) ? otherwise : $"{seconds:0.000} s";
-
-    private static string Times(int count) => count == 0 ? "never" : count == 1 ? "once" : $"{count} times";
 
     private static string Ratio(double ratio) => double.IsNaN(ratio) ? "–" : $"{ratio:0.00} times";
 }

@@ -58,5 +58,8 @@ internal static class Verdict
             : $"{seen}, the vacuum starts after {After(run.VacuumAt - from)}.";
     }
 
-    private static string Times(int count) => count == 1 ? "once" : $"{count} times";
+    /// <summary>Writes how often something happened.</summary>
+    /// <param name="count">The number.</param>
+    /// <returns>The text.</returns>
+    public static string Times(int count) => count == 0 ? "never" : count == 1 ? "once" : $"{count} times";
 }

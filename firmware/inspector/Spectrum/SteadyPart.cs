@@ -1,3 +1,5 @@
+using MathNet.Numerics.Statistics;
+
 namespace NanoDustSwitch.Inspector.Spectrum;
 
 /// <summary>Finds the second of a recorded current that is worth a spectrum: strong, and the same all along.</summary>
@@ -32,7 +34,7 @@ internal static class SteadyPart
         double[] rms =
         [
             .. Enumerable.Range(0, starts.Count - 1).Select(
-                i => Rms(wave.Amperes.AsSpan(starts[i], starts[i + 1] - starts[i]))),
+                i => Statistics.PopulationStandardDeviation(wave.Amperes[starts[i]..starts[i + 1]])),
         ];
         double[][] seconds = [.. Enumerable.Range(0, rms.Length - Tenths + 1).Select(first => rms[first..(first + Tenths)])];
         double strong = StrongShare * seconds.Max(second => second.Average());
@@ -41,19 +43,5 @@ internal static class SteadyPart
         int from = starts[best];
         int to = best + Tenths < starts.Count ? starts[best + Tenths] : times.Length;
         return wave with { Seconds = times[from..to], Amperes = wave.Amperes[from..to] };
-    }
-
-    private static double Rms(ReadOnlySpan<double> values)
-    {
-        double sum = 0;
-        double squares = 0;
-        foreach (double value in values)
-        {
-            sum += value;
-            squares += value * value;
-        }
-
-        double mean = sum / values.Length;
-        return Math.Sqrt(Math.Max(0, (squares / values.Length) - (mean * mean)));
     }
 }

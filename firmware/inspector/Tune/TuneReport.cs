@@ -16,12 +16,7 @@ internal static class TuneReport
     /// <param name="tuning">What was found.</param>
     public static void Print(Tuning tuning)
     {
-        Table table = new Table().Border(TableBorder.Rounded);
-        foreach (string name in s_header)
-        {
-            table.AddColumn(new TableColumn(name));
-        }
-
+        Table table = new Table().Border(TableBorder.Rounded).AddColumns(s_header);
         foreach (string[] row in Rows(tuning))
         {
             table.AddRow([.. row.Select(Markup.Escape)]);

@@ -6,22 +6,12 @@ using NanoDustSwitch.Simulator.Errors;
 namespace NanoDustSwitch.Inspector.Tune;
 
 /// <summary>Finds settings from recordings of the quiet line and of each tool, and tries them on every one.</summary>
-internal sealed class Tuning
+/// <param name="Recordings">The recordings, those of the quiet line first.</param>
+/// <param name="Settings">The settings.</param>
+internal sealed record Tuning(IReadOnlyList<TunedRecording> Recordings, TunedSettings Settings)
 {
     // The window fills, and the filters of a sensor settle.
     private const double SettleSeconds = 0.5;
-
-    private Tuning(IReadOnlyList<TunedRecording> recordings, TunedSettings settings)
-    {
-        Recordings = recordings;
-        Settings = settings;
-    }
-
-    /// <summary>Gets the recordings, those of the quiet line first.</summary>
-    public IReadOnlyList<TunedRecording> Recordings { get; }
-
-    /// <summary>Gets the settings.</summary>
-    public TunedSettings Settings { get; }
 
     /// <summary>Gets what the line shows at most without a tool, in mA.</summary>
     public int Quiet => Recordings.Where(recording => recording.IsQuiet).Max(recording => recording.Milliamperes);

@@ -4,20 +4,14 @@ using NanoDustSwitch.Simulator.Errors;
 namespace NanoDustSwitch.Simulator.Board;
 
 /// <summary>The board's flash slots, in memory and, where a file is given, in that file.</summary>
-internal sealed class FlashImage
+/// <param name="path">The file; null where it is forgotten in the end.</param>
+internal sealed class FlashImage(string? path)
 {
     // The file's first bytes: what it is, and which layout.
     private static readonly byte[] s_mark = "nanoDustSwitch flash 1\n"u8.ToArray();
 
-    private readonly byte[][] _slots = new byte[Slots.Count][];
+    private readonly byte[][] _slots = [.. Enumerable.Repeat(Array.Empty<byte>(), Slots.Count)];
     private readonly int[] _writes = new int[Slots.Count];
-    private readonly string? _path;
-
-    private FlashImage(string? path)
-    {
-        _path = path;
-        Array.Fill(_slots, []);
-    }
 
     /// <summary>Makes a flash that was never written and is forgotten.</summary>
     /// <returns>The flash.</returns>
@@ -80,13 +74,13 @@ internal sealed class FlashImage
     {
         _slots[slot] = bytes.ToArray();
         _writes[slot]++;
-        if (_path is not null)
+        if (path is not null)
         {
-            Save(_path);
+            Save(path);
         }
     }
 
-    private void Save(string path)
+    private void Save(string file)
     {
         using MemoryStream stream = new();
         stream.Write(s_mark);
@@ -97,9 +91,9 @@ internal sealed class FlashImage
         }
 
         // Written beside and moved over: a cut leaves the old file or the new one.
-        string fresh = path + ".new";
+        string fresh = file + ".new";
         File.WriteAllBytes(fresh, stream.ToArray());
-        File.Move(fresh, path, overwrite: true);
+        File.Move(fresh, file, overwrite: true);
     }
 
     private bool TryTake(byte[] bytes)

@@ -79,10 +79,7 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     /// <summary>The firmware has done a step: what it did beside reading and closing the bucket took its time.</summary>
     public void EndStep()
     {
-        if (time is not null)
-        {
-            Work(time, time.Idle);
-        }
+        Work(time?.Idle ?? 0);
     }
 
     /// <inheritdoc/>
@@ -124,11 +121,7 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     /// <inheritdoc/>
     public void SetRelayLine(bool high)
     {
-        if (time is not null)
-        {
-            Work(time, 0);
-        }
-
+        Work(0);
         line.SetRelayLine(ShopTime, high);
     }
 
@@ -145,7 +138,7 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
         if (time is not null && count > 0)
         {
             bool isLine = buffer.AsSpan(0, count).Contains(EndOfLine);
-            Work(time, time.Bytes(count) + (isLine ? time.Collection() : 0));
+            Work(time.Bytes(count) + (isLine ? time.Collection() : 0));
         }
 
         return count;
@@ -155,10 +148,7 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     public void WriteSerial(byte[] buffer, int offset, int count)
     {
         Serial.Write(buffer.AsSpan(offset, count));
-        if (time is not null)
-        {
-            Work(time, time.Bytes(count));
-        }
+        Work(time?.Bytes(count) ?? 0);
     }
 
     /// <inheritdoc/>
@@ -168,20 +158,20 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     public void WriteSlot(int slot, byte[] buffer, int count)
     {
         flash.Write(slot, buffer.AsSpan(0, count));
-        if (time is not null)
-        {
-            Work(time, time.FlashWrite());
-        }
+        Work(time?.FlashWrite() ?? 0);
     }
 
     /// <inheritdoc/>
     public void Restart() => WantsRestart = true;
 
     // Whatever comes first after the readings comes after the closing of their bucket.
-    private void Work(BoardTime own, long microseconds)
+    private void Work(long microseconds)
     {
-        Pass(microseconds + (_isClosing ? own.Closing : 0));
-        _isClosing = false;
+        if (time is not null)
+        {
+            Pass(microseconds + (_isClosing ? time.Closing : 0));
+            _isClosing = false;
+        }
     }
 
     // The shop goes on while the board is busy.

@@ -3,23 +3,16 @@ using NanoDustSwitch.Firmware;
 namespace NanoDustSwitch.Simulator.Board;
 
 /// <summary>A board with the firmware on it, which comes up again when it restarts itself or when power comes back.</summary>
-internal sealed class Rig
+/// <param name="board">The board, whose power is on.</param>
+internal sealed class Rig(PcBoard board)
 {
     private long _upAt;
 
-    /// <summary>Initializes a new instance of the <see cref="Rig"/> class: power on.</summary>
-    /// <param name="board">The board.</param>
-    public Rig(PcBoard board)
-    {
-        Board = board;
-        Switch = new Switch(board);
-    }
-
     /// <summary>Gets the board.</summary>
-    public PcBoard Board { get; }
+    public PcBoard Board { get; } = board;
 
     /// <summary>Gets the firmware.</summary>
-    public Switch Switch { get; private set; }
+    public Switch Switch { get; private set; } = new(board);
 
     /// <summary>
     /// Gets a value indicating whether the board is without power or not up again yet; its firmware is the old one then.

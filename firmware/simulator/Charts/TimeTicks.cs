@@ -3,7 +3,9 @@ using ScottPlot.TickGenerators;
 namespace NanoDustSwitch.Simulator.Charts;
 
 /// <summary>Ticks of an axis of time at round times, written as minutes and seconds, or as hours too.</summary>
-internal sealed class TimeTicks
+/// <param name="from">First second.</param>
+/// <param name="to">Last second.</param>
+internal sealed class TimeTicks(double from, double to)
 {
     private const int Most = 15;
 
@@ -12,23 +14,10 @@ internal sealed class TimeTicks
         0.001, 0.002, 0.005, 0.01, 0.02, 0.05, 0.1, 0.2, 0.5, 1, 2, 5, 10, 15, 30, 60, 120, 300, 600, 900, 1800, 3600, 7200,
     ];
 
-    private readonly double _from;
-    private readonly double _to;
-    private readonly double _step;
-
-    /// <summary>Initializes a new instance of the <see cref="TimeTicks"/> class.</summary>
-    /// <param name="from">First second.</param>
-    /// <param name="to">Last second.</param>
-    public TimeTicks(double from, double to)
-    {
-        _from = from;
-        _to = to;
-        _step = Array.Find(s_steps, step => (to - from) / step <= Most);
-        _step = _step > 0 ? _step : s_steps[^1];
-    }
+    private readonly double _step = s_steps.FirstOrDefault(step => (to - from) / step <= Most, s_steps[^1]);
 
     /// <summary>Gets the label of the axis.</summary>
-    public string Label => _to < 3600 ? "time, minutes:seconds" : "time, hours:minutes:seconds";
+    public string Label => to < 3600 ? "time, minutes:seconds" : "time, hours:minutes:seconds";
 
     /// <summary>Makes the generator.</summary>
     /// <param name="isLabelled">Whether it writes the times.</param>
@@ -36,7 +25,7 @@ internal sealed class TimeTicks
     public NumericManual Generator(bool isLabelled)
     {
         NumericManual ticks = new();
-        for (double tick = Math.Ceiling(_from / _step); tick * _step <= _to; tick++)
+        for (double tick = Math.Ceiling(from / _step); tick * _step <= to; tick++)
         {
             ticks.AddMajor(tick * _step, isLabelled ? Text(tick * _step) : "");
         }
@@ -51,7 +40,7 @@ internal sealed class TimeTicks
         seconds = Math.Abs(seconds);
         long whole = (long)Math.Round(seconds * 1000) / 1000;
         string fraction = _step < 1 ? $"{seconds - whole:.000}" : "";
-        return _to < 3600
+        return to < 3600
             ? $"{sign}{whole / 60}:{whole % 60:00}{fraction}"
             : $"{whole / 3600}:{whole / 60 % 60:00}:{whole % 60:00}{fraction}";
     }

@@ -22,12 +22,11 @@ internal static class CommandLine
 
         RootCommand root = new(
             "The dust switch's firmware in a virtual shop. Without a verb: the demo day. "
-            + "Exit code 0: all well; 1: a start was missed or false; 2: the input cannot be used.");
+            + "Exit code 0: all well; 1: a start was missed or false; 2: the input cannot be used.")
+        {
+            DayCommand.Create(), LiveCommand.Create(), ServeCommand.Create(), SoakCommand.Create(),
+        };
         DayCommand.AddDemo(root);
-        root.Subcommands.Add(DayCommand.Create());
-        root.Subcommands.Add(LiveCommand.Create());
-        root.Subcommands.Add(ServeCommand.Create());
-        root.Subcommands.Add(SoakCommand.Create());
-        return CommandRunner.Run(root, args, Console.Out, Console.Error);
+        return CommandRunner.Run(root, args);
     }
 }

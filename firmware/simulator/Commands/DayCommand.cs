@@ -24,10 +24,12 @@ internal static class DayCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
-        Command command = new(
-            "day", "Run a day from a JSON file; comments are allowed, firmware/simulator/Days/demo-day.json is an example.");
         Argument<string> file = new("FILE") { Description = "The day." };
-        command.Arguments.Add(file);
+        Command command = new(
+            "day", "Run a day from a JSON file; comments are allowed, firmware/simulator/Days/demo-day.json is an example.")
+        {
+            file,
+        };
         Options options = new();
         options.AddTo(command);
         command.SetAction(parsed => Run(DayFile.Read(parsed.GetRequiredValue(file)), parsed, options, null));
@@ -94,11 +96,10 @@ internal static class DayCommand
 
         public void AddTo(Command command)
         {
-            command.Options.Add(Pace);
-            command.Options.Add(Seed);
-            command.Options.Add(Seeds);
-            command.Options.Add(Chart);
-            command.Options.Add(Csv);
+            foreach (Option option in (Option[])[Pace, Seed, Seeds, Chart, Csv])
+            {
+                command.Options.Add(option);
+            }
         }
     }
 }

@@ -11,12 +11,14 @@ internal static class ServeCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
+        Option<string?> settings = SettingsOption.Create();
         Command command = new(
             "serve",
             "The board's console in real time on a pseudo-terminal, for any terminal program or your own; "
-            + "lines that begin with / work the shop from here. Linux and macOS.");
-        Option<string?> settings = SettingsOption.Create();
-        command.Options.Add(settings);
+            + "lines that begin with / work the shop from here. Linux and macOS.")
+        {
+            settings,
+        };
         command.SetAction(parsed =>
         {
             ServeSession.Run(SettingsOption.Shop(parsed.GetValue(settings)), !Console.IsInputRedirected);

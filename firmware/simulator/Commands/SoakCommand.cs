@@ -16,10 +16,6 @@ internal static class SoakCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
-        Command command = new(
-            "soak",
-            "Run evenings of random work in random shops at the board's pace, with lamps, noise, drift and mishaps, until so "
-            + "many hours of shop time are over. Exit code 0: nothing missed, nothing false, memory flat.");
         Option<double> hours = new("--hours")
         {
             Description = "Hours of shop time; a year of evenings is about 500.",
@@ -30,8 +26,13 @@ internal static class SoakCommand
             Description = "Seed of the first evening; the others follow it.",
             DefaultValueFactory = _ => 1,
         };
-        command.Options.Add(hours);
-        command.Options.Add(seed);
+        Command command = new(
+            "soak",
+            "Run evenings of random work in random shops at the board's pace, with lamps, noise, drift and mishaps, until so "
+            + "many hours of shop time are over. Exit code 0: nothing missed, nothing false, memory flat.")
+        {
+            hours, seed,
+        };
         command.SetAction(parsed => Run(parsed.GetValue(hours), parsed.GetValue(seed)));
         return command;
     }

@@ -1,3 +1,4 @@
+using MathNet.Numerics.Statistics;
 using Spectre.Console;
 
 namespace NanoDustSwitch.Simulator.Days;
@@ -43,7 +44,7 @@ internal static class DayReport
             };
             timeline.AddRow(
                 new Markup($"[{style}]{Clock(entry.Time / 1e6, withTenths: true)}[/]"),
-                new Markup($"[{style}]{Name(entry.Who)}[/]"),
+                new Markup($"[{style}]{entry.Who.ToString().ToLowerInvariant()}[/]"),
                 new Markup($"[{style}]{Markup.Escape(entry.Text)}[/]"));
         }
 
@@ -53,11 +54,7 @@ internal static class DayReport
     /// <summary>Gives the median.</summary>
     /// <param name="values">The values.</param>
     /// <returns>Their median; not a number where there is none.</returns>
-    public static double Median(IReadOnlyCollection<double> values)
-    {
-        double[] sorted = [.. values.Order()];
-        return sorted.Length == 0 ? double.NaN : (sorted[(sorted.Length - 1) / 2] + sorted[sorted.Length / 2]) / 2;
-    }
+    public static double Median(IEnumerable<double> values) => Statistics.Median(values);
 
     /// <summary>Writes a delay.</summary>
     /// <param name="milliseconds">Delay in ms.</param>
@@ -74,12 +71,4 @@ internal static class DayReport
         string text = time.TotalHours >= 1 ? time.ToString(@"h\:mm\:ss") : time.ToString(@"m\:ss");
         return (seconds < 0 ? "-" : "") + (withTenths ? text + time.ToString(@"\.f") : text);
     }
-
-    private static string Name(Who who) => who switch
-    {
-        Who.Person => "person",
-        Who.Shop => "shop",
-        Who.Switch => "switch",
-        _ => "judge",
-    };
 }

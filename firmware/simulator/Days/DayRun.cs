@@ -59,9 +59,6 @@ internal sealed class DayRun
     /// <summary>Gets the seed.</summary>
     public long Seed { get; }
 
-    /// <summary>Gets the length of the day in seconds.</summary>
-    public double Seconds => _day.Seconds;
-
     /// <summary>Gets the board and its firmware.</summary>
     public Rig Rig { get; }
 
@@ -82,6 +79,18 @@ internal sealed class DayRun
 
     /// <summary>Gets the vacuum's run time in minutes.</summary>
     public double VacuumMinutes => _shop.Vacuum.RunMinutes;
+
+    /// <summary>Gets what came of it, once it has ended.</summary>
+    public DayResult Result => new(
+        Seed,
+        _day.Seconds,
+        Judge.Starts,
+        Judge.Missed,
+        Judge.False,
+        Faults,
+        Trips,
+        Judge.Delays,
+        [.. Timeline.Where(entry => entry.Who == Who.Judge)]);
 
     /// <summary>Gets a value indicating whether nothing was missed and nothing false.</summary>
     public bool IsGood => Judge.Missed == 0 && Judge.False == 0;

@@ -1,4 +1,3 @@
-using System.Runtime.ExceptionServices;
 using NanoDustSwitch.Simulator.Errors;
 using Spectre.Console;
 
@@ -32,28 +31,13 @@ internal static class DaySeries
     /// <returns>The sums.</returns>
     public static SeriesSums Sum(Day day, long firstSeed, int seeds, Action onRun)
     {
-        SeriesSums[] single = new SeriesSums[seeds];
-        try
+        SeriesSums sums = new();
+        sums.Add(AllCores.Run(seeds, i =>
         {
-            Parallel.For(0, seeds, i =>
-            {
-                // Only the sums are kept: thousands of shops would not fit.
-                single[i] = new SeriesSums();
-                single[i].Add(new DayRun(day, firstSeed + i, isTraced: false).Run());
-                onRun();
-            });
-        }
-        catch (AggregateException exception)
-        {
-            ExceptionDispatchInfo.Throw(exception.InnerExceptions[0]);
-        }
-
-        SeriesSums all = new();
-        foreach (SeriesSums one in single)
-        {
-            all.Add(one);
-        }
-
-        return all;
+            DayResult result = new DayRun(day, firstSeed + i, isTraced: false).Run().Result;
+            onRun();
+            return result;
+        }));
+        return sums;
     }
 }

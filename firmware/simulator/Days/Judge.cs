@@ -14,7 +14,11 @@ namespace NanoDustSwitch.Simulator.Days;
 /// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum and
 /// a quarter of the noise, is no false start.
 /// </remarks>
-internal sealed class Judge
+/// <param name="shop">The shop.</param>
+/// <param name="person">The person at work in it.</param>
+/// <param name="settings">The settings that the person believes in.</param>
+/// <param name="timeline">Where verdicts are written.</param>
+internal sealed class Judge(VirtualShop shop, Person person, SettingValues settings, List<Entry> timeline)
 {
     private const long SurgeDistance = 100_000;
     private const long SurgeLook = (SurgeWatch.LeftOut + (2 * SwingWindow.Length)) * (long)Bucket.Microseconds;
@@ -24,14 +28,12 @@ internal sealed class Judge
     private const double LeastFalseBelow = 0.5;
     private const double NoiseShare = 0.25;
 
-    private readonly VirtualShop _shop;
-    private readonly Person _person;
-    private readonly List<Entry> _timeline;
-    private readonly double _startAt;
-    private readonly int _startDelay;
-    private readonly long _restartGap;
-    private readonly double _cycle;
-    private readonly long _patience;
+    private readonly double _startAt = settings[SettingId.StartAt] / 1000.0;
+    private readonly int _startDelay = settings[SettingId.StartDelay];
+    private readonly long _restartGap = settings[SettingId.RestartGap] * 1000L;
+    private readonly double _cycle = 1e6 / shop.Mains.Hertz;
+    private readonly long _patience =
+        settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolLevels.StartPercent ? SlowLaneTime : 0;
     private readonly SwingHistory _history = new();
     private bool _isIn;
     private bool _isServed;
@@ -45,24 +47,6 @@ internal sealed class Judge
     private long _upSince;
     private bool _wasCommanded;
     private long _doubtedAt;
-
-    /// <summary>Initializes a new instance of the <see cref="Judge"/> class.</summary>
-    /// <param name="shop">The shop.</param>
-    /// <param name="person">The person at work in it.</param>
-    /// <param name="settings">The settings that the person believes in.</param>
-    /// <param name="timeline">Where verdicts are written.</param>
-    public Judge(VirtualShop shop, Person person, SettingValues settings, List<Entry> timeline)
-    {
-        _shop = shop;
-        _person = person;
-        _timeline = timeline;
-        _startAt = settings[SettingId.StartAt] / 1000.0;
-        _startDelay = settings[SettingId.StartDelay];
-        _restartGap = settings[SettingId.RestartGap] * 1000L;
-        _cycle = 1e6 / shop.Mains.Hertz;
-        bool isBelowNoise = settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolLevels.StartPercent;
-        _patience = isBelowNoise ? SlowLaneTime : 0;
-    }
 
     /// <summary>Gets the starts that were asked for by a current and made.</summary>
     public int Starts { get; private set; }
@@ -83,9 +67,9 @@ internal sealed class Judge
     /// <param name="core">The core.</param>
     public void Look(long now, DetectionCore core)
     {
-        double rms = _shop.ToolLine.Rms;
-        double swing = _shop.ToolLine.PeakToPeak;
-        double added = _shop.Sensor.HumAmperes + (NoiseShare * _shop.Sensor.NoiseAmperes);
+        double rms = shop.ToolLine.Rms;
+        double swing = shop.ToolLine.PeakToPeak;
+        double added = shop.Sensor.HumAmperes + (NoiseShare * shop.Sensor.NoiseAmperes);
         if (rms >= Math.Max(LeastFalseBelow * _startAt, (FalseBelow * _startAt) - added))
         {
             _lastAbove = now;
@@ -136,7 +120,7 @@ internal sealed class Judge
         else if (_doubtedAt > 0 && now - _doubtedAt > _cycle)
         {
             False++;
-            Tell(now, $"FALSE start: the true current was {_shop.ToolLine.Rms:0.00} A");
+            Tell(now, $"FALSE start: the true current was {shop.ToolLine.Rms:0.00} A");
             _doubtedAt = 0;
         }
     }
@@ -155,7 +139,7 @@ internal sealed class Judge
         }
 
         _wasExcused = _wasExcused
-            || _person.HasSwitchBlind
+            || person.HasSwitchBlind
             || core.Vacuum.State is VacuumState.Held or VacuumState.UntilStop or VacuumState.Fault;
         if (_delayEnd == 0 && IsSurgeOver(now, swing))
         {
@@ -190,7 +174,7 @@ internal sealed class Judge
         _wasExcused = false;
 
         // The meter looks back over a cycle, so the current began with the person's last act, if that was just now.
-        _onset = Math.Max(_upSince, Math.Max(_person.LastToolChange, now - (long)_cycle));
+        _onset = Math.Max(_upSince, Math.Max(person.LastToolChange, now - (long)_cycle));
         _delayEnd = _startDelay == CoreSettings.AfterSurge ? 0 : _onset + (_startDelay * 1000L);
     }
 
@@ -231,9 +215,9 @@ internal sealed class Judge
             Missed++;
             Tell(now, _isServed
                 ? $"MISSED: the command came {(_commandedAt - latest) / 1000.0:0} ms too late"
-                : $"MISSED: {_shop.ToolLine.Rms:0.00} A and no command");
+                : $"MISSED: {shop.ToolLine.Rms:0.00} A and no command");
         }
     }
 
-    private void Tell(long now, string text) => _timeline.Add(new Entry(now, Who.Judge, text));
+    private void Tell(long now, string text) => timeline.Add(new Entry(now, Who.Judge, text));
 }

@@ -11,10 +11,7 @@ internal sealed class Person
     private const int HandStream = 6;
     private const int MishapStream = 8;
 
-    private readonly VirtualShop _shop;
-    private readonly Mishaps _mishaps;
     private readonly DayStep[] _steps;
-    private readonly Dictionary<string, Tool> _tools = new(StringComparer.Ordinal);
     private readonly List<Entry> _timeline;
     private int _next;
     private long _buttonUntil;
@@ -26,8 +23,8 @@ internal sealed class Person
     /// <param name="timeline">Where the person's doings are written.</param>
     public Person(Day day, long seed, VirtualShop shop, List<Entry> timeline)
     {
-        _shop = shop;
-        _mishaps = new Mishaps(shop, new ShopRandom(seed, MishapStream));
+        Shop = shop;
+        Chance = new ShopRandom(seed, MishapStream);
         _timeline = timeline;
         ShopRandom random = new(seed, HandStream);
         List<DayStep> steps = [];
@@ -36,38 +33,32 @@ internal sealed class Person
         {
             earliest = Math.Max(earliest, step.At + (long)(random.NextDouble() * LatestMicroseconds));
             steps.Add(step with { At = earliest });
-            if (step.Seconds > 0)
+            if (step.Seconds > 0 && ActTable.Of(step.Act).End is { } end)
             {
-                DayAct end = step.Act switch
-                {
-                    DayAct.Arc => DayAct.ArcEnds,
-                    DayAct.Radio => DayAct.RadioEnds,
-                    _ => DayAct.PowerBack,
-                };
                 steps.Add(new DayStep(earliest + (long)(step.Seconds * 1e6), end));
             }
         }
 
         _steps = [.. steps.OrderBy(step => step.At)];
-        foreach (Tool tool in shop.Wiring.Tools)
-        {
-            _tools[tool.Name] = tool;
-        }
-
-        LastToolChange = -1;
     }
+
+    /// <summary>Gets the shop.</summary>
+    public VirtualShop Shop { get; }
+
+    /// <summary>Gets the stream for what is left to chance in what befalls the shop.</summary>
+    public ShopRandom Chance { get; }
 
     /// <summary>Gets the time of the next step, in microseconds.</summary>
     public long Due => _next < _steps.Length ? _steps[_next].At : long.MaxValue;
 
     /// <summary>Gets the time at which a tool last began or ceased to draw its current by what the person did, or -1.</summary>
-    public long LastToolChange { get; private set; }
+    public long LastToolChange { get; private set; } = -1;
 
     /// <summary>
     /// Gets a value indicating whether the switch cannot see: its sensor's plug is out, or its converter is at fault.
     /// </summary>
     public bool HasSwitchBlind =>
-        _shop.Sensor.State != SensorState.Healthy || _shop.Converter.IsFrozen || _shop.Converter.IsFailing;
+        Shop.Sensor.State != SensorState.Healthy || Shop.Converter.IsFrozen || Shop.Converter.IsFailing;
 
     /// <summary>Gets the lines to be typed; the owner of the board types them.</summary>
     public Queue<string> Lines { get; } = new();
@@ -87,74 +78,35 @@ internal sealed class Person
         }
     }
 
+    /// <summary>Presses the button.</summary>
+    /// <param name="until">Shop time in microseconds at which it is let go.</param>
+    public void PressUntil(long until) => _buttonUntil = until;
+
+    /// <summary>Closes a circuit's breaker again.</summary>
+    /// <param name="circuit">Name of the circuit.</param>
+    /// <param name="now">Shop time in microseconds.</param>
+    public void ResetBreaker(string circuit, long now)
+    {
+        Shop.ResetBreaker(now, circuit);
+        LastToolChange = now;
+    }
+
+    /// <summary>Takes a tool in hand, to do something with it that changes its current.</summary>
+    /// <param name="name">Its name.</param>
+    /// <param name="now">Shop time in microseconds.</param>
+    /// <returns>The tool.</returns>
+    public Tool Take(string? name, long now)
+    {
+        LastToolChange = now;
+        return Shop.Wiring.Tools.FirstOrDefault(tool => tool.Name == name)
+            ?? throw new UserException($"There is no tool '{name}' in the shop.");
+    }
+
     private void Do(DayStep step, long now)
     {
-        _shop.Advance(now - 1);
-        switch (step.Act)
-        {
-            case DayAct.Start:
-                Change(step, now, tool => tool.Start(now), "switches on");
-                break;
-            case DayAct.Stop:
-                Change(step, now, tool => tool.Stop(now), "switches off");
-                break;
-            case DayAct.Plug:
-                Change(step, now, tool => tool.PlugIn(now), "plugs in");
-                break;
-            case DayAct.Unplug:
-                Change(step, now, tool => tool.Unplug(now), "unplugs");
-                break;
-            case DayAct.Load:
-                Change(step, now, tool => tool.Load = step.Value, $"puts {step.Value * 100:0} % load on");
-                break;
-            case DayAct.Type:
-                Lines.Enqueue(step.Text ?? "");
-                Tell(now, $"types '{step.Text}'");
-                break;
-            case DayAct.Press:
-                _buttonUntil = now + (long)(step.Value * 1e6);
-                Tell(now, $"presses the button for {step.Value:0.0} s");
-                break;
-            case DayAct.SensorOut:
-                _shop.Sensor.State = SensorState.Unplugged;
-                Tell(now, "takes the sensor's plug out");
-                break;
-            case DayAct.SensorIn:
-                _shop.Sensor.State = SensorState.Healthy;
-                Tell(now, "puts the sensor's plug in");
-                break;
-            case DayAct.BreakerResets:
-                _shop.ResetBreaker(now, step.Text ?? "");
-                LastToolChange = now;
-                Tell(now, $"resets the breaker of circuit '{step.Text}'");
-                break;
-            case DayAct.VacuumSwitchOff:
-            case DayAct.VacuumSwitchOn:
-                _shop.Vacuum.IsSwitchOn = step.Act == DayAct.VacuumSwitchOn;
-                Tell(now, $"switches the vacuum {(_shop.Vacuum.IsSwitchOn ? "on" : "off")} at its own switch");
-                break;
-            case DayAct.VacuumUnplug:
-            case DayAct.VacuumPlug:
-                _shop.Vacuum.IsPluggedIn = step.Act == DayAct.VacuumPlug;
-                Tell(now, _shop.Vacuum.IsPluggedIn ? "plugs in the vacuum" : "unplugs the vacuum");
-                break;
-            default:
-                _timeline.Add(new Entry(now, Who.Shop, _mishaps.Do(step, now)));
-                break;
-        }
+        ActRow row = ActTable.Of(step.Act);
+        Shop.Advance(now - 1);
+        row.Do(this, step, now);
+        _timeline.Add(new Entry(now, row.Who, row.Told(step)));
     }
-
-    private void Change(DayStep step, long now, Action<Tool> change, string verb)
-    {
-        if (step.Tool is null || !_tools.TryGetValue(step.Tool, out Tool? tool))
-        {
-            throw new UserException($"There is no tool '{step.Tool}' in the shop.");
-        }
-
-        change(tool);
-        LastToolChange = now;
-        Tell(now, $"{verb} the {tool.Name}");
-    }
-
-    private void Tell(long now, string text) => _timeline.Add(new Entry(now, Who.Person, text));
 }

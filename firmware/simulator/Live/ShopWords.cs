@@ -14,23 +14,30 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
 
     private const double LongestWait = 24 * 3600;
 
-    private static readonly string[] s_help =
+    // Each word with what stands behind it, what it does in a few words, and what it does.
+    private static readonly (string Name, string Behind, string Help, Func<ShopWords, string, string[]> Run)[] s_words =
     [
-        "/tools              what is in the shop, and what it draws",
-        "/run NAME           switch a tool on; the beginning of its name is enough",
-        "/stop NAME          switch it off",
-        "/load NAME PERCENT  lean into the cut, or let it idle",
-        "/plug NAME          put its plug in",
-        "/unplug NAME        pull its plug",
-        "/button SECONDS     press the button on the box",
-        "/sensor out|in      pull the sensor's plug, or put it in",
-        "/vacuum WORD        its own switch: on, off; its plug: in, out; its cut-out: hot, cool",
-        "/relay WORD         weld its contact, break it, or mend it",
-        "/wiring wrong|right lead the vacuum's wire through the tool's sensor, or past it",
-        "/breaker            put tripped breakers back",
-        "/power              take the power away from the box for a moment",
-        "/wait SECONDS       let shop time pass",
-        "/quit               leave",
+        ("tools", "", "what is in the shop, and what it draws", (words, _) => words.Tools()),
+        ("run", "NAME", "switch a tool on; the beginning of its name is enough",
+            (words, name) => words.With(name, (tool, now) => tool.Start(now), "is switched on")),
+        ("stop", "NAME", "switch it off",
+            (words, name) => words.With(name, (tool, now) => tool.Stop(now), "is switched off")),
+        ("load", "NAME PERCENT", "lean into the cut, or let it idle", (words, rest) => words.Load(rest)),
+        ("plug", "NAME", "put its plug in",
+            (words, name) => words.With(name, (tool, now) => tool.PlugIn(now), "is plugged in")),
+        ("unplug", "NAME", "pull its plug",
+            (words, name) => words.With(name, (tool, now) => tool.Unplug(now), "is unplugged")),
+        ("button", "SECONDS", "press the button on the box", (words, seconds) => words.Press(seconds)),
+        ("sensor", "out|in", "pull the sensor's plug, or put it in", (words, rest) => words.Sensor(rest)),
+        ("vacuum", "WORD", "its own switch: on, off; its plug: in, out; its cut-out: hot, cool",
+            (words, rest) => words.Vacuum(rest)),
+        ("relay", "WORD", "weld its contact, break it, or mend it", (words, rest) => words.Relay(rest)),
+        ("wiring", "wrong|right", "lead the vacuum's wire through the tool's sensor, or past it",
+            (words, rest) => words.Wiring(rest)),
+        ("breaker", "", "put tripped breakers back", (words, _) => words.Breaker()),
+        ("power", "", "take the power away from the box for a moment", (words, _) => words.Power()),
+        ("wait", "SECONDS", "let shop time pass", (words, seconds) => words.Wait(seconds)),
+        ("quit", "", "leave", (words, _) => words.Quit()),
     ];
 
     /// <summary>Gets a value indicating whether somebody has typed /quit.</summary>
@@ -51,32 +58,18 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     public IReadOnlyList<string> Run(string line)
     {
         string[] parts = line[1..].Split(' ', StringSplitOptions.RemoveEmptyEntries | StringSplitOptions.TrimEntries);
-        string word = parts.Length > 0 ? parts[0].ToLowerInvariant() : "help";
-        string rest = string.Join(' ', parts.Skip(1));
-        long now = rig.Board.ShopTime;
-        shop.Advance(now);
+        string name = parts.Length > 0 ? parts[0].ToLowerInvariant() : "help";
+        if (name == "help")
+        {
+            return [.. s_words.Select(word => $"{$"/{word.Name} {word.Behind}",-20}{word.Help}")];
+        }
+
+        shop.Advance(Now);
         try
         {
-            return word switch
-            {
-                "help" => s_help,
-                "tools" => Tools(now),
-                "run" => With(rest, tool => tool.Start(now), "is switched on"),
-                "stop" => With(rest, tool => tool.Stop(now), "is switched off"),
-                "plug" => With(rest, tool => tool.PlugIn(now), "is plugged in"),
-                "unplug" => With(rest, tool => tool.Unplug(now), "is unplugged"),
-                "load" => Load(parts),
-                "button" => Press(rest),
-                "sensor" => Sensor(rest),
-                "vacuum" => Vacuum(rest),
-                "relay" => Relay(rest, now),
-                "wiring" => Wiring(rest),
-                "breaker" => Breaker(now),
-                "power" => Power(),
-                "wait" => Wait(rest),
-                "quit" => Quit(),
-                _ => [$"There is no /{word}. /help lists the words of the shop."],
-            };
+            return Array.Find(s_words, word => word.Name == name).Run is { } run
+                ? run(this, string.Join(' ', parts.Skip(1)))
+                : [$"There is no /{name}. /help lists the words of the shop."];
         }
         catch (UserException exception)
         {
@@ -90,36 +83,39 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     public static string State(Tool tool) =>
         tool.IsRunning ? "running" : tool.IsPluggedIn ? tool.IsSwitchedOn ? "no voltage" : "off" : "unplugged";
 
+    private long Now => rig.Board.ShopTime;
+
     private static double Number(string text, double least, double greatest, string what) =>
         double.TryParse(text, out double value) && value >= least && value <= greatest
             ? value
             : throw new UserException($"'{text}' is no {what}: {least} to {greatest} is allowed.");
 
-    private string[] Tools(long now) =>
+    private string[] Tools() =>
     [
         .. shop.Wiring.Tools.Select(tool =>
             $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws "
-            + $"{tool.RmsAmperes(now):0.00} A"),
+            + $"{tool.RmsAmperes(Now):0.00} A"),
         $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.IsRelayClosed ? "fed" : "not fed"),-12} draws "
-        + $"{shop.Vacuum.RmsAmperes(now):0.00} A",
+        + $"{shop.Vacuum.RmsAmperes(Now):0.00} A",
     ];
 
-    private string[] With(string name, Action<Tool> act, string text)
+    private string[] With(string name, Action<Tool, long> act, string text)
     {
         Tool tool = Find(name);
-        act(tool);
+        act(tool, Now);
         return [$"the {tool.Name} {text}"];
     }
 
-    private string[] Load(string[] parts)
+    private string[] Load(string text)
     {
-        if (parts.Length < 3)
+        string[] parts = text.Split(' ');
+        if (parts.Length < 2)
         {
             throw new UserException("Say which and how much: /load saw 120.");
         }
 
         double percent = Number(parts[^1], 1, 1000, "load in percent");
-        return With(string.Join(' ', parts[1..^1]), tool => tool.Load = percent / 100, $"has {percent} % load");
+        return With(string.Join(' ', parts[..^1]), (tool, _) => tool.Load = percent / 100, $"has {percent} % load");
     }
 
     private string[] Press(string text)
@@ -132,66 +128,48 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         return [$"the button was pressed for {seconds} s; the lamp is {(rig.Board.IsLampOn ? "on" : "off")} just now"];
     }
 
-    private string[] Sensor(string text)
-    {
-        shop.Sensor.State = text switch
-        {
-            "out" => SensorState.Unplugged,
-            "in" => SensorState.Healthy,
-            _ => throw new UserException("Say /sensor out or /sensor in."),
-        };
-        return [$"the sensor's plug is {text}"];
-    }
+    private string[] Sensor(string text) => Choose(
+        text,
+        "Say /sensor out or /sensor in.",
+        ("out", () => shop.Sensor.State = SensorState.Unplugged, "the sensor's plug is out"),
+        ("in", () => shop.Sensor.State = SensorState.Healthy, "the sensor's plug is in"));
 
-    private string[] Vacuum(string text)
-    {
-        VacuumCleaner vacuum = shop.Vacuum;
-        switch (text)
-        {
-            case "on" or "off":
-                vacuum.IsSwitchOn = text == "on";
-                return [$"the vacuum's own switch is {text}"];
-            case "in" or "out":
-                vacuum.IsPluggedIn = text == "in";
-                return [$"the vacuum's plug is {text}"];
-            case "hot" or "cool":
-                vacuum.IsCutOutOpen = text == "hot";
-                return [$"the vacuum's thermal cut-out has {(vacuum.IsCutOutOpen ? "opened" : "closed")}"];
-            default:
-                throw new UserException("Say /vacuum on, off, in, out, hot or cool.");
-        }
-    }
+    private string[] Vacuum(string text) => Choose(
+        text,
+        "Say /vacuum on, off, in, out, hot or cool.",
+        ("on", () => shop.Vacuum.IsSwitchOn = true, "the vacuum's own switch is on"),
+        ("off", () => shop.Vacuum.IsSwitchOn = false, "the vacuum's own switch is off"),
+        ("in", () => shop.Vacuum.IsPluggedIn = true, "the vacuum's plug is in"),
+        ("out", () => shop.Vacuum.IsPluggedIn = false, "the vacuum's plug is out"),
+        ("hot", () => shop.Vacuum.IsCutOutOpen = true, "the vacuum's thermal cut-out has opened"),
+        ("cool", () => shop.Vacuum.IsCutOutOpen = false, "the vacuum's thermal cut-out has closed"));
 
-    private string[] Relay(string text, long now)
+    private string[] Relay(string text) => Choose(
+        text,
+        "Say /relay weld, break or mend.",
+        ("weld", () => shop.Relay.SetFault(Now, RelayFault.Welded), "the relay's contact welds, now or when it next closes"),
+        ("break", () => shop.Relay.SetFault(Now, RelayFault.NeverCloses), "the relay's contact does not close any more"),
+        ("mend", () => shop.Relay.SetFault(Now, RelayFault.None), "the relay is in order"));
+
+    private string[] Wiring(string text) => Choose(
+        text,
+        "Say /wiring wrong or /wiring right.",
+        ("wrong", () => shop.IsVacuumThroughToolSensor = true, "the vacuum's wire goes through the tool's sensor"),
+        ("right", () => shop.IsVacuumThroughToolSensor = false, "the vacuum's wire goes past the tool's sensor"));
+
+    private static string[] Choose(string text, string allowed, params (string Word, Action Do, string Said)[] choices)
     {
-        (RelayFault fault, string said) = text switch
-        {
-            "weld" => (RelayFault.Welded, "the relay's contact welds, now or when it next closes"),
-            "break" => (RelayFault.NeverCloses, "the relay's contact does not close any more"),
-            "mend" => (RelayFault.None, "the relay is in order"),
-            _ => throw new UserException("Say /relay weld, break or mend."),
-        };
-        shop.Relay.SetFault(now, fault);
+        (_, Action? act, string said) = Array.Find(choices, choice => choice.Word == text);
+        (act ?? throw new UserException(allowed))();
         return [said];
     }
 
-    private string[] Wiring(string text)
-    {
-        shop.IsVacuumThroughToolSensor = text switch
-        {
-            "wrong" => true,
-            "right" => false,
-            _ => throw new UserException("Say /wiring wrong or /wiring right."),
-        };
-        return [$"the vacuum's wire goes {(text == "wrong" ? "through" : "past")} the tool's sensor"];
-    }
-
-    private string[] Breaker(long now)
+    private string[] Breaker()
     {
         string[] tripped = [.. shop.Wiring.Circuits.Where(circuit => circuit.Breaker.IsTripped).Select(circuit => circuit.Name)];
         foreach (string name in tripped)
         {
-            shop.ResetBreaker(now, name);
+            shop.ResetBreaker(Now, name);
         }
 
         return

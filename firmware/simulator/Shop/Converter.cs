@@ -31,7 +31,6 @@ public sealed class Converter
     /// <param name="random">Stream for step errors and drop-outs.</param>
     public Converter(ShopRandom random)
     {
-        ArgumentNullException.ThrowIfNull(random);
         _random = random;
         Recompute();
     }
@@ -72,6 +71,13 @@ public sealed class Converter
 
     /// <summary>Whether readings fail.</summary>
     public bool IsFailing { get; set; }
+
+    /// <summary>Puts it in order again.</summary>
+    public void Mend()
+    {
+        IsFrozen = false;
+        IsFailing = false;
+    }
 
     /// <summary>Gives every code its own error, once and for all.</summary>
     /// <param name="counts">Largest error, counts, 0 (none) to 7, what the ESP32 data sheet allows (from memory).</param>

@@ -3,7 +3,9 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <summary>
 /// The sensor on a wire: amperes in, millivolts out. Amperes without further word are referred to its input at one turn.
 /// </summary>
-public sealed class CurrentSensor
+/// <param name="kind">Transformer or Hall.</param>
+/// <param name="random">Stream its noise is drawn from.</param>
+public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
 {
     // 1 A / 2000 through 47 ohm. Corner of a small transformer with its burden: common practice, no source.
     private const double TransformerGain = 23.5;
@@ -23,7 +25,6 @@ public sealed class CurrentSensor
     private const double MicrosecondsPerHour = 3.6e9;
     private const double Nothing = 1e-9;
 
-    private readonly ShopRandom _random;
     private long _last;
     private double _mean;
     private double _amperes;
@@ -32,27 +33,14 @@ public sealed class CurrentSensor
     private double _humAmperes;
     private int _turns = 1;
 
-    /// <summary>Makes a sensor in order, with its kind's figures.</summary>
-    /// <param name="kind">Transformer or Hall.</param>
-    /// <param name="random">Stream its noise is drawn from.</param>
-    public CurrentSensor(SensorKind kind, ShopRandom random)
-    {
-        ArgumentNullException.ThrowIfNull(random);
-        _random = random;
-        Kind = kind;
-        bool transformer = kind == SensorKind.Transformer;
-        MillivoltsPerAmpere = transformer ? TransformerGain : HallGain;
-        RestMillivolts = transformer ? TransformerRest : HallRest;
-    }
-
     /// <summary>Transformer or Hall.</summary>
-    public SensorKind Kind { get; }
+    public SensorKind Kind { get; } = kind;
 
     /// <summary>State of the sensor and its lead.</summary>
     public SensorState State { get; set; }
 
     /// <summary>Gain at one turn, mV/A: 23.5 for the transformer, 50 for the Hall module.</summary>
-    public double MillivoltsPerAmpere { get; set; }
+    public double MillivoltsPerAmpere { get; set; } = kind == SensorKind.Transformer ? TransformerGain : HallGain;
 
     /// <summary>How often the tool's wire goes through, 1 to 10.</summary>
     public int Turns
@@ -62,7 +50,7 @@ public sealed class CurrentSensor
     }
 
     /// <summary>Output without current, mV: 1270 for the transformer, 1250 for the Hall module.</summary>
-    public double RestMillivolts { get; set; }
+    public double RestMillivolts { get; set; } = kind == SensorKind.Transformer ? TransformerRest : HallRest;
 
     /// <summary>Current at which a Hall module itself stops following, A, instantaneous; 25 for the 20 A part.</summary>
     public double LimitAmperes { get; set; } = HallLimit;
@@ -138,7 +126,7 @@ public sealed class CurrentSensor
             return 0.0;
         }
 
-        double amperes = _amperes + (NoiseAmperes * (NoiseCourse is null ? _random.NextGaussian() : NoiseCourse.At(_last)));
+        double amperes = _amperes + (NoiseAmperes * (NoiseCourse is null ? random.NextGaussian() : NoiseCourse.At(_last)));
         if (Sparks != null)
         {
             amperes += Sparks.Amperes(_last);

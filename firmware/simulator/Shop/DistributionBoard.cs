@@ -5,15 +5,14 @@ public sealed class DistributionBoard
 {
     private readonly List<Tool> _tools = new List<Tool>();
     private readonly List<SupplyCircuit> _circuits = new List<SupplyCircuit>();
-    private readonly VacuumCleaner _vacuum;
     private readonly double _hertz;
     private Outlet[] _outlets = Array.Empty<Outlet>();
     private Outlet[] _onToolLine = Array.Empty<Outlet>();
     private bool _supplied = true;
 
-    internal DistributionBoard(ShopSpecification specification, VacuumCleaner vacuum)
+    internal DistributionBoard(ShopSpecification specification)
     {
-        _vacuum = vacuum;
+        Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz);
         _hertz = specification.Hertz;
         foreach (CircuitSpecification circuit in specification.Circuits)
         {
@@ -28,6 +27,9 @@ public sealed class DistributionBoard
 
     /// <summary>All tools, on the sensed line or not.</summary>
     public IReadOnlyList<Tool> Tools => _tools;
+
+    /// <summary>The vacuum.</summary>
+    public VacuumCleaner Vacuum { get; }
 
     /// <summary>The circuit that feeds the vacuum and the box.</summary>
     public SupplyCircuit VacuumCircuit { get; }
@@ -60,7 +62,6 @@ public sealed class DistributionBoard
     /// <returns>The tool.</returns>
     public Tool AddTool(ToolSpecification specification)
     {
-        ArgumentNullException.ThrowIfNull(specification);
         SupplyCircuit circuit = FindCircuit(specification.CircuitName);
         Outlet outlet = new Outlet(new Tool(specification, _hertz), circuit, ReferenceEquals(circuit, VacuumCircuit));
         _tools.Add(outlet.Tool);
@@ -113,7 +114,7 @@ public sealed class DistributionBoard
             outlet.Circuit.Add(outlet.Tool.RmsAmperes(now));
         }
 
-        VacuumCircuit.Add(_vacuum.RmsAmperes(now));
+        VacuumCircuit.Add(Vacuum.RmsAmperes(now));
         foreach (SupplyCircuit circuit in _circuits)
         {
             circuit.Judge(now);
@@ -129,7 +130,7 @@ public sealed class DistributionBoard
             outlet.Tool.SetLive(now, _supplied && outlet.Circuit.IsLive);
         }
 
-        _vacuum.SetLive(now, _supplied && VacuumCircuit.IsLive);
+        Vacuum.SetLive(now, _supplied && VacuumCircuit.IsLive);
     }
 
     private static Outlet[] Append(Outlet[] outlets, Outlet outlet)

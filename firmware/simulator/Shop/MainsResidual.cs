@@ -1,3 +1,5 @@
+using MathNet.Numerics.LinearAlgebra;
+
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -20,61 +22,41 @@ public static class MainsResidual
     /// <returns>As many values, of mean 0 and 1 rms; empty where nothing is left.</returns>
     public static double[] Of(double[] values, double rate, double hertz)
     {
-        ArgumentNullException.ThrowIfNull(values);
-        double[] rest = (double[])values.Clone();
         int pieces = Math.Max(1, (int)(values.Length / (rate * PieceSeconds)));
+        List<double> rest = [];
         for (int i = 0; i < pieces; i++)
         {
             int from = (int)((long)values.Length * i / pieces);
             int to = (int)((long)values.Length * (i + 1) / pieces);
-            TakeOut(rest.AsSpan(from, to - from), rate, hertz);
+            rest.AddRange(WithoutHarmonics(values[from..to], rate, hertz));
         }
 
-        double square = 0.0;
-        foreach (double value in rest)
-        {
-            square += value * value;
-        }
-
-        double rms = Math.Sqrt(square / rest.Length);
-        if (!(rms > 1e-9))
-        {
-            return [];
-        }
-
-        for (int i = 0; i < rest.Length; i++)
-        {
-            rest[i] /= rms;
-        }
-
-        return rest;
+        double rms = Math.Sqrt(rest.Sum(value => value * value) / rest.Count);
+        return rms > 1e-9 ? [.. rest.Select(value => value / rms)] : [];
     }
 
     // Least squares: the columns are 1 and the sines and cosines; Gram-Schmidt takes each out of the values in turn.
-    private static void TakeOut(Span<double> values, double rate, double hertz)
+    private static Vector<double> WithoutHarmonics(double[] values, double rate, double hertz)
     {
-        double[][] columns = new double[1 + (2 * Harmonics)][];
-        int count = 0;
-        for (int column = 0; column < columns.Length; column++)
+        Vector<double> rest = Vector<double>.Build.Dense(values);
+        List<Vector<double>> columns = [];
+        for (int number = 0; number <= 2 * Harmonics; number++)
         {
-            double[] one = Column(column, values.Length, hertz / rate);
-            double before = Dot(one, one);
-            for (int i = 0; i < count; i++)
-            {
-                Subtract(one, columns[i], Dot(one, columns[i]));
-            }
+            Vector<double> column = Vector<double>.Build.Dense(Column(number, values.Length, hertz / rate));
+            double before = column.DotProduct(column);
+            columns.ForEach(other => column -= other * column.DotProduct(other));
 
             // A harmonic that the rate cannot tell from another, or from the mean, is out already.
-            double length = Dot(one, one);
-            if (length < 1e-6 * before || length == 0.0)
+            double length = column.DotProduct(column);
+            if (length >= 1e-6 * before && length > 0.0)
             {
-                continue;
+                column /= Math.Sqrt(length);
+                columns.Add(column);
+                rest -= column * rest.DotProduct(column);
             }
-
-            Scale(one, 1.0 / Math.Sqrt(length));
-            columns[count++] = one;
-            Subtract(values, one, Dot(values, one));
         }
+
+        return rest;
     }
 
     private static double[] Column(int number, int length, double turnsAValue)
@@ -88,32 +70,5 @@ public static class MainsResidual
         }
 
         return values;
-    }
-
-    private static double Dot(ReadOnlySpan<double> a, ReadOnlySpan<double> b)
-    {
-        double sum = 0.0;
-        for (int i = 0; i < a.Length; i++)
-        {
-            sum += a[i] * b[i];
-        }
-
-        return sum;
-    }
-
-    private static void Subtract(Span<double> from, ReadOnlySpan<double> what, double times)
-    {
-        for (int i = 0; i < from.Length; i++)
-        {
-            from[i] -= times * what[i];
-        }
-    }
-
-    private static void Scale(Span<double> values, double factor)
-    {
-        for (int i = 0; i < values.Length; i++)
-        {
-            values[i] *= factor;
-        }
     }
 }

@@ -39,11 +39,8 @@ public sealed class ReadingClock
     /// <param name="jitterFraction">Largest departure as a part of the mean distance, 0 up to 1.</param>
     /// <param name="random">Stream the distances are drawn from.</param>
     /// <returns>The clock.</returns>
-    public static ReadingClock Jittered(double rate, double jitterFraction, ShopRandom random)
-    {
-        ArgumentNullException.ThrowIfNull(random);
-        return new ReadingClock(rate, jitterFraction, random);
-    }
+    public static ReadingClock Jittered(double rate, double jitterFraction, ShopRandom random) =>
+        new(rate, jitterFraction, random);
 
     /// <summary>The reading that was due is taken: goes on to the next one, at least 1 µs later.</summary>
     public void Advance()

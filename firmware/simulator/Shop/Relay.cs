@@ -4,27 +4,19 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// The relay's contact behind its coil: 10 ms to operate with bounce within 2 ms, 5 ms to release
 /// (usual for a power relay: common practice, no source).
 /// </summary>
-public sealed class Relay
+/// <param name="random">Stream its bounce is drawn from.</param>
+public sealed class Relay(ShopRandom random)
 {
     private const int OperateMicroseconds = 10_000;
     private const int ReleaseMicroseconds = 5_000;
     private const int BounceMicroseconds = 2_000;
     private const int MostBounces = 3;
 
-    private readonly ShopRandom _random;
     private readonly long[] _changes = new long[1 + (2 * MostBounces)];
     private int _next;
     private int _count;
     private long _nextAt = long.MaxValue;
     private bool _coil;
-
-    /// <summary>Makes an open relay.</summary>
-    /// <param name="random">Stream its bounce is drawn from.</param>
-    public Relay(ShopRandom random)
-    {
-        ArgumentNullException.ThrowIfNull(random);
-        _random = random;
-    }
 
     /// <summary>Whether the contact is closed.</summary>
     public bool IsClosed { get; private set; }
@@ -87,12 +79,12 @@ public sealed class Relay
     private void PlanClosing(long touch)
     {
         // An odd number of changes, so that it ends closed.
-        int bounces = 1 + (int)(_random.NextDouble() * MostBounces);
+        int bounces = 1 + (int)(random.NextDouble() * MostBounces);
         _count = 1 + (2 * bounces);
         _changes[0] = touch;
         for (int i = 1; i < _count; i++)
         {
-            _changes[i] = touch + 1 + (long)(_random.NextDouble() * BounceMicroseconds);
+            _changes[i] = touch + 1 + (long)(random.NextDouble() * BounceMicroseconds);
         }
 
         Array.Sort(_changes, 0, _count);

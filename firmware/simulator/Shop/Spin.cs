@@ -4,22 +4,18 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// How fast a motor turns (a lamp: how warm it is), as a part of full speed. It runs up exponentially, for that is how the
 /// start current falls, and runs down in a straight line.
 /// </summary>
-internal sealed class Spin
+/// <param name="runUpSeconds">Time constant of running up.</param>
+/// <param name="coastSeconds">Time to come to rest from full speed.</param>
+/// <param name="brakeMilliseconds">The same with the brake; 0 where there is none.</param>
+internal sealed class Spin(double runUpSeconds, double coastSeconds, double brakeMilliseconds)
 {
-    private readonly double _runUpMicroseconds;
-    private readonly double _coastMicroseconds;
-    private readonly double _brakeMicroseconds;
+    private readonly double _runUpMicroseconds = Math.Max(1.0, 1e6 * runUpSeconds);
+    private readonly double _coastMicroseconds = Math.Max(1.0, 1e6 * coastSeconds);
+    private readonly double _brakeMicroseconds = Math.Max(0.0, 1e3 * brakeMilliseconds);
     private bool _running;
     private bool _braking;
     private long _since;
     private double _speedThen;
-
-    internal Spin(double runUpSeconds, double coastSeconds, double brakeMilliseconds)
-    {
-        _runUpMicroseconds = Math.Max(1.0, 1e6 * runUpSeconds);
-        _coastMicroseconds = Math.Max(1.0, 1e6 * coastSeconds);
-        _brakeMicroseconds = Math.Max(0.0, 1e3 * brakeMilliseconds);
-    }
 
     /// <summary>Whether there is a brake at all.</summary>
     internal bool HasBrake => _brakeMicroseconds > 0.0;

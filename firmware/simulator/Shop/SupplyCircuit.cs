@@ -1,24 +1,16 @@
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>One branch circuit and its breaker. Each load names its circuit.</summary>
-public sealed class SupplyCircuit
+/// <param name="name">Name of the circuit.</param>
+/// <param name="ratedAmperes">Rating of its breaker, A rms.</param>
+/// <param name="curve">Kind of its breaker.</param>
+public sealed class SupplyCircuit(string name, double ratedAmperes, BreakerCurve curve)
 {
-    /// <summary>Makes a live circuit.</summary>
-    /// <param name="name">Name of the circuit.</param>
-    /// <param name="ratedAmperes">Rating of its breaker, A rms.</param>
-    /// <param name="curve">Kind of its breaker.</param>
-    public SupplyCircuit(string name, double ratedAmperes, BreakerCurve curve)
-    {
-        ArgumentException.ThrowIfNullOrEmpty(name);
-        Name = name;
-        Breaker = new Breaker(ratedAmperes, curve);
-    }
-
     /// <summary>Name of the circuit.</summary>
-    public string Name { get; }
+    public string Name { get; } = name;
 
     /// <summary>Its breaker.</summary>
-    public Breaker Breaker { get; }
+    public Breaker Breaker { get; } = new(ratedAmperes, curve);
 
     /// <summary>Whether its loads have voltage.</summary>
     public bool IsLive => !Breaker.IsTripped;

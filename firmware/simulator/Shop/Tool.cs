@@ -31,7 +31,6 @@ public sealed class Tool
     /// <param name="hertz">Mains frequency, Hz.</param>
     public Tool(ToolSpecification specification, double hertz)
     {
-        ArgumentNullException.ThrowIfNull(specification);
         if (!(specification.RatedAmperes > 0.0) || !(specification.StandbyAmperes >= 0.0))
         {
             throw new ArgumentOutOfRangeException(nameof(specification), "rated amperes above 0, standby amperes 0 or more");
@@ -43,10 +42,10 @@ public sealed class Tool
         StandbyAmperes = specification.StandbyAmperes;
         _standbyPeak = StandbyAmperes * Math.Sqrt(2.0);
         _waveform = new Waveform(Kind, hertz, specification.ConductionFraction, specification.PulseMilliseconds);
-        _surge = Math.Max(0.0, (specification.InrushMultiple ?? ToolDefaults.InrushMultiple(Kind)) - 1.0);
-        double surgeSeconds = specification.InrushSeconds ?? ToolDefaults.InrushSeconds(Kind);
-        double coastSeconds = specification.CoastSeconds ?? ToolDefaults.CoastSeconds(Kind);
-        _spin = new Spin(surgeSeconds, coastSeconds, specification.BrakeMilliseconds);
+        ToolStart usual = ToolDefaults.Of(Kind);
+        _surge = Math.Max(0.0, (specification.InrushMultiple ?? usual.InrushMultiple) - 1.0);
+        double surgeSeconds = specification.InrushSeconds ?? usual.InrushSeconds;
+        _spin = new Spin(surgeSeconds, specification.CoastSeconds ?? usual.CoastSeconds, specification.BrakeMilliseconds);
         _softMicroseconds = Math.Max(1.0, 1e6 * specification.SoftStartSeconds);
         _settlingMicroseconds = (long)(Kind == ToolKind.SoftStart ? _softMicroseconds : 1e6 * SettledAfter * surgeSeconds);
         _silent = StandbyAmperes == 0.0;

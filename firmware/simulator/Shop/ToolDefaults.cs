@@ -6,31 +6,19 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// </summary>
 public static class ToolDefaults
 {
-    /// <summary>First peak of a start as a multiple of the running peak.</summary>
+    /// <summary>Gives the row of a kind.</summary>
     /// <param name="kind">Kind of load.</param>
-    /// <returns>1 (no inrush) to 10.</returns>
-    public static double InrushMultiple(ToolKind kind) => Row(kind).Inrush;
-
-    /// <summary>Time constant of the start current.</summary>
-    /// <param name="kind">Kind of load.</param>
-    /// <returns>Seconds.</returns>
-    public static double InrushSeconds(ToolKind kind) => Row(kind).Seconds;
-
-    /// <summary>Time to come to rest (a filament: to cool).</summary>
-    /// <param name="kind">Kind of load.</param>
-    /// <returns>Seconds.</returns>
-    public static double CoastSeconds(ToolKind kind) => Row(kind).Coast;
-
-    private static (double Inrush, double Seconds, double Coast) Row(ToolKind kind) => kind switch
+    /// <returns>Its row.</returns>
+    public static ToolStart Of(ToolKind kind) => kind switch
     {
-        ToolKind.Induction => (6.0, 0.15, 20.0),
-        ToolKind.Universal => (4.0, 0.2, 3.0),
-        ToolKind.SoftStart => (1.0, 0.05, 3.0),
-        ToolKind.PhaseChopped => (2.0, 0.1, 3.0),
-        ToolKind.HalfWave => (3.0, 0.1, 3.0),
-        ToolKind.Rectified => (3.0, 0.05, 3.0),
-        ToolKind.Lamp => (10.0, 0.05, 0.5),
-        ToolKind.Charger => (1.0, 0.05, 0.0),
+        ToolKind.Induction => new(6.0, 0.15, 20.0),
+        ToolKind.Universal => new(4.0, 0.2, 3.0),
+        ToolKind.SoftStart => new(1.0, 0.05, 3.0),
+        ToolKind.PhaseChopped => new(2.0, 0.1, 3.0),
+        ToolKind.HalfWave => new(3.0, 0.1, 3.0),
+        ToolKind.Rectified => new(3.0, 0.05, 3.0),
+        ToolKind.Lamp => new(10.0, 0.05, 0.5),
+        ToolKind.Charger => new(1.0, 0.05, 0.0),
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "ToolDefaults has no row for this kind"),
     };
 }

@@ -8,64 +8,48 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// Times are virtual µs and never decrease; an earlier time counts as the latest. Chance comes from the seed's streams 1 to 4;
 /// others are free for the caller. After a stall, call <see cref="Advance"/> before changing a part at a later time.
 /// </remarks>
-public sealed class VirtualShop
+/// <param name="specification">What it is built from; read once, and without tools.</param>
+/// <param name="seed">Seed of all chance in it.</param>
+public sealed class VirtualShop(ShopSpecification specification, long seed)
 {
     // Between readings further apart than this the shop goes on in steps of its own, so that the judge's meter does not
     // step over narrow pulses; at 2,000 readings a second there are none.
     private const long LongestStep = 600;
     private const long LookInterval = 10_000;
 
-    private readonly double _dipPerAmpere;
+    private readonly double _dipPerAmpere = Math.Max(0.0, specification.SourceOhms) / specification.Volts;
     private readonly BoxSupply _box = new BoxSupply();
     private long _now = -1;
     private long _nextLook;
     private double _dip = 1.0;
 
-    /// <summary>Builds the shop, without tools.</summary>
-    /// <param name="specification">What it is built from; read once.</param>
-    /// <param name="seed">Seed of all chance in it.</param>
-    public VirtualShop(ShopSpecification specification, long seed)
-    {
-        ArgumentNullException.ThrowIfNull(specification);
-        Mains = new Mains(specification.Hertz, specification.Volts, specification.DegreesAtZero);
-        _dipPerAmpere = Math.Max(0.0, specification.SourceOhms) / specification.Volts;
-        Sensor = new CurrentSensor(specification.Sensor, new ShopRandom(seed, 1));
-        VacuumSensor = specification.HasVacuumSensor ? new CurrentSensor(specification.Sensor, new ShopRandom(seed, 4)) : null;
-        Converter = new Converter(new ShopRandom(seed, 2));
-        Relay = new Relay(new ShopRandom(seed, 3));
-        Driver = new HeartbeatDriver(specification.DriverTimeFactor);
-        Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz);
-        IsVacuumThroughToolSensor = specification.IsVacuumThroughToolSensor;
-        ToolLine = new TrueCurrent(specification.Hertz);
-        Wiring = new DistributionBoard(specification, Vacuum);
-    }
-
     /// <summary>The supply.</summary>
-    public Mains Mains { get; }
+    public Mains Mains { get; } = new(specification.Hertz, specification.Volts, specification.DegreesAtZero);
 
     /// <summary>Circuits and tools.</summary>
-    public DistributionBoard Wiring { get; }
+    public DistributionBoard Wiring { get; } = new(specification);
 
     /// <summary>The sensor on the tool's line.</summary>
-    public CurrentSensor Sensor { get; }
+    public CurrentSensor Sensor { get; } = new(specification.Sensor, new ShopRandom(seed, 1));
 
     /// <summary>The sensor on the vacuum's own line; null where none is fitted.</summary>
-    public CurrentSensor? VacuumSensor { get; }
+    public CurrentSensor? VacuumSensor { get; } =
+        specification.HasVacuumSensor ? new CurrentSensor(specification.Sensor, new ShopRandom(seed, 4)) : null;
 
     /// <summary>The converter, which reads both lines.</summary>
-    public Converter Converter { get; }
+    public Converter Converter { get; } = new(new ShopRandom(seed, 2));
 
     /// <summary>The relay's driver.</summary>
-    public HeartbeatDriver Driver { get; }
+    public HeartbeatDriver Driver { get; } = new(specification.DriverTimeFactor);
 
     /// <summary>The relay.</summary>
-    public Relay Relay { get; }
+    public Relay Relay { get; } = new(new ShopRandom(seed, 3));
 
     /// <summary>The vacuum.</summary>
-    public VacuumCleaner Vacuum { get; }
+    public VacuumCleaner Vacuum => Wiring.Vacuum;
 
     /// <summary>The judge's meter on the tool's line.</summary>
-    public TrueCurrent ToolLine { get; }
+    public TrueCurrent ToolLine { get; } = new(specification.Hertz);
 
     /// <summary>Whether the relay's contact was closed at the latest time.</summary>
     public bool IsRelayClosed => Relay.IsClosed;
@@ -74,7 +58,7 @@ public sealed class VirtualShop
     public bool IsBoxPowered => _box.IsOn;
 
     /// <summary>Whether the box is wired wrongly: the relay feeds the vacuum through the tool's sensor.</summary>
-    public bool IsVacuumThroughToolSensor { get; set; }
+    public bool IsVacuumThroughToolSensor { get; set; } = specification.IsVacuumThroughToolSensor;
 
     /// <summary>True current of the vacuum at the latest time, A.</summary>
     public double VacuumAmperes { get; private set; }

@@ -1,4 +1,3 @@
-using System.Runtime.ExceptionServices;
 using NanoDustSwitch.Simulator.Days;
 
 namespace NanoDustSwitch.Simulator.Soak;
@@ -18,7 +17,8 @@ internal sealed class SoakRun(long firstSeed, double hours)
     public bool IsGood => Sums.Missed + Sums.False == 0 && Heap.IsFlat;
 
     /// <summary>Gets what the judge said, with the evening's seed.</summary>
-    public List<string> Verdicts { get; } = [];
+    public IEnumerable<string> Verdicts => Sums.Days.SelectMany(day => day.Verdicts.Select(
+        entry => $"seed {day.Seed}, {TimeSpan.FromMicroseconds(entry.Time):h\\:mm\\:ss}: {entry.Text}"));
 
     /// <summary>Runs.</summary>
     /// <param name="onHours">Told the hours of each evening that has ended, from any thread.</param>
@@ -33,36 +33,13 @@ internal sealed class SoakRun(long firstSeed, double hours)
             drawn += Evening.Draw(seed).Seconds / 3600;
         }
 
-        SeriesSums[] single = new SeriesSums[seeds.Count];
-        List<string>[] verdicts = new List<string>[seeds.Count];
-        try
+        Sums.Add(AllCores.Run(seeds.Count, i =>
         {
-            Parallel.For(0, seeds.Count, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
-            {
-                Day day = Evening.Draw(seeds[i]);
-                DayRun run = new DayRun(day, seeds[i], isTraced: false).Run();
-                single[i] = new SeriesSums();
-                single[i].Add(run);
-                verdicts[i] =
-                [
-                    .. run.Timeline.Where(entry => entry.Who == Who.Judge).Select(
-                        entry => $"seed {seeds[i]}, {TimeSpan.FromMicroseconds(entry.Time):h\\:mm\\:ss}: {entry.Text}"),
-                ];
-                Heap.Measure();
-                onHours(day.Seconds / 3600);
-            });
-        }
-        catch (AggregateException exception)
-        {
-            ExceptionDispatchInfo.Throw(exception.InnerExceptions[0]);
-        }
-
-        for (int i = 0; i < seeds.Count; i++)
-        {
-            Sums.Add(single[i]);
-            Verdicts.AddRange(verdicts[i]);
-        }
-
+            DayResult result = new DayRun(Evening.Draw(seeds[i]), seeds[i], isTraced: false).Run().Result;
+            Heap.Measure();
+            onHours(result.Seconds / 3600);
+            return result;
+        }));
         return this;
     }
 }

@@ -18,18 +18,8 @@ internal static partial class TableColumns
     /// <summary>Tells whether numbers can be times: each is later than the one before.</summary>
     /// <param name="values">The numbers.</param>
     /// <returns>True when they can.</returns>
-    public static bool AreTimes(double[] values)
-    {
-        for (int i = 1; i < values.Length; i++)
-        {
-            if (values[i] <= values[i - 1])
-            {
-                return false;
-            }
-        }
-
-        return values.Length > 1;
-    }
+    public static bool AreTimes(double[] values) =>
+        values.Length > 1 && values.Zip(values.Skip(1)).All(pair => pair.Second > pair.First);
 
     /// <summary>Finds out what the numbers of a column are.</summary>
     /// <param name="name">What stands above it.</param>

@@ -4,34 +4,15 @@ using CsvHelper.Configuration;
 namespace NanoDustSwitch.Simulator.Tables;
 
 /// <summary>How a table of numbers is written: its separator, where its numbers begin and what stands above them.</summary>
-internal sealed class TableLayout
+/// <param name="Separator">What stands between two cells.</param>
+/// <param name="FirstLine">The line with the first numbers, from 1.</param>
+/// <param name="IsNumber">For each column whether it holds numbers.</param>
+/// <param name="Names">What stands above each column, empty where nothing does.</param>
+/// <param name="HasDecimalComma">Whether the numbers have a decimal comma.</param>
+internal sealed record TableLayout(string Separator, int FirstLine, bool[] IsNumber, string[] Names, bool HasDecimalComma)
 {
     private const int LinesLookedAt = 400;
     private static readonly string[] s_separators = ["\t", ";", ",", " "];
-
-    private TableLayout(string separator, int firstLine, bool[] isNumber, string[] names, bool hasDecimalComma)
-    {
-        Separator = separator;
-        FirstLine = firstLine;
-        IsNumber = isNumber;
-        Names = names;
-        HasDecimalComma = hasDecimalComma;
-    }
-
-    /// <summary>Gets what stands between two cells.</summary>
-    public string Separator { get; }
-
-    /// <summary>Gets the line with the first numbers, from 1.</summary>
-    public int FirstLine { get; }
-
-    /// <summary>Gets for each column whether it holds numbers.</summary>
-    public bool[] IsNumber { get; }
-
-    /// <summary>Gets what stands above each column, empty where nothing does.</summary>
-    public string[] Names { get; }
-
-    /// <summary>Gets a value indicating whether the numbers have a decimal comma.</summary>
-    public bool HasDecimalComma { get; }
 
     /// <summary>Gets the separator in words.</summary>
     public string SeparatorName => Separator switch
@@ -116,16 +97,6 @@ internal sealed class TableLayout
 
     private static int Score(string[] cells) => cells.Where(cell => cell.Length > 0).Sum(cell => TryNumber(cell, out _) ? 1 : -1);
 
-    private static bool HasNumbers(string[] cells, bool[] isNumber)
-    {
-        for (int column = 0; column < isNumber.Length; column++)
-        {
-            if (isNumber[column] && (column >= cells.Length || !TryNumber(cells[column], out _)))
-            {
-                return false;
-            }
-        }
-
-        return true;
-    }
+    private static bool HasNumbers(string[] cells, bool[] isNumber) =>
+        !isNumber.Where((isOne, i) => isOne && (i >= cells.Length || !TryNumber(cells[i], out _))).Any();
 }

@@ -138,12 +138,7 @@ internal sealed record TableReadings(
     private static (double[] Values, double Rate) Means(double[] values, int together, double rate)
     {
         int each = Math.Max(1, together);
-        double[] means = new double[values.Length / each];
-        for (int i = 0; i < means.Length; i++)
-        {
-            means[i] = values.AsSpan(i * each, each).ToArray().Average();
-        }
-
+        double[] means = [.. values.Chunk(each).Where(chunk => chunk.Length == each).Select(chunk => chunk.Average())];
         return (means, rate / each);
     }
 

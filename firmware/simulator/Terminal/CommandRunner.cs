@@ -9,17 +9,20 @@ internal static class CommandRunner
     /// <summary>Runs it.</summary>
     /// <param name="root">The program's verbs.</param>
     /// <param name="args">What was typed.</param>
-    /// <param name="output">Where help is shown.</param>
-    /// <param name="errors">Where a sentence about bad input is shown.</param>
+    /// <param name="output">Where help is shown; on the process's terminal where it is null.</param>
+    /// <param name="errors">Where a sentence about bad input is shown; the same.</param>
     /// <returns>The exit code.</returns>
-    public static int Run(RootCommand root, string[] args, TextWriter output, TextWriter errors)
+    public static int Run(RootCommand root, string[] args, TextWriter? output = null, TextWriter? errors = null)
     {
+        errors ??= Console.Error;
         ParseResult parsed = root.Parse(args);
         try
         {
             return parsed.Errors.Count == 0
-                ? parsed.Invoke(
-                    new InvocationConfiguration { EnableDefaultExceptionHandler = false, Output = output, Error = errors })
+                ? parsed.Invoke(new InvocationConfiguration
+                {
+                    EnableDefaultExceptionHandler = false, Output = output ?? Console.Out, Error = errors,
+                })
                 : throw new UserException(parsed.Errors[0].Message + " '--help' shows what there is.");
         }
         catch (UserException exception)

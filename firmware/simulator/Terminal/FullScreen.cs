@@ -5,7 +5,9 @@ using Spectre.Console.Rendering;
 namespace NanoDustSwitch.Simulator.Terminal;
 
 /// <summary>A terminal's whole screen for as long as a session lasts; afterwards the terminal is as it was.</summary>
-internal sealed class FullScreen
+/// <param name="console">The terminal.</param>
+/// <param name="display">What shows on it.</param>
+internal sealed class FullScreen(IAnsiConsole console, LiveDisplayContext display)
 {
     /// <summary>Columns that a picture needs.</summary>
     public const int LeastWidth = 80;
@@ -19,15 +21,7 @@ internal sealed class FullScreen
     // .NET lets the arrow keys send other codes and does not take that back.
     private const string UsualArrowKeys = "\u001b[?1l\u001b>";
 
-    private readonly IAnsiConsole _console;
-    private readonly LiveDisplayContext _display;
     private (int Width, int Height) _size;
-
-    private FullScreen(IAnsiConsole console, LiveDisplayContext display)
-    {
-        _console = console;
-        _display = display;
-    }
 
     /// <summary>Tells whether a terminal can show a picture.</summary>
     /// <param name="console">The terminal.</param>
@@ -66,7 +60,7 @@ internal sealed class FullScreen
     /// <param name="draw">Draws it for a number of columns and rows.</param>
     public void Show(Func<int, int, IRenderable> draw)
     {
-        (int Width, int Height) size = (_console.Profile.Width, _console.Profile.Height);
+        (int Width, int Height) size = (console.Profile.Width, console.Profile.Height);
         if (size != _size)
         {
             // What is left of the old picture lies elsewhere now.
@@ -74,6 +68,6 @@ internal sealed class FullScreen
             Console.Write(ClearScreen);
         }
 
-        _display.UpdateTarget(draw(size.Width, size.Height));
+        display.UpdateTarget(draw(size.Width, size.Height));
     }
 }

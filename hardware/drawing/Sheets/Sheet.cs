@@ -3,44 +3,36 @@ using NanoDustSwitch.Drawing.Netlists;
 namespace NanoDustSwitch.Drawing.Sheets;
 
 /// <summary>Draws a build as SVG.</summary>
-internal sealed class Sheet
+internal sealed class Sheet(Build build)
 {
     private const int Small = 12;
     private const string Footer =
         "Mains can kill, start a fire, and start a blade. Local codes and licensed practice come first. "
         + "Pull every plug before the box is opened. The box isolates nothing.";
 
-    private readonly Build _build;
-    private readonly Canvas _canvas;
+    private readonly Canvas _canvas = new(build.Size[0], build.Size[1]);
 
-    private Sheet(Build build)
+    public string Draw()
     {
-        _build = build;
-        _canvas = new Canvas(build.Size[0], build.Size[1]);
-    }
-
-    public static string Draw(Build build)
-    {
-        Sheet sheet = new(build);
-        sheet._canvas.Rectangle([0, 0], build.Size, "white", "none");
+        _canvas.Rectangle([0, 0], build.Size, "white", "none");
         foreach (Zone zone in build.Zones)
         {
-            sheet.DrawZone(zone);
+            DrawZone(zone);
         }
 
-        sheet.DrawTitle();
+        DrawTitle();
         foreach (Part part in build.Parts)
         {
-            sheet.DrawPart(part);
+            DrawPart(part);
         }
 
-        sheet.DrawWires();
+        DrawWires();
         foreach (Part part in build.Parts)
         {
-            sheet.DrawPins(part);
+            DrawPins(part);
         }
 
-        return sheet._canvas.ToString();
+        return _canvas.ToString();
     }
 
     private static int Units(int grid) => grid * Layout.Grid;
@@ -50,13 +42,13 @@ internal sealed class Sheet
 
     private void DrawTitle()
     {
-        _canvas.Text(20, 30, _build.Title, 22, bold: true);
-        for (int i = 0; i < _build.Notes.Length; i++)
+        _canvas.Text(20, 30, build.Title, 22, bold: true);
+        for (int i = 0; i < build.Notes.Length; i++)
         {
-            _canvas.Text(20, 52 + (20 * i), _build.Notes[i], 14);
+            _canvas.Text(20, 52 + (20 * i), build.Notes[i], 14);
         }
 
-        _canvas.Text(20, _build.Size[1] - 8, Footer, 13, bold: true, ink: "#b01010");
+        _canvas.Text(20, build.Size[1] - 8, Footer, 13, bold: true, ink: "#b01010");
     }
 
     private void DrawZone(Zone zone)
@@ -118,9 +110,9 @@ internal sealed class Sheet
     // The wire of the tool goes in, once through the ring, and out.
     private void DrawRing(Part part)
     {
-        Spot from = Layout.PlaceOf(_build, $"{part.Name}.in");
-        Spot to = Layout.PlaceOf(_build, $"{part.Name}.out");
-        string colour = _build.Wires.FirstOrDefault(wire => wire.Through.Contains(part.Name))?.Colour ?? "black";
+        Spot from = Layout.PlaceOf(build, $"{part.Name}.in");
+        Spot to = Layout.PlaceOf(build, $"{part.Name}.out");
+        string colour = build.Wires.FirstOrDefault(wire => wire.Through.Contains(part.Name))?.Colour ?? "black";
         int depth = Units(from.Y) + 20;
         int middle = (Units(from.X) + Units(to.X)) / 2;
         _canvas.Ring(middle, depth, 9, 17);
@@ -131,8 +123,8 @@ internal sealed class Sheet
 
     private void DrawContact(Part part, string[] pins)
     {
-        Spot one = Layout.PlaceOf(_build, $"{part.Name}.{pins[0]}");
-        Spot other = Layout.PlaceOf(_build, $"{part.Name}.{pins[^1]}");
+        Spot one = Layout.PlaceOf(build, $"{part.Name}.{pins[0]}");
+        Spot other = Layout.PlaceOf(build, $"{part.Name}.{pins[^1]}");
         if (one.Y == other.Y)
         {
             (int x, int otherX, int y) = (Units(one.X), Units(other.X), Units(one.Y) + 24);
@@ -146,7 +138,7 @@ internal sealed class Sheet
         foreach (Pin pin in part.Pins)
         {
             Spot spot = Layout.PlaceOf(part, pin);
-            if (_build.Wires.Count(wire => wire.From == part.PinName(pin) || wire.To == part.PinName(pin)) > 1)
+            if (build.Wires.Count(wire => wire.From == part.PinName(pin) || wire.To == part.PinName(pin)) > 1)
             {
                 Spot joint = spot.Next(Layout.DirectionOf(pin)).Next(Layout.DirectionOf(pin));
                 _canvas.Dot(Units(joint.X), Units(joint.Y), 5);
@@ -162,22 +154,15 @@ internal sealed class Sheet
             }
 
             string name = ShownName(part, pin);
-            switch (pin.Side)
+            int aside = part.Kind is not ("transformer" or "relay") ? 0 : pin.Name is "in" or "11" or "21" ? -16 : 16;
+            (int right, int down, string? anchor) = pin.Side switch
             {
-                case "left":
-                    _canvas.Text(x + 8, y + 4, name, Small);
-                    break;
-                case "right":
-                    _canvas.Text(x - 8, y + 4, name, Small, anchor: "end");
-                    break;
-                case "bottom":
-                    _canvas.Text(x, y - 7, name, Small, anchor: "middle");
-                    break;
-                default:
-                    int aside = part.Kind is not ("transformer" or "relay") ? 0 : pin.Name is "in" or "11" or "21" ? -16 : 16;
-                    _canvas.Text(x + aside, y + 16, name, Small, anchor: "middle");
-                    break;
-            }
+                "left" => (8, 4, null),
+                "right" => (-8, 4, "end"),
+                "bottom" => (0, -7, "middle"),
+                _ => (aside, 16, "middle"),
+            };
+            _canvas.Text(x + right, y + down, name, Small, anchor: anchor);
         }
     }
 
@@ -190,8 +175,8 @@ internal sealed class Sheet
 
     private void DrawWires()
     {
-        Router router = new(_build);
-        foreach (Wire wire in _build.Wires)
+        Router router = new(build);
+        foreach (Wire wire in build.Wires)
         {
             string at = wire.From;
             foreach (string name in wire.Through)

@@ -47,6 +47,6 @@ internal static class CommandLine
         }
 
         TextPage.Write(console, advice);
-        return advice.Judgement.Fits ? ExitCode.Fits : ExitCode.DoesNotFit;
+        return advice.Judgement.Fits ? ExitCode.Good : ExitCode.Bad;
     }
 }

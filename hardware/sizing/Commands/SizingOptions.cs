@@ -55,8 +55,8 @@ internal sealed class SizingOptions
     /// <param name="command">The command.</param>
     public void AddTo(Command command)
     {
-        Option[] options = [_vacuum, _tool, _supply, _breaker, _cords, _sensor, _plug, _vacuumCircuit, _turns, _box, _report];
-        foreach (Option option in options)
+        foreach (Option option in (Option[])
+            [_vacuum, _tool, _supply, _breaker, _cords, _sensor, _plug, _vacuumCircuit, _turns, _box, _report])
         {
             command.Options.Add(option);
         }

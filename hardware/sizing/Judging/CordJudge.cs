@@ -17,21 +17,12 @@ internal static class CordJudge
     /// <summary>Judges.</summary>
     /// <param name="order">The order.</param>
     /// <returns>The section.</returns>
-    public static Section Judge(Order order)
-    {
-        List<Finding> findings = [];
-        foreach (Cord cord in order.Cords)
-        {
-            findings.AddRange(Findings(cord, Current(order, cord.Use), Circuit(order, cord.Use).Supply));
-        }
-
-        foreach (CordPath path in CordPath.Of(order).Where(path => path.Cords.Count > 0))
-        {
-            findings.Add(Way(order, path));
-        }
-
-        return new Section("Cords", findings);
-    }
+    public static Section Judge(Order order) => new(
+        "Cords",
+        [
+            .. order.Cords.SelectMany(cord => Findings(cord, Current(order, cord.Use), Circuit(order, cord.Use).Supply)),
+            .. CordPath.Of(order).Where(path => path.Cords.Count > 0).Select(path => Way(order, path)),
+        ]);
 
     private static ElectricCurrent Current(Order order, CordUse use) =>
         use == CordUse.Box ? order.BoxCurrent : use == CordUse.Tool ? order.ToolCurrent : order.VacuumCurrent;
@@ -82,7 +73,7 @@ internal static class CordJudge
     // The tool starts before the vacuum does.
     private static ElectricPotential StartDrop(Order order, CordPath path)
     {
-        ElectricCurrent start = order.ToolCurrent * ToolDefaults.InrushMultiple(order.Tool.Kind);
+        ElectricCurrent start = order.ToolCurrent * ToolDefaults.Of(order.Tool.Kind).InrushMultiple;
         return path.Cords.Aggregate(ElectricPotential.Zero, (sum, each) => sum + CordPath.DropOf(each.Cord, start));
     }
 }

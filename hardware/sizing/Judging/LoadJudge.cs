@@ -9,21 +9,14 @@ internal static class LoadJudge
     /// <summary>Judges.</summary>
     /// <param name="order">The order.</param>
     /// <returns>The section.</returns>
-    public static Section Judge(Order order)
-    {
-        List<Finding> findings =
+    public static Section Judge(Order order) => new(
+        "Load of circuit, receptacle and plug",
         [
             new(Outcome.Fits, "vacuum", order.Vacuum.Working(order.VacuumCircuit.Supply), SourceOf(order.Vacuum)),
             new(Outcome.Fits, "tool", order.Tool.Working(order.ToolCircuit.Supply), SourceOf(order.Tool)),
-        ];
-        foreach (CircuitLoad load in CircuitLoad.Of(order))
-        {
-            findings.AddRange(Findings(order, load));
-        }
-
-        findings.Add(OneOrTwo(order));
-        return new Section("Load of circuit, receptacle and plug", findings);
-    }
+            .. CircuitLoad.Of(order).SelectMany(load => Findings(order, load)),
+            OneOrTwo(order),
+        ]);
 
     private static Source SourceOf(Load load) =>
         load.Motor is not null ? Source.MotorTable : load.Watts is not null ? Source.Practice : Source.Computed;

@@ -18,12 +18,10 @@ internal sealed class Protector
     public Protector(Order order)
     {
         Circuit circuit = order.VacuumCircuit;
-        Weakest = circuit.Plug.Rating;
-        foreach (Cord cord in order.Cords.Where(cord => cord.Use == CordUse.Box))
-        {
-            Weakest = cord.Size.Ampacity < Weakest ? cord.Size.Ampacity : Weakest;
-        }
-
+        Weakest = order.Cords.Where(cord => cord.Use == CordUse.Box)
+            .Select(cord => cord.Size.Ampacity)
+            .Append(circuit.Plug.Rating)
+            .Min();
         IsFuse = circuit.Plug.IsFused;
         IsNeeded = IsFuse || circuit.Breaker > Weakest;
         double load = order.BoxCurrent.Amperes;

@@ -17,54 +17,48 @@ internal static class SensorJudge
     {
         SensorModel sensor = order.Sensor;
         SensorSums sums = new(order);
-        bool isTransformer = sensor.Kind == SensorKind.Transformer;
-        string turns = order.Turns > 1 ? $" x {order.Turns} turns = {sums.MillivoltsPerAmpere:0.0#} mV/A" : "";
-        List<Finding> findings =
-        [
-            new(Outcome.Fits, "gain", $"{sensor.GainWorking} = {sensor.MillivoltsPerAmpere:0.0#} mV/A{turns}", sensor.Source),
-            new(Outcome.Fits, "resting point", $"{sensor.Rest.Millivolts:0} mV; {RestBand}", Source.Practice),
-            new(
-                Outcome.Fits,
-                "span",
-                $"{SensorModels.UsableFrom:0} to {SensorModels.UsableTo:0} mV: {sums.Down:0} mV down, {sums.Up:0} mV up",
-                Source.Converter),
-            new(
-                Outcome.Fits,
-                "counts per ampere",
-                $"{sums.MillivoltsPerAmpere:0.0#} / {SensorModels.MillivoltsPerCount} mV = {sums.CountsPerAmpere:0.0}; "
-                + "chips differ by 10 %, so 'calibrate'",
-                Source.Computed),
-            new(Outcome.Fits, "clips at", Clips(sums, sensor, order.Turns), Source.Computed),
-        ];
+        string turns = order.Turns > 1 ? $" x {order.Turns} turns" : "";
+        string gain = order.Turns > 1 ? $"{turns} = {sums.MillivoltsPerAmpere:0.0#} mV/A" : "";
         double amperes = order.ToolCurrent.Amperes;
-        if (isTransformer)
-        {
-            findings.Add(Finding.Of(
-                sums.LargestBurden >= SensorModels.BurdenOhms,
-                "burden",
-                $"{sums.Half:0} mV / ({sums.RunningPeak.Amperes:0.0} A peak x {order.Turns} / 2000) "
-                + $"= {sums.LargestBurden:0} ohm at most; "
-                + $"fitted {SensorModels.BurdenOhms:0} ohm, on the transformer's side of every plug",
-                Source.Transformer));
-        }
-
-        findings.Add(Finding.Of(
-            amperes * order.Turns <= sensor.Rated.Amperes,
-            "rated current",
-            $"{amperes:0.0#} A{(order.Turns > 1 ? $" x {order.Turns} turns" : "")}; made for {sensor.Rated.Amperes:0} A",
-            sensor.Source));
-        findings.Add(Running(order, sums));
-        findings.Add(Surge(order, sums));
-        if (!isTransformer)
-        {
-            findings.Add(new Finding(
-                Outcome.Mind,
-                "barrier",
-                "a Hall device is basic insulation only: what is behind it must not be touchable",
-                Source.Hall));
-        }
-
-        return new Section("Sensor", findings);
+        Finding burden = Finding.Of(
+            sums.LargestBurden >= SensorModels.BurdenOhms,
+            "burden",
+            $"{sums.Half:0} mV / ({sums.RunningPeak.Amperes:0.0} A peak x {order.Turns} / 2000) "
+            + $"= {sums.LargestBurden:0} ohm at most; "
+            + $"fitted {SensorModels.BurdenOhms:0} ohm, on the transformer's side of every plug",
+            Source.Transformer);
+        Finding barrier = new(
+            Outcome.Mind,
+            "barrier",
+            "a Hall device is basic insulation only: what is behind it must not be touchable",
+            Source.Hall);
+        return new Section(
+            "Sensor",
+            [
+                new(Outcome.Fits, "gain", $"{sensor.GainWorking} = {sensor.MillivoltsPerAmpere:0.0#} mV/A{gain}", sensor.Source),
+                new(Outcome.Fits, "resting point", $"{sensor.Rest.Millivolts:0} mV; {RestBand}", Source.Practice),
+                new(
+                    Outcome.Fits,
+                    "span",
+                    $"{SensorModels.UsableFrom:0} to {SensorModels.UsableTo:0} mV: {sums.Down:0} mV down, {sums.Up:0} mV up",
+                    Source.Converter),
+                new(
+                    Outcome.Fits,
+                    "counts per ampere",
+                    $"{sums.MillivoltsPerAmpere:0.0#} / {SensorModels.MillivoltsPerCount} mV = {sums.CountsPerAmpere:0.0}; "
+                    + "chips differ by 10 %, so 'calibrate'",
+                    Source.Computed),
+                new(Outcome.Fits, "clips at", Clips(sums, sensor, order.Turns), Source.Computed),
+                .. sensor.Kind == SensorKind.Transformer ? [burden] : (Finding[])[],
+                Finding.Of(
+                    amperes * order.Turns <= sensor.Rated.Amperes,
+                    "rated current",
+                    $"{amperes:0.0#} A{turns}; made for {sensor.Rated.Amperes:0} A",
+                    sensor.Source),
+                Running(order, sums),
+                Surge(order, sums),
+                .. sensor.Kind == SensorKind.Hall ? [barrier] : (Finding[])[],
+            ]);
     }
 
     private static string Clips(SensorSums sums, SensorModel sensor, int turns)
@@ -89,7 +83,7 @@ internal static class SensorJudge
 
     private static Finding Surge(Order order, SensorSums sums)
     {
-        double peak = sums.RunningPeak.Amperes * ToolDefaults.InrushMultiple(order.Tool.Kind);
+        double peak = sums.RunningPeak.Amperes * ToolDefaults.Of(order.Tool.Kind).InrushMultiple;
         bool clips = peak > sums.ClipsAt.Amperes;
         string working = $"{peak:0} A peak" + (clips
             ? ": clipped while the surge lasts; the trial below says whether it is waited out all the same"

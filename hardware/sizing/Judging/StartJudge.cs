@@ -15,44 +15,13 @@ internal static class StartJudge
     /// <param name="order">The order.</param>
     /// <param name="trials">The trials.</param>
     /// <returns>The section.</returns>
-    public static Section Judge(Order order, TrialBook trials)
-    {
-        StartCourse delayed = trials.Start(order, 1, withDelay: true);
-        StartCourse together = trials.Start(order, 1, withDelay: false);
-        Circuit circuit = order.ToolCircuit;
-        List<Finding> findings = [Kind(order), Band(circuit)];
-        if (order.OwnVacuumCircuit is { } own)
-        {
-            findings.Add(Alone(order, "tool alone on its circuit"));
-            if (own.BreakerText != circuit.BreakerText)
-            {
-                findings.Add(Band(own));
-            }
-
-            findings.Add(Of(
-                "vacuum alone on its circuit",
-                own,
-                new BreakerTrial(own, delayed.Points.Select(point => (point.Seconds, point.Vacuum))),
-                Outcome.Fails));
-        }
-        else
-        {
-            findings.Add(Alone(order, "tool alone"));
-
-            // What the tool's own start does to the magnet is said above.
-            BreakerTrial after = new(
-                circuit, ToolOf(delayed), double.IsPositiveInfinity(delayed.VacuumAfter) ? 0 : delayed.VacuumAfter);
-            findings.Add(Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails));
-            BreakerTrial atOnce = new(circuit, ToolOf(together));
-            Finding finding = Of($"both at once, {Delay(together)}", circuit, atOnce, Outcome.Fits);
-            findings.Add(
-                !atOnce.Holds && after.Holds
-                    ? finding with { Working = finding.Working + "; so leave start-delay as it is below" }
-                    : finding);
-        }
-
-        return new Section("Starts against the breaker", findings);
-    }
+    public static Section Judge(Order order, TrialBook trials) => new(
+        "Starts against the breaker",
+        [
+            Kind(order),
+            Band(order.ToolCircuit),
+            .. order.OwnVacuumCircuit is { } own ? OnTwoCircuits(order, own, trials) : OnOneCircuit(order, trials),
+        ]);
 
     /// <summary>The course of the tool's circuit.</summary>
     /// <param name="course">The course.</param>
@@ -75,6 +44,38 @@ internal static class StartJudge
         }
     }
 
+    private static Finding[] OnTwoCircuits(Order order, Circuit own, TrialBook trials)
+    {
+        IEnumerable<(double, double)> vacuum =
+            trials.Start(order, 1, withDelay: true).Points.Select(point => (point.Seconds, point.Vacuum));
+        return
+        [
+            Alone(order, "tool alone on its circuit"),
+            .. own.BreakerText == order.ToolCircuit.BreakerText ? (Finding[])[] : [Band(own)],
+            Of("vacuum alone on its circuit", own, new BreakerTrial(own, vacuum), Outcome.Fails),
+        ];
+    }
+
+    private static Finding[] OnOneCircuit(Order order, TrialBook trials)
+    {
+        StartCourse delayed = trials.Start(order, 1, withDelay: true);
+        StartCourse together = trials.Start(order, 1, withDelay: false);
+        Circuit circuit = order.ToolCircuit;
+
+        // What the tool's own start does to the magnet is said of the tool alone.
+        BreakerTrial after = new(
+            circuit, ToolOf(delayed), double.IsPositiveInfinity(delayed.VacuumAfter) ? 0 : delayed.VacuumAfter);
+        BreakerTrial atOnce = new(circuit, ToolOf(together));
+        Finding both = Of($"both at once, {Delay(together)}", circuit, atOnce, Outcome.Fits);
+        bool needsDelay = !atOnce.Holds && after.Holds;
+        return
+        [
+            Alone(order, "tool alone"),
+            Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails),
+            needsDelay ? both with { Working = both.Working + "; so leave start-delay as it is below" } : both,
+        ];
+    }
+
     // What is only assumed of the tool refuses nothing, unless no breaker of the kind would hold.
     private static Finding Alone(Order order, string what)
     {
@@ -92,7 +93,7 @@ internal static class StartJudge
         "starts",
         (order.Tool.Kind == ToolKind.SoftStart
             ? "tool climbs to"
-            : $"tool {ToolDefaults.InrushMultiple(order.Tool.Kind):0} times")
+            : $"tool {ToolDefaults.Of(order.Tool.Kind).InrushMultiple:0} times")
         + " its running current, "
         + (order.Tool.IsKindGiven || order.Tool.Motor is not null ? "" : "taken as an ")
         + $"{ToolKinds.WhatOf(order.Tool.Kind)}; vacuum 3.75 times, as recorded ones",
@@ -104,10 +105,10 @@ internal static class StartJudge
         (circuit.Curve == BreakerCurve.NorthAmerican
             ? "holds 100 %, trips within 1 h at 135 %, within 2 min at 200 % (UL 489; read); at once somewhere from "
             : "holds 113 %, trips within 1 h at 145 %; at once somewhere from ")
-        + $"{Breakers.From(circuit.Curve):0} to {Breakers.To(circuit.Curve):0} times, "
-        + $"{Breakers.From(circuit.Curve) * circuit.Breaker.Amperes:0} to "
-        + $"{Breakers.To(circuit.Curve) * circuit.Breaker.Amperes:0} A",
-        Breakers.SourceOf(circuit.Curve));
+        + $"{Breakers.Of(circuit.Curve).From:0} to {Breakers.Of(circuit.Curve).To:0} times, "
+        + $"{Breakers.Of(circuit.Curve).From * circuit.Breaker.Amperes:0} to "
+        + $"{Breakers.Of(circuit.Curve).To * circuit.Breaker.Amperes:0} A",
+        Breakers.Of(circuit.Curve).Source);
 
     private static string Delay(StartCourse course) =>
         double.IsPositiveInfinity(course.VacuumAfter) ? "which never starts" : $"{course.VacuumAfter:0.00} s later";

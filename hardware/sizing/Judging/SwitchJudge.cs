@@ -26,59 +26,60 @@ internal static class SwitchJudge
     {
         double amperes = order.VacuumCurrent.Amperes;
         Supply supply = order.VacuumCircuit.Supply;
-        bool isRelay = amperes <= LargestRelay;
         int rating = s_ratings.FirstOrDefault(each => each >= amperes);
         double locked = LockedRotorMultiple * amperes;
-        List<Finding> findings =
-        [
-            Finding.Of(
-                amperes <= LargestContactor,
-                "class",
-                rating == 0 ? $"{amperes:0.0#} A is beyond this box"
-                    : $"{amperes:0.0#} A of motor: AC-3 or AC-7b {rating} A at {supply.Volts.Volts:0} V or more; "
-                        + "a resistive rating (AC-1) says nothing about a motor",
-                Source.Contacts),
-        ];
-        if (supply.Place == Place.NorthAmerica)
-        {
-            MotorRating? row = MotorTable.Covering(order.VacuumCurrent, supply);
-            findings.Add(Finding.Of(
-                row is not null,
-                "or by horsepower",
-                row is null
-                    ? "beyond the table"
-                    : $"{row.Name} at {supply.Volts.Volts:0} V: {row.At(supply).Amperes:0.0#} A in the table >= {amperes:0.0#} A",
-                Source.MotorTable));
-        }
+        return new Section(
+            "Relay or contactor",
+            [
+                Finding.Of(
+                    amperes <= LargestContactor,
+                    "class",
+                    rating == 0 ? $"{amperes:0.0#} A is beyond this box"
+                        : $"{amperes:0.0#} A of motor: AC-3 or AC-7b {rating} A at {supply.Volts.Volts:0} V or more; "
+                            + "a resistive rating (AC-1) says nothing about a motor",
+                    Source.Contacts),
+                .. supply.Place == Place.NorthAmerica ? [ByHorsepower(order.VacuumCurrent, supply)] : (Finding[])[],
+                new(
+                    Outcome.Fits,
+                    "locked rotor",
+                    $"must interrupt {LockedRotorMultiple:0} x {amperes:0.0#} = {locked:0} A (multiple: practice); "
+                    + $"AC-3 {rating} A breaks {BreakingMultiple:0} times = {BreakingMultiple * rating:0} A",
+                    Source.MotorSwitch),
+                new(
+                    Outcome.Fits,
+                    "making",
+                    $"vacuum's start {StartMultiple} x {amperes:0.0#} = {StartMultiple * amperes:0} A rms, "
+                    + $"{StartMultiple * amperes * Math.Sqrt(2):0} A peak; "
+                    + $"AC-3 {rating} A makes {MakingMultiple:0} times = {MakingMultiple * rating:0} A rms",
+                    Source.Contacts),
+                new(
+                    Outcome.Fits,
+                    "carrying",
+                    $"{Through(order):0} A at least, what breaker, fuse or protector lets through to the vacuum's receptacle, "
+                    + "whatever is plugged in there",
+                    Source.Practice),
+                new(
+                    Outcome.Fits,
+                    "part",
+                    amperes <= LargestRelay
+                        ? "relay with one of these ratings, its coil on the heartbeat driver"
+                        : "contactor, and a small relay on the heartbeat driver for its coil",
+                    Source.Practice),
+                Poles(order.VacuumCircuit),
+            ]);
+    }
 
-        findings.Add(new Finding(
-            Outcome.Fits,
-            "locked rotor",
-            $"must interrupt {LockedRotorMultiple:0} x {amperes:0.0#} = {locked:0} A (multiple: practice); "
-            + $"AC-3 {rating} A breaks {BreakingMultiple:0} times = {BreakingMultiple * rating:0} A",
-            Source.MotorSwitch));
-        findings.Add(new Finding(
-            Outcome.Fits,
-            "making",
-            $"vacuum's start {StartMultiple} x {amperes:0.0#} = {StartMultiple * amperes:0} A rms, "
-            + $"{StartMultiple * amperes * Math.Sqrt(2):0} A peak; "
-            + $"AC-3 {rating} A makes {MakingMultiple:0} times = {MakingMultiple * rating:0} A rms",
-            Source.Contacts));
-        findings.Add(new Finding(
-            Outcome.Fits,
-            "carrying",
-            $"{Through(order):0} A at least, what breaker, fuse or protector lets through to the vacuum's receptacle, "
-            + "whatever is plugged in there",
-            Source.Practice));
-        findings.Add(new Finding(
-            Outcome.Fits,
-            "part",
-            isRelay
-                ? "relay with one of these ratings, its coil on the heartbeat driver"
-                : "contactor, and a small relay on the heartbeat driver for its coil",
-            Source.Practice));
-        findings.Add(Poles(order));
-        return new Section("Relay or contactor", findings);
+    private static Finding ByHorsepower(UnitsNet.ElectricCurrent current, Supply supply)
+    {
+        MotorRating? row = MotorTable.Covering(current, supply);
+        return Finding.Of(
+            row is not null,
+            "or by horsepower",
+            row is null
+                ? "beyond the table"
+                : $"{row.Name} at {supply.Volts.Volts:0} V: {row.At(supply).Amperes:0.0#} A in the table "
+                    + $">= {current.Amperes:0.0#} A",
+            Source.MotorTable);
     }
 
     private static double Through(Order order)
@@ -88,9 +89,8 @@ internal static class SwitchJudge
         return protector.IsNeeded ? protector.Rating ?? breaker : breaker;
     }
 
-    private static Finding Poles(Order order)
+    private static Finding Poles(Circuit circuit)
     {
-        Circuit circuit = order.VacuumCircuit;
         string working = circuit.Supply.IsTwoHot ? "two: both wires are hot"
             : circuit.Plug.IsReversible
                 ? $"two: {circuit.Plug.Name} may go in either way round, so neither wire is sure to be neutral"

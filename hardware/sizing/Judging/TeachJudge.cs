@@ -20,41 +20,42 @@ internal static class TeachJudge
     {
         Teaching teaching = trials.Teach(order);
         double idle = order.ToolCurrent.Amperes * ToolKinds.IdlePart;
-        List<Finding> findings =
-        [
-            new(
-                Outcome.Fits,
-                "quiet line",
-                $"shows up to {teaching.QuietMilliamperes * Milli:0.00} A by 'teach', "
-                + $"with noise of {0.13 / order.Turns:0.000} A rms",
-                Source.Tried),
-            new(
-                Outcome.Fits,
-                "smallest tool",
-                $"{teaching.SmallestMilliamperes * Milli:0.00} A after 'teach': three times the quiet line of half a second",
-                Source.Computed),
-            Finding.Of(
-                teaching.Worked,
-                "this tool",
-                $"idling {ToolKinds.IdlePart} x {order.ToolCurrent.Amperes:0.0#} = {idle:0.00} A (practice): "
-                + $"{(teaching.Worked ? "'teach' takes it" : $"'teach' refuses it: \"{teaching.Refusal.TrimEnd('.')}\"")}",
-                Source.Tried),
-        ];
-        if (teaching.Worked)
-        {
-            findings.Add(new Finding(
-                Outcome.Fits,
-                "start-delay",
-                trials.IsSurgeSeen(order)
-                    ? "surge: the end of the tool's surge is seen"
-                    : "1 s: the sensor clips in the tool's surge, whose end is not seen",
-                Source.Tried));
-            findings.Add(Follows("vacuum follows", trials.Start(order, 1, withDelay: true)));
-            findings.Add(Follows("the tool idling", trials.Start(order, ToolKinds.IdlePart, withDelay: true)));
-        }
-
-        return new Section(Title, findings);
+        return new Section(
+            Title,
+            [
+                new(
+                    Outcome.Fits,
+                    "quiet line",
+                    $"shows up to {teaching.QuietMilliamperes * Milli:0.00} A by 'teach', "
+                    + $"with noise of {0.13 / order.Turns:0.000} A rms",
+                    Source.Tried),
+                new(
+                    Outcome.Fits,
+                    "smallest tool",
+                    $"{teaching.SmallestMilliamperes * Milli:0.00} A after 'teach': three times the quiet line of half a second",
+                    Source.Computed),
+                Finding.Of(
+                    teaching.Worked,
+                    "this tool",
+                    $"idling {ToolKinds.IdlePart} x {order.ToolCurrent.Amperes:0.0#} = {idle:0.00} A (practice): "
+                    + $"{(teaching.Worked ? "'teach' takes it" : $"'teach' refuses it: \"{teaching.Refusal.TrimEnd('.')}\"")}",
+                    Source.Tried),
+                .. teaching.Worked ? WithSettings(order, trials) : [],
+            ]);
     }
+
+    private static Finding[] WithSettings(Order order, TrialBook trials) =>
+    [
+        new(
+            Outcome.Fits,
+            "start-delay",
+            trials.IsSurgeSeen(order)
+                ? "surge: the end of the tool's surge is seen"
+                : "1 s: the sensor clips in the tool's surge, whose end is not seen",
+            Source.Tried),
+        Follows("vacuum follows", trials.Start(order, 1, withDelay: true)),
+        Follows("the tool idling", trials.Start(order, ToolKinds.IdlePart, withDelay: true)),
+    ];
 
     private static Finding Follows(string what, StartCourse course)
     {

@@ -1,5 +1,3 @@
-using System.Text;
-
 namespace NanoDustSwitch.Sizing.Orders;
 
 /// <summary>All that is to be judged together.</summary>
@@ -34,27 +32,17 @@ internal sealed record Order(
     public UnitsNet.ElectricCurrent BoxCurrent => OwnVacuumCircuit is null ? VacuumCurrent + ToolCurrent : VacuumCurrent;
 
     /// <summary>Gets the options that give this order.</summary>
-    public string Options
-    {
-        get
-        {
-            StringBuilder text = new();
-            text.Append($"--vacuum {Vacuum.Nameplate.Replace(" ", "")} --tool {Tool.Nameplate.Replace(" ", "")}");
-            text.Append(Tool.IsKindGiven ? "/" + ToolKinds.NameOf(Tool.Kind) : "");
-            text.Append($" --supply {ToolCircuit.Supply.Volts.Volts:0}V/{ToolCircuit.Supply.Frequency.Hertz:0}Hz");
-            text.Append($" --breaker {ToolCircuit.BreakerText} --plug {ToolCircuit.Plug.Name}");
-            if (OwnVacuumCircuit is { } own)
-            {
-                text.Append($" --vacuum-circuit {own.BreakerText}/{own.Supply.Volts.Volts:0}V/{own.Plug.Name}");
-            }
-
-            foreach (Cord cord in Cords)
-            {
-                text.Append($" --cord {cord.Text}");
-            }
-
-            text.Append($" --sensor {Sensor.Name}{(Turns > 1 ? $" --turns {Turns}" : "")} --box {Box}");
-            return text.ToString();
-        }
-    }
+    public string Options => string.Join(
+        ' ',
+        [
+            $"--vacuum {Vacuum.Nameplate.Replace(" ", "")}",
+            $"--tool {Tool.Nameplate.Replace(" ", "")}{(Tool.IsKindGiven ? "/" + ToolKinds.NameOf(Tool.Kind) : "")}",
+            $"--supply {ToolCircuit.Supply.Volts.Volts:0}V/{ToolCircuit.Supply.Frequency.Hertz:0}Hz",
+            $"--breaker {ToolCircuit.BreakerText} --plug {ToolCircuit.Plug.Name}",
+            .. OwnVacuumCircuit is { } own
+                ? [$"--vacuum-circuit {own.BreakerText}/{own.Supply.Volts.Volts:0}V/{own.Plug.Name}"]
+                : (string[])[],
+            .. Cords.Select(cord => $"--cord {cord.Text}"),
+            $"--sensor {Sensor.Name}{(Turns > 1 ? $" --turns {Turns}" : "")} --box {Box}",
+        ]);
 }

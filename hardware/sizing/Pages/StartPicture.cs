@@ -9,7 +9,9 @@ using ScottPlot.TickGenerators;
 namespace NanoDustSwitch.Sizing.Pages;
 
 /// <summary>A circuit's start currents against its breaker, large enough in all its parts for a phone.</summary>
-internal sealed class StartPicture
+/// <param name="circuit">The circuit.</param>
+/// <param name="lines">The starts.</param>
+internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lines)
 {
     private const int Width = 900;
     private const int Height = 960;
@@ -23,35 +25,23 @@ internal sealed class StartPicture
     private const double LegendDecades = 1.9;
     private const double LegendPart = 1.35;
 
-    private readonly Circuit _circuit;
-    private readonly IReadOnlyList<StartLine> _lines;
-
-    /// <summary>Initializes a new instance of the <see cref="StartPicture"/> class.</summary>
-    /// <param name="circuit">The circuit.</param>
-    /// <param name="lines">The starts.</param>
-    public StartPicture(Circuit circuit, IReadOnlyList<StartLine> lines)
-    {
-        _circuit = circuit;
-        _lines = lines;
-    }
-
     /// <summary>Draws the currents over the time.</summary>
     /// <returns>A PNG file.</returns>
     public byte[] OverTime()
     {
         Plot plot = Empty("A rms");
-        foreach (StartLine line in _lines)
+        foreach (StartLine line in lines)
         {
             Line(plot, line, [.. line.Course.Select(point => (point.Seconds, point.Amperes))]);
         }
 
-        HorizontalLine rating = plot.Add.HorizontalLine(_circuit.Breaker.Amperes, Stroke / 2, ChartStyle.Black, LinePattern.Dashed);
-        rating.LegendText = $"breaker {_circuit.BreakerText}";
+        HorizontalLine rating = plot.Add.HorizontalLine(circuit.Breaker.Amperes, Stroke / 2, ChartStyle.Black, LinePattern.Dashed);
+        rating.LegendText = $"breaker {circuit.BreakerText}";
         plot.Axes.Bottom.TickGenerator = new NumericFixedInterval(0.5);
         plot.XLabel("s after the tool's switch", Text);
         plot.Axes.Bottom.Label.Bold = false;
-        double top = _lines.Max(line => line.Course.Max(point => point.Amperes));
-        plot.Axes.SetLimits(0, ShownSeconds, 0, LegendPart * Math.Max(top, _circuit.Breaker.Amperes));
+        double top = lines.Max(line => line.Course.Max(point => point.Amperes));
+        plot.Axes.SetLimits(0, ShownSeconds, 0, LegendPart * Math.Max(top, circuit.Breaker.Amperes));
         return Png(plot, Alignment.UpperRight);
     }
 
@@ -60,22 +50,22 @@ internal sealed class StartPicture
     public byte[] AgainstCurve()
     {
         Plot plot = Empty("lasts so long");
-        double rated = _circuit.Breaker.Amperes;
-        double last = Math.Max(1.3 * Breakers.To(_circuit.Curve) * rated, 1.2 * _lines.Max(line => line.Course.Max(point => point.Amperes)));
+        double rated = circuit.Breaker.Amperes;
+        double last = Math.Max(1.3 * Breakers.Of(circuit.Curve).To * rated, 1.2 * lines.Max(line => line.Course.Max(point => point.Amperes)));
         double first = 0.5 * rated;
         double[] currents = [.. Enumerable.Range(0, 400).Select(i => first * Math.Pow(last / first, i / 399.0))];
-        BreakerTrial[] trials = [.. currents.Select(amperes => new BreakerTrial(_circuit, Constant(amperes)))];
+        BreakerTrial[] trials = [.. currents.Select(amperes => new BreakerTrial(circuit, Constant(amperes)))];
         (double X, double Y)[] soon = [.. currents.Zip(trials, (x, trial) => (x, Math.Clamp(trial.SoonTrip, LeastSeconds, Hour)))];
         (double X, double Y)[] late = [.. currents.Zip(trials, (x, trial) => (x, Math.Clamp(trial.LateTrip, LeastSeconds, Hour)))];
         Polygon band = plot.Add.Polygon([.. soon.Concat(late.Reverse()).Select(point => new Coordinates(Log(point.X), Log(point.Y)))]);
         band.FillColor = ChartStyle.Orange.WithOpacity(0.35);
         band.LineWidth = 0;
         band.LegendText = "may trip";
-        Line(plot, new StartLine($"{_circuit.BreakerText} trips, soonest", ChartStyle.Vermilion, []), [.. soon.Select(point => (Log(point.X), Log(point.Y)))]);
-        (double Multiple, double Seconds)[] limits = Breakers.MustTrip(_circuit.Curve);
+        Line(plot, new StartLine($"{circuit.BreakerText} trips, soonest", ChartStyle.Vermilion, []), [.. soon.Select(point => (Log(point.X), Log(point.Y)))]);
+        (double Multiple, double Seconds)[] limits = Breakers.Of(circuit.Curve).MustTrip;
         Markers marks = plot.Add.Markers(limits.Select(limit => new Coordinates(Log(limit.Multiple * rated), Log(limit.Seconds))).ToArray(), MarkerShape.FilledDiamond, 14, ChartStyle.Black);
         marks.LegendText = "has tripped by then";
-        foreach (StartLine line in _lines)
+        foreach (StartLine line in lines)
         {
             Line(plot, line, [.. Durations(line.Course).Select(point => (Log(point.Amperes), Log(point.Seconds)))]);
         }
@@ -84,7 +74,7 @@ internal sealed class StartPicture
         plot.Axes.Left.TickGenerator = Ticks([0.01, 0.1, 1, 10, 60, 600, 3600], value => value < 60 ? $"{value} s" : value < 3600 ? $"{value / 60:0} min" : "1 h");
         plot.XLabel("A rms", Text);
         plot.Axes.Bottom.Label.Bold = false;
-        double least = _lines.Min(line => line.Course[^1].Amperes);
+        double least = lines.Min(line => line.Course[^1].Amperes);
         plot.Axes.SetLimits(Log(Math.Min(first, 0.8 * least)), Log(last), Log(LeastSeconds), Log(Hour) + LegendDecades);
         return Png(plot, Alignment.UpperRight);
     }

@@ -20,8 +20,8 @@ internal sealed class BreakerTrial
     {
         (double Seconds, double Amperes)[] points = [.. course];
         PeakMultiple = points.Where(point => point.Seconds >= from).Max(point => point.Amperes) / circuit.Breaker.Amperes;
-        SoonTrip = Trip(circuit, points, Breakers.From(circuit.Curve), from);
-        LateTrip = Trip(circuit, points, Breakers.To(circuit.Curve), from);
+        SoonTrip = Trip(circuit, points, Breakers.Of(circuit.Curve).From, from);
+        LateTrip = Trip(circuit, points, Breakers.Of(circuit.Curve).To, from);
     }
 
     /// <summary>Gets the greatest current over the breaker's rating.</summary>

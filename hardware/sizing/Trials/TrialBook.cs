@@ -1,3 +1,4 @@
+using System.Collections.Concurrent;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
 
@@ -9,23 +10,13 @@ internal sealed class TrialBook
     private const string Surge = "start-delay surge";
     private const string FixedDelay = "start-delay 1s";
 
-    private readonly Dictionary<object, Teaching> _teachings = [];
-    private readonly Dictionary<object, StartCourse> _courses = [];
+    private readonly ConcurrentDictionary<object, Teaching> _teachings = [];
+    private readonly ConcurrentDictionary<object, StartCourse> _courses = [];
 
     /// <summary>Teaches the tool.</summary>
     /// <param name="order">The order.</param>
     /// <returns>What came of it.</returns>
-    public Teaching Teach(Order order)
-    {
-        object key = ToolKey(order);
-        if (!_teachings.TryGetValue(key, out Teaching? teaching))
-        {
-            teaching = new Teaching(order);
-            _teachings.Add(key, teaching);
-        }
-
-        return teaching;
-    }
+    public Teaching Teach(Order order) => _teachings.GetOrAdd(ToolKey(order), _ => new Teaching(order));
 
     /// <summary>Tells whether the firmware sees the end of the tool's surge, at full load and idling.</summary>
     /// <param name="order">The order.</param>
@@ -48,17 +39,9 @@ internal sealed class TrialBook
 
     private string Delay(Order order) => IsSurgeSeen(order) ? Surge : FixedDelay;
 
-    private StartCourse Start(Order order, double load, string delay)
-    {
-        object key = (ToolKey(order), order.VacuumCurrent.Amperes, order.OwnVacuumCircuit is null, load, delay);
-        if (!_courses.TryGetValue(key, out StartCourse? course))
-        {
-            course = new StartCourse(order, [.. Teach(order).Lines, delay], load);
-            _courses.Add(key, course);
-        }
-
-        return course;
-    }
+    private StartCourse Start(Order order, double load, string delay) => _courses.GetOrAdd(
+        (ToolKey(order), order.VacuumCurrent.Amperes, order.OwnVacuumCircuit is null, load, delay),
+        _ => new StartCourse(order, [.. Teach(order).Lines, delay], load));
 
     private static (double Amperes, ToolKind Kind, Supply Supply, SensorModel Sensor, int Turns) ToolKey(Order order) =>
         (order.ToolCurrent.Amperes, order.Tool.Kind, order.ToolCircuit.Supply, order.Sensor, order.Turns);

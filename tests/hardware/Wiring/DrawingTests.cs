@@ -21,7 +21,7 @@ public sealed class DrawingTests : IDisposable
         string drawing = Build.DrawingOf(file);
         string checkedIn = File.Exists(drawing) ? File.ReadAllText(drawing).ReplaceLineEndings("\n") : "";
         Assert.AreEqual(
-            checkedIn, Sheet.Draw(Build.Read(file)), $"Run 'dotnet run --project hardware/drawing' and look at {drawing}.");
+            checkedIn, new Sheet(Build.Read(file)).Draw(), $"Run 'dotnet run --project hardware/drawing' and look at {drawing}.");
     }
 
     [TestMethod]

@@ -7,24 +7,6 @@ namespace NanoDustSwitch.Simulator.Days.Json;
 /// <param name="circuits">The names of the circuits.</param>
 internal sealed class StepReader(JsonPlaces places, DayFields fields, NameList tools, NameList circuits)
 {
-    // What a step has beside 'at' and 'do'.
-    private static readonly Dictionary<DayAct, string[]> s_members = new()
-    {
-        [DayAct.Start] = ["tool"],
-        [DayAct.Stop] = ["tool"],
-        [DayAct.Load] = ["tool", "load"],
-        [DayAct.Plug] = ["tool"],
-        [DayAct.Unplug] = ["tool"],
-        [DayAct.Type] = ["text"],
-        [DayAct.Press] = ["seconds"],
-        [DayAct.Mains] = ["factor", "seconds"],
-        [DayAct.PowerCut] = ["seconds"],
-        [DayAct.BreakerResets] = ["circuit"],
-        [DayAct.Noise] = ["amperes"],
-        [DayAct.Arc] = ["seconds"],
-        [DayAct.Radio] = ["amperes", "seconds"],
-    };
-
     private static readonly string[] s_all = [.. JsonBinding.InfoOf(typeof(StepFields)).Properties.Select(member => member.Name)];
 
     /// <summary>Reads the steps.</summary>
@@ -57,7 +39,7 @@ internal sealed class StepReader(JsonPlaces places, DayFields fields, NameList t
     private void CheckMembers(string path, DayAct act)
     {
         string what = $"a '{WordConverter<DayAct>.Word(act)}' step";
-        string[] allowed = ["at", "do", .. s_members.GetValueOrDefault(act, [])];
+        string[] allowed = ["at", "do", .. ActTable.Of(act).Members];
         if (s_all.Except(allowed).FirstOrDefault(member => places.Has($"{path}.{member}")) is { } unknown)
         {
             throw places.Error($"{path}.{unknown}", JsonPlaces.HasNo(what, unknown, allowed));

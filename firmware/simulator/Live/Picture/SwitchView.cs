@@ -1,6 +1,6 @@
-using System.Text;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Simulator.Terminal;
 using Spectre.Console;
@@ -16,9 +16,6 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
     private const int WhyRows = 4;
     private const int LabelWidth = 9;
     private const int BarWidth = 12;
-
-    private readonly TextOutput _why = new();
-    private readonly byte[] _bytes = new byte[TextOutput.Size];
 
     private Switch Switch => live.Rig.Switch;
 
@@ -48,12 +45,8 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
 
     private IEnumerable<IRenderable> Why(int width)
     {
-        if (!live.Rig.IsDark)
-        {
-            Switch.Why.Write(_why, Switch.Now);
-        }
-
-        List<string> lines = Wrapped.Lines(Encoding.ASCII.GetString(_bytes, 0, _why.Take(_bytes, _bytes.Length)), width);
+        string why = live.Rig.IsDark ? "" : FirmwareText.Of(output => Switch.Why.Write(output, Switch.Now));
+        List<string> lines = Wrapped.Lines(why, width);
         for (int i = 0; i < WhyRows; i++)
         {
             yield return Line(i == 0 ? "why" : "", i < lines.Count ? lines[i] : "", Looks.Usual);

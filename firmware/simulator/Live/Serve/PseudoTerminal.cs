@@ -6,7 +6,10 @@ namespace NanoDustSwitch.Simulator.Live.Serve;
 /// <summary>
 /// A serial line without a wire: this side is the program's, the other has a name that a terminal program opens.
 /// </summary>
-internal sealed class PseudoTerminal : IDisposable
+/// <param name="near">The descriptor of this side.</param>
+/// <param name="far">A descriptor of the other side.</param>
+/// <param name="name">The other side's name.</param>
+internal sealed class PseudoTerminal(int near, int far, string name) : IDisposable
 {
     /// <summary>Opened to be read and written.</summary>
     public const int ReadAndWrite = 2;
@@ -14,18 +17,8 @@ internal sealed class PseudoTerminal : IDisposable
     // The settings of a terminal are 60 bytes on Linux and 72 on macOS; nobody here looks into them.
     private const int SettingsRoom = 256;
 
-    private readonly int _near;
-    private readonly int _far;
-
-    private PseudoTerminal(int near, int far, string name)
-    {
-        _near = near;
-        _far = far;
-        Name = name;
-    }
-
     /// <summary>Gets the name of the other side.</summary>
-    public string Name { get; }
+    public string Name { get; } = name;
 
     /// <summary>Gets the flag for: not as the terminal from which this program takes its Ctrl-C.</summary>
     public static int NotControlling => OperatingSystem.IsMacOS() ? 0x20000 : 0x100;
@@ -62,7 +55,7 @@ internal sealed class PseudoTerminal : IDisposable
     /// <summary>Reads what has come.</summary>
     /// <param name="buffer">Where it goes.</param>
     /// <returns>Number of bytes.</returns>
-    public int Read(Span<byte> buffer) => (int)Math.Max(0, CLibrary.Read(_near, buffer, (nuint)buffer.Length));
+    public int Read(Span<byte> buffer) => (int)Math.Max(0, CLibrary.Read(near, buffer, (nuint)buffer.Length));
 
     /// <summary>Writes as much as there is room for.</summary>
     /// <param name="bytes">The bytes.</param>
@@ -70,7 +63,7 @@ internal sealed class PseudoTerminal : IDisposable
     {
         if (bytes.Length > 0)
         {
-            _ = CLibrary.Write(_near, bytes, (nuint)bytes.Length);
+            _ = CLibrary.Write(near, bytes, (nuint)bytes.Length);
         }
     }
 
@@ -78,13 +71,13 @@ internal sealed class PseudoTerminal : IDisposable
     /// Takes back what a terminal program may have asked for: that nobody else may open the line. The system forgets that
     /// when the last user closes, and this program never does.
     /// </summary>
-    public void Share() => _ = CLibrary.Control(_far, LetOthersOpen);
+    public void Share() => _ = CLibrary.Control(far, LetOthersOpen);
 
     /// <inheritdoc/>
     public void Dispose()
     {
-        _ = CLibrary.Close(_far);
-        _ = CLibrary.Close(_near);
+        _ = CLibrary.Close(far);
+        _ = CLibrary.Close(near);
     }
 
     private static int Try(int result) => result >= 0 ? result : throw Failed();
