@@ -36,9 +36,10 @@ public class WordPlacesTests
     [TestMethod]
     public void EveryWordHasARowOfHelpThatFitsATerminal()
     {
-        Findings.AssertNone(s_all.Where(word => word.Help.Length == 0 || word.Usage.Length >= UsageColumn || UsageColumn + word.Help.Length > Terminal)
-            .Select(word => $"{ClassOf(word)}: 'help' has {UsageColumn - 1} characters for its usage and {Terminal - UsageColumn} for "
-                + $"its help, which are '{word.Usage}' and '{word.Help}'"));
+        Findings.AssertNone(s_all
+            .Where(word => word.Help.Length == 0 || word.Usage.Length >= UsageColumn || UsageColumn + word.Help.Length > Terminal)
+            .Select(word => $"{ClassOf(word)}: 'help' has {UsageColumn - 1} characters for '{word.Usage}' and "
+                + $"{Terminal - UsageColumn} for '{word.Help}'"));
     }
 
     [TestMethod]
@@ -57,7 +58,7 @@ public class WordPlacesTests
         IEnumerable<string> typed = File.ReadAllLines(Repository.PathOf("tests/system/approved/new-user.lines"))
             .Select(line => line.Trim().Split(' ')[0]);
         Findings.AssertNone(s_all.Where(word => !typed.Contains(word.Name))
-            .Select(word => $"tests/system/approved/new-user.lines has no line '{word.Name}', so nobody has approved its answer"));
+            .Select(word => $"tests/system/approved/new-user.lines has no line '{word.Name}': nobody has approved its answer"));
     }
 
     private static Word[] All()
