@@ -59,7 +59,7 @@ public class ProjectPlacesTests
     // What compiles for the device and is no test and no declaration goes to a board.
     private static IEnumerable<string> NotChecked(string path, XDocument project)
     {
-        var frameworks = project.Descendants().Where(element => element.Name.LocalName is "TargetFramework" or "TargetFrameworks");
+        var frameworks = project.Descendants("TargetFramework").Concat(project.Descendants("TargetFrameworks"));
         if (!IsProduct(path) || !frameworks.Any(element => element.Value.Contains("netstandard2.0", StringComparison.Ordinal)))
         {
             yield break;
@@ -99,7 +99,7 @@ public class ProjectPlacesTests
                 .Select(item => Path.GetDirectoryName(PathIn(path, item))))
             .ToHashSet();
         return rooms.Where(room => room.IsDeviceOnly && !compiled.Contains(Repository.PathOf(room.Folder)))
-            .Select(room => $"{room.Folder}: not tried by a project in tests that compiles its sources against fakes, as tests/board does");
+            .Select(room => $"{room.Folder}: not tried by a project in tests, which compiles it against fakes as tests/board does");
     }
 
     private static bool IsProduct(string path) =>

@@ -27,7 +27,7 @@ public class DiagramTests
 
     [TestMethod]
     public void EveryNameInTheDiagramIsThatOfAPart() => Findings.AssertNone(Names(s_diagram)
-        .Except(new[] { typeof(DetectionCore), typeof(Switch) }.SelectMany(one => one.Assembly.GetTypes()).Select(type => type.Name))
+        .Except(typeof(Switch).Assembly.GetTypes().Concat(typeof(DetectionCore).Assembly.GetTypes()).Select(type => type.Name))
         .Select(name => $"the diagram in DEVELOPERS.md shows {name}, and there is no such class"));
 
     private static IEnumerable<string> Names(string text) =>
