@@ -22,29 +22,30 @@ internal static class AllWords
         WhyText why)
     {
         SetWord set = new SetWord(desk);
-        Word[] words = new Word[21];
-        int i = 0;
-        words[i++] = new HelpWord(desk.InUse);
-        words[i++] = new StatusWord(core, desk, readings, hours, boot, safe, why);
-        words[i++] = new WhyWord(core, why);
-        words[i++] = new SettingsWord(desk);
-        words[i++] = set;
-        words[i++] = new SaveWord(desk);
-        words[i++] = new UndoWord(desk);
-        words[i++] = new DefaultsWord(desk);
-        words[i++] = new TeachWord(core, desk, journal, sounder);
-        words[i++] = new CalibrateWord(core, desk);
-        words[i++] = new TestWord(core, controls, boot, readings, safe, sounder);
-        words[i++] = new WatchWord();
-        words[i++] = new RecordWord();
-        words[i++] = new DetailsWord(core, desk.InUse, board, bucket);
-        words[i++] = new EventsWord(log);
-        words[i++] = new ClearWord(controls);
-        words[i++] = new FilterWord(hours);
-        words[i++] = new VacuumWord(controls, why);
-        words[i++] = new HoldWord(controls, why);
-        words[i++] = new RestartWord(controls, desk);
-        words[i++] = new AboutWord();
+        Word[] words = new Word[]
+        {
+            new HelpWord(desk.InUse),
+            new StatusWord(core, desk, readings, hours, boot, safe, why),
+            new WhyWord(core, why),
+            new SettingsWord(desk),
+            set,
+            new SaveWord(desk),
+            new UndoWord(desk),
+            new DefaultsWord(desk),
+            new TeachWord(core, desk, journal, sounder),
+            new CalibrateWord(core, desk),
+            new TestWord(core, controls, boot, readings, safe, sounder),
+            new WatchWord(),
+            new RecordWord(),
+            new DetailsWord(core, desk.InUse, board, bucket),
+            new EventsWord(log),
+            new ClearWord(controls),
+            new FilterWord(hours),
+            new VacuumWord(controls, why),
+            new HoldWord(controls, why),
+            new RestartWord(controls, desk),
+            new AboutWord(),
+        };
         return new WordList(words, set);
     }
 }
