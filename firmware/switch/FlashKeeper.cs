@@ -33,7 +33,13 @@ public sealed class FlashKeeper
     /// <param name="journal">Takes the log entry that the filter is due.</param>
     /// <param name="console">Tells the person whether the settings were saved.</param>
     public FlashKeeper(
-        DetectionCore core, BootRecord boot, RunHours hours, EventLog log, SettingsDesk desk, Journal journal, SerialConsole console)
+        DetectionCore core,
+        BootRecord boot,
+        RunHours hours,
+        EventLog log,
+        SettingsDesk desk,
+        Journal journal,
+        SerialConsole console)
     {
         _core = core;
         _boot = boot;

@@ -46,7 +46,8 @@ public sealed class Switch
         Why = new WhyText(Core, Settings);
         Recorder recorder = new Recorder(output, board, _reader, Core, Settings);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
-        WordList words = AllWords.Make(board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why);
+        WordList words = AllWords.Make(
+            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why);
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
         Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
         _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, Hours);

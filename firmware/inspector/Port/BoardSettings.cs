@@ -66,7 +66,11 @@ internal sealed class BoardSettings(BoardConsole console)
             }
         }
 
-        return [.. steps.Select(id => $"{SettingsTable.Row(id).Name}: {FirmwareText.Of(id, now[id])} -> {FirmwareText.Of(id, wanted[id])}")];
+        return
+        [
+            .. steps.Select(id =>
+                $"{SettingsTable.Row(id).Name}: {FirmwareText.Of(id, now[id])} -> {FirmwareText.Of(id, wanted[id])}"),
+        ];
     }
 
     private void Send(IReadOnlyList<SettingId> steps, SettingValues wanted, bool isHeld)
@@ -112,7 +116,9 @@ internal sealed class BoardSettings(BoardConsole console)
         // "converter   0 to 4095, 806 uV a count"
         string[] words = [.. console.Ask("details").Where(line => line.StartsWith("converter ", StringComparison.Ordinal))
             .SelectMany(line => line.Split(' ', StringSplitOptions.RemoveEmptyEntries))];
-        return words.Length > 4 && int.TryParse(words[3].TrimEnd(','), out int fullScale) && int.TryParse(words[4], out int microvolts)
+        return words.Length > 4
+            && int.TryParse(words[3].TrimEnd(','), out int fullScale)
+            && int.TryParse(words[4], out int microvolts)
             ? new SettingsGate(fullScale, microvolts)
             : throw new UserException($"The board at {console.Name} does not say what its converter is; nothing was sent.");
     }

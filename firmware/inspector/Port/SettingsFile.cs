@@ -40,7 +40,10 @@ internal static class SettingsFile
 
     /// <summary>Reads a file and checks every line.</summary>
     /// <param name="path">Where.</param>
-    /// <returns>The settings, each within its range. What they demand of each other depends on the board's converter and is not checked yet.</returns>
+    /// <returns>
+    /// The settings, each within its range. What they demand of each other depends on the board's converter and is not checked
+    /// yet.
+    /// </returns>
     public static SettingsDraft Read(string path)
     {
         string[] lines = Lines(path);

@@ -64,8 +64,8 @@ internal static class TuneReport
         if (!settings.IsPossible)
         {
             string names = string.Join(", ", tuning.TooSmall.Select(recording => recording.Source.Name));
-            return $"Too close to be told apart: {names}. A tool must show {TaughtLevels.ToolOverQuiet} times what the line shows at "
-                + $"most without it, here {TaughtLevels.ToolOverQuiet * tuning.Quiet / 1000.0:0.00} A. "
+            return $"Too close to be told apart: {names}. A tool must show {TaughtLevels.ToolOverQuiet} times "
+                + $"what the line shows at most without it, here {TaughtLevels.ToolOverQuiet * tuning.Quiet / 1000.0:0.00} A. "
                 + "More turns of the tool's wire through the sensor lift it above the sensor's own noise.";
         }
 

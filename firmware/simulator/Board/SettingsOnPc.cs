@@ -14,7 +14,8 @@ internal static class SettingsOnPc
     public static int Read(SettingId id, string text, string source = "")
     {
         int value = 0;
-        string complaint = FirmwareText.Of(output => SettingsGate.TryRead(SettingsTable.Row(id), text.ToLowerInvariant(), out value, output));
+        string complaint = FirmwareText.Of(
+            output => SettingsGate.TryRead(SettingsTable.Row(id), text.ToLowerInvariant(), out value, output));
         return complaint.Length == 0 ? value : throw new UserException(source + complaint);
     }
 
@@ -41,7 +42,8 @@ internal static class SettingsOnPc
     /// <param name="gate">The rules.</param>
     /// <param name="ids">The settings to change, those to change first at the beginning.</param>
     /// <returns>All of them; where no order is good, the rest as it was, for the board to answer.</returns>
-    public static IReadOnlyList<SettingId> Order(SettingsDraft from, SettingValues wanted, SettingsGate gate, params IEnumerable<SettingId> ids)
+    public static IReadOnlyList<SettingId> Order(
+        SettingsDraft from, SettingValues wanted, SettingsGate gate, params IEnumerable<SettingId> ids)
     {
         SettingsDraft reached = new(wanted);
         foreach (SettingId id in Enum.GetValues<SettingId>())

@@ -33,7 +33,8 @@ public sealed class WhyText
 
         if (vacuum.WantsVacuum && !core.IsRelayClosed)
         {
-            output.Text("off for a moment: the relay rests ").Number(_settings[SettingId.RestartGap]).Text(" ms before it closes again");
+            output.Text("off for a moment: the relay rests ").Number(_settings[SettingId.RestartGap])
+                .Text(" ms before it closes again");
             return;
         }
 
@@ -48,12 +49,14 @@ public sealed class WhyText
 
                 break;
             case VacuumState.Starting:
+                bool waitsForSurge = _settings[SettingId.StartDelay] == CoreSettings.AfterSurge;
                 output.Text("off: ").Amperes(core.SwingMilliamperes).Text(" seen, starts ")
-                    .Text(_settings[SettingId.StartDelay] == CoreSettings.AfterSurge ? "after the start surge, at most in " : "in ");
+                    .Text(waitsForSurge ? "after the start surge, at most in " : "in ");
                 Seconds(output, left);
                 break;
             case VacuumState.On:
-                output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes).Text(" and the run-on");
+                output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes)
+                    .Text(" and the run-on");
                 break;
             case VacuumState.RunOn:
                 output.Text("on: the tool has stopped, runs on for ");

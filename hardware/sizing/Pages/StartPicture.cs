@@ -35,7 +35,8 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
             Line(plot, line, [.. line.Course.Select(point => (point.Seconds, point.Amperes))]);
         }
 
-        HorizontalLine rating = plot.Add.HorizontalLine(circuit.Breaker.Amperes, Stroke / 2, ChartStyle.Black, LinePattern.Dashed);
+        HorizontalLine rating = plot.Add.HorizontalLine(
+            circuit.Breaker.Amperes, Stroke / 2, ChartStyle.Black, LinePattern.Dashed);
         rating.LegendText = $"breaker {circuit.BreakerText}";
         plot.Axes.Bottom.TickGenerator = new NumericFixedInterval(0.5);
         plot.XLabel("s after the tool's switch", Text);
@@ -51,19 +52,31 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
     {
         Plot plot = Empty("lasts so long");
         double rated = circuit.Breaker.Amperes;
-        double last = Math.Max(1.3 * Breakers.Of(circuit.Curve).To * rated, 1.2 * lines.Max(line => line.Course.Max(point => point.Amperes)));
+        double last = Math.Max(
+            1.3 * Breakers.Of(circuit.Curve).To * rated,
+            1.2 * lines.Max(line => line.Course.Max(point => point.Amperes)));
         double first = 0.5 * rated;
         double[] currents = [.. Enumerable.Range(0, 400).Select(i => first * Math.Pow(last / first, i / 399.0))];
         BreakerTrial[] trials = [.. currents.Select(amperes => new BreakerTrial(circuit, Constant(amperes)))];
-        (double X, double Y)[] soon = [.. currents.Zip(trials, (x, trial) => (x, Math.Clamp(trial.SoonTrip, LeastSeconds, Hour)))];
-        (double X, double Y)[] late = [.. currents.Zip(trials, (x, trial) => (x, Math.Clamp(trial.LateTrip, LeastSeconds, Hour)))];
-        Polygon band = plot.Add.Polygon([.. soon.Concat(late.Reverse()).Select(point => new Coordinates(Log(point.X), Log(point.Y)))]);
+        (double X, double Y)[] soon =
+            [.. currents.Zip(trials, (x, trial) => (x, Math.Clamp(trial.SoonTrip, LeastSeconds, Hour)))];
+        (double X, double Y)[] late =
+            [.. currents.Zip(trials, (x, trial) => (x, Math.Clamp(trial.LateTrip, LeastSeconds, Hour)))];
+        Polygon band = plot.Add.Polygon(
+            [.. soon.Concat(late.Reverse()).Select(point => new Coordinates(Log(point.X), Log(point.Y)))]);
         band.FillColor = ChartStyle.Orange.WithOpacity(0.35);
         band.LineWidth = 0;
         band.LegendText = "may trip";
-        Line(plot, new StartLine($"{circuit.BreakerText} trips, soonest", ChartStyle.Vermilion, []), [.. soon.Select(point => (Log(point.X), Log(point.Y)))]);
+        Line(
+            plot,
+            new StartLine($"{circuit.BreakerText} trips, soonest", ChartStyle.Vermilion, []),
+            [.. soon.Select(point => (Log(point.X), Log(point.Y)))]);
         (double Multiple, double Seconds)[] limits = Breakers.Of(circuit.Curve).MustTrip;
-        Markers marks = plot.Add.Markers(limits.Select(limit => new Coordinates(Log(limit.Multiple * rated), Log(limit.Seconds))).ToArray(), MarkerShape.FilledDiamond, 14, ChartStyle.Black);
+        Markers marks = plot.Add.Markers(
+            limits.Select(limit => new Coordinates(Log(limit.Multiple * rated), Log(limit.Seconds))).ToArray(),
+            MarkerShape.FilledDiamond,
+            14,
+            ChartStyle.Black);
         marks.LegendText = "has tripped by then";
         foreach (StartLine line in lines)
         {
@@ -71,7 +84,9 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
         }
 
         plot.Axes.Bottom.TickGenerator = Ticks([1, 2, 5, 10, 20, 50, 100, 200, 500, 1000], value => $"{value:0}");
-        plot.Axes.Left.TickGenerator = Ticks([0.01, 0.1, 1, 10, 60, 600, 3600], value => value < 60 ? $"{value} s" : value < 3600 ? $"{value / 60:0} min" : "1 h");
+        plot.Axes.Left.TickGenerator = Ticks(
+            [0.01, 0.1, 1, 10, 60, 600, 3600],
+            value => value < 60 ? $"{value} s" : value < 3600 ? $"{value / 60:0} min" : "1 h");
         plot.XLabel("A rms", Text);
         plot.Axes.Bottom.Label.Bold = false;
         double least = lines.Min(line => line.Course[^1].Amperes);
@@ -120,7 +135,11 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
         double step = course[1].Seconds - course[0].Seconds;
         double running = course[^1].Amperes;
         yield return (running, Hour);
-        foreach (IGrouping<double, int> level in course.Select((point, i) => (point.Amperes, i)).GroupBy(pair => pair.Amperes, pair => pair.i).Where(level => level.Key > running).OrderBy(level => level.Key))
+        IEnumerable<IGrouping<double, int>> levels = course.Select((point, i) => (point.Amperes, i))
+            .GroupBy(pair => pair.Amperes, pair => pair.i)
+            .Where(level => level.Key > running)
+            .OrderBy(level => level.Key);
+        foreach (IGrouping<double, int> level in levels)
         {
             yield return (level.Key, Math.Max(LeastSeconds, step * course.Count(point => point.Amperes >= level.Key)));
         }

@@ -31,7 +31,10 @@ internal static class TextPage
                 .AddColumn(new GridColumn().Padding(0, 0, 0, 0));
             foreach (Finding finding in section.Findings)
             {
-                grid.AddRow(MarkOf(finding.Outcome), Markup.Escape(finding.What), $"{Markup.Escape(finding.Working)} [grey]({Markup.Escape(finding.Source.ToString())})[/]");
+                grid.AddRow(
+                    MarkOf(finding.Outcome),
+                    Markup.Escape(finding.What),
+                    $"{Markup.Escape(finding.Working)} [grey]({Markup.Escape(finding.Source.ToString())})[/]");
             }
 
             console.Write(grid);
@@ -60,7 +63,11 @@ internal static class TextPage
         if (advice.Judgement.HasSettings)
         {
             Paragraph(console, width, "     ", string.Join(" | ", advice.Judgement.Lines.Append("save")));
-            Paragraph(console, width, "     ", "a line each; then 'teach' with the real tool, which finds these levels on the real line");
+            Paragraph(
+                console,
+                width,
+                "     ",
+                "a line each; then 'teach' with the real tool, which finds these levels on the real line");
         }
         else
         {
@@ -71,7 +78,8 @@ internal static class TextPage
     private static void WriteVerdict(IAnsiConsole console, Advice advice, int width)
     {
         console.WriteLine();
-        console.MarkupLine(advice.Judgement.Fits ? $"[bold green]{Markup.Escape(advice.Verdict)}[/]" : $"[bold red]{advice.Verdict}[/]");
+        console.MarkupLine(
+            advice.Judgement.Fits ? $"[bold green]{Markup.Escape(advice.Verdict)}[/]" : $"[bold red]{advice.Verdict}[/]");
         if (!advice.Judgement.Fits)
         {
             console.WriteLine(advice.Heading);

@@ -24,7 +24,9 @@ internal static class SensorText
     /// <returns>The turns.</returns>
     public static int Turns(string text, SensorModel sensor) =>
         !int.TryParse(text, out int turns) || !SettingsTable.Row(SettingId.Turns).Allows(turns)
-            ? throw new UserException($"--turns {text} is not allowed: {FirmwareText.Of(output => ValueText.Range(output, SettingsTable.Row(SettingId.Turns)))}.")
+            ? throw new UserException(
+                $"--turns {text} is not allowed: "
+                + $"{FirmwareText.Of(output => ValueText.Range(output, SettingsTable.Row(SettingId.Turns)))}.")
         : turns > 1 && sensor.Kind == SensorKind.Hall
             ? throw new UserException("--turns is for a transformer: the tool's wire goes through a Hall sensor once.")
         : turns;

@@ -12,7 +12,8 @@ internal sealed class Teaching
 {
     private const double Milli = 0.001;
 
-    private static readonly SettingId[] s_printed = [SettingId.SensorGain, SettingId.Turns, SettingId.Noise, SettingId.StopBelow, SettingId.StartAt];
+    private static readonly SettingId[] s_printed =
+        [SettingId.SensorGain, SettingId.Turns, SettingId.Noise, SettingId.StopBelow, SettingId.StartAt];
 
     /// <summary>Teaches.</summary>
     /// <param name="order">The order.</param>
@@ -49,7 +50,11 @@ internal sealed class Teaching
         SettingsDraft draft = new(shop.Settings);
         draft[SettingId.Noise] = noise;
         SettingValues wanted = SettingsOnPc.Checked(draft, shop.Gate);
-        Lines = [.. SettingsOnPc.Order(new SettingsDraft(new SettingValues()), wanted, shop.Gate, s_printed).Select(id => Line(id, wanted[id]))];
+        Lines =
+        [
+            .. SettingsOnPc.Order(new SettingsDraft(new SettingValues()), wanted, shop.Gate, s_printed)
+                .Select(id => Line(id, wanted[id])),
+        ];
         StartAtMilliamperes = shop.Settings[SettingId.StartAt];
         StopBelowMilliamperes = shop.Settings[SettingId.StopBelow];
     }
@@ -79,7 +84,10 @@ internal sealed class Teaching
     public IReadOnlyList<string> Lines { get; }
 
     private static IEnumerable<string> SensorLines(Order order) =>
-        [Line(SettingId.SensorGain, (int)Math.Round(order.Sensor.MillivoltsPerAmpere / Milli)), Line(SettingId.Turns, order.Turns)];
+        [
+            Line(SettingId.SensorGain, (int)Math.Round(order.Sensor.MillivoltsPerAmpere / Milli)),
+            Line(SettingId.Turns, order.Turns),
+        ];
 
     private static string Line(SettingId id, int value) => SettingsTable.Row(id).Name + id switch
     {

@@ -64,7 +64,8 @@ internal sealed class YearStudy
         // The line as it is taught; the tool shows three times as much, the least that is not refused.
         int quiet = Greatest(new Line(rate, Bench.Hertz, kind, 1, random, bench.Recording));
         SettingValues delivered = new();
-        TaughtLevels taught = new(quiet, quiet, quiet * TaughtLevels.ToolOverQuiet, delivered[SettingId.StartAt], delivered[SettingId.StopBelow]);
+        TaughtLevels taught = new(
+            quiet, quiet, quiet * TaughtLevels.ToolOverQuiet, delivered[SettingId.StartAt], delivered[SettingId.StopBelow]);
         CoreDecider decider = new(taught.StartAt, taught.StopBelow, quiet);
         Line line = new(rate, Bench.Hertz, kind, Grown, random, bench.Recording);
         int[] readings = new int[Line.MostReadings];

@@ -99,7 +99,7 @@ public class ProjectPlacesTests
                 .Select(item => Path.GetDirectoryName(PathIn(path, item))))
             .ToHashSet();
         return rooms.Where(room => room.IsDeviceOnly && !compiled.Contains(Repository.PathOf(room.Folder)))
-            .Select(room => $"{room.Folder}: not tried by a project in tests, which compiles it against fakes as tests/board does");
+            .Select(room => $"{room.Folder}: not tried by a project in tests, which compiles it against fakes as tests/board");
     }
 
     private static bool IsProduct(string path) =>

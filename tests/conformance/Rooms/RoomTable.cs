@@ -42,7 +42,8 @@ internal static class RoomTable
             [Room.Top] = ["Commands"],
             ["Commands"] =
             [
-                "Board", "Charts", "Days", "Days/Json", "Errors", "Live", "Live/Picture", "Live/Serve", "Shop", "Soak", "Terminal",
+                "Board", "Charts", "Days", "Days/Json", "Errors", "Live", "Live/Picture", "Live/Serve", "Shop", "Soak",
+                "Terminal",
             ],
             ["Live/Picture"] = ["Board", "Live", "Shop", "Terminal"],
             ["Live/Serve"] = ["Board", "Errors", "Live", "Terminal"],

@@ -17,13 +17,15 @@ public class RoomTests
 
     [TestMethod]
     [DynamicData(nameof(All))]
-    public void EveryNameStandsForSomething(string room) => Findings.AssertNone(RoomCompiler.Compile(RoomOf(room)).GetDiagnostics()
+    public void EveryNameStandsForSomething(string room) => Findings.AssertNone(
+        RoomCompiler.Compile(RoomOf(room)).GetDiagnostics()
         .Where(found => found.Severity == DiagnosticSeverity.Error && found.Id != WrittenByGenerator)
         .Select(found => found.ToString()));
 
     [TestMethod]
     [DynamicData(nameof(All))]
-    public void NothingIsUsedThatIsNotAllowed(string room) => Findings.AssertNone(RoomRule.NotAllowed(RoomOf(room), UsesOf(room)));
+    public void NothingIsUsedThatIsNotAllowed(string room) =>
+        Findings.AssertNone(RoomRule.NotAllowed(RoomOf(room), UsesOf(room)));
 
     [TestMethod]
     [DynamicData(nameof(All))]

@@ -14,7 +14,8 @@ public sealed class AboutWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        console.Output.Text("nanoDustSwitch ").Text(ProductVersion.Text).Text(", starts a shop vacuum when a tool draws current. MIT licence.").End();
+        console.Output.Text("nanoDustSwitch ").Text(ProductVersion.Text)
+            .Text(", starts a shop vacuum when a tool draws current. MIT licence.").End();
         console.Say("No safety device: it isolates nothing and is no emergency stop.");
     }
 }

@@ -6,6 +6,7 @@ namespace NanoDustSwitch.Firmware;
 public sealed class CalibrateWord : Word
 {
     private const int LeastMilliamperes = 1000;
+    private const int MostMilliamperes = 100000;
 
     private readonly DetectionCore _core;
     private readonly SettingsDesk _desk;
@@ -26,7 +27,9 @@ public sealed class CalibrateWord : Word
     {
         TextOutput output = console.Output;
         int known;
-        if (!ValueParser.TryParse(SettingsTable.Row(SettingId.StartAt), rest, out known) || known < LeastMilliamperes || known > 100000)
+        if (!ValueParser.TryParse(SettingsTable.Row(SettingId.StartAt), rest, out known)
+            || known < LeastMilliamperes
+            || known > MostMilliamperes)
         {
             console.Say("Say what a meter shows, for example 'calibrate 8.3 A': 1 to 100 A, a heater is best.");
             return;
@@ -43,7 +46,8 @@ public sealed class CalibrateWord : Word
         long gain = _desk.InUse[SettingId.SensorGain] * (long)seen / known;
         if (gain < row.Least || gain > row.Greatest)
         {
-            output.Text("The sensor shows ").Amperes(seen).Text("; that cannot be ").Amperes(known).Text(". Look at turns and sensor first.").End();
+            output.Text("The sensor shows ").Amperes(seen).Text("; that cannot be ").Amperes(known)
+                .Text(". Look at turns and sensor first.").End();
             return;
         }
 

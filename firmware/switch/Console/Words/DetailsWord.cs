@@ -44,20 +44,24 @@ public sealed class DetailsWord : Word
                     .Text(core.IsWindowValid ? "valid" : "not valid").End();
                 return true;
             case 1:
-                output.Column("mean", Column).Fixed(core.MeanMillivolts, 3).Text(" V, resting ").Fixed(core.MidpointMillivolts, 3).Text(" V").End();
+                output.Column("mean", Column).Fixed(core.MeanMillivolts, 3).Text(" V, resting ")
+                    .Fixed(core.MidpointMillivolts, 3).Text(" V").End();
                 return true;
             case 2:
-                output.Column("converter", Column).Text("0 to ").Number(_board.FullScale).Text(", ").Number(_board.MicrovoltsACount).Text(" uV a count").End();
+                output.Column("converter", Column).Text("0 to ").Number(_board.FullScale).Text(", ")
+                    .Number(_board.MicrovoltsACount).Text(" uV a count").End();
                 return true;
             case 3:
-                output.Column("sensor", Column).Fixed(_settings[SettingId.SensorGain] * (long)_settings[SettingId.Turns], 3).Text(" mV/A with its turns").End();
+                long gain = _settings[SettingId.SensorGain] * (long)_settings[SettingId.Turns];
+                output.Column("sensor", Column).Fixed(gain, 3).Text(" mV/A with its turns").End();
                 return true;
             case 4:
                 output.Column("starts", Column).Number(core.Vacuum.Starts.Total).Text(" since boot, ")
                     .Number(core.Vacuum.Starts.InLastMinute(_bucket.EndTime)).Text(" in the last minute").End();
                 return true;
             case 5:
-                output.Column("lost", Column).Number(console.Output.Dropped).Text(" bytes of output, ").Number(core.Notices.Lost).Text(" notices").End();
+                output.Column("lost", Column).Number(console.Output.Dropped).Text(" bytes of output, ")
+                    .Number(core.Notices.Lost).Text(" notices").End();
                 return true;
             default:
                 return false;

@@ -23,6 +23,7 @@ public sealed class FilterWord : Word
             return;
         }
 
-        console.Output.Fixed(_hours.FilterSeconds / 360, 1).Text(" h since the filter was looked at; 'filter done' after the next look.").End();
+        console.Output.Fixed(_hours.FilterSeconds / 360, 1)
+            .Text(" h since the filter was looked at; 'filter done' after the next look.").End();
     }
 }
