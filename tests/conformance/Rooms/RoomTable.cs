@@ -11,7 +11,7 @@ internal static class RoomTable
     [
         new("detection-core/DetectionCore.csproj", [], new()
         {
-            [Room.Top] = ["Faults", "Notices", "Readings", "Settings", "State", "Swing", "Vacuum"],
+            [Room.Top] = ["Faults", "Notices", "Readings", "Settings", "State", "Swing", "Units", "Vacuum"],
             ["Faults"] = ["Notices", "Readings", "Settings", "State", "Swing", "Units"],
             ["Readings"] = ["Units"],
             ["Swing"] = ["Readings", "State"],
