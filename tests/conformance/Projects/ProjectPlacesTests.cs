@@ -49,7 +49,7 @@ public class ProjectPlacesTests
     {
         var solution = Repository.ReadText(Repository.Solution).Replace('\\', '/');
         return projects.Where(path => !solution.Contains($"\"{path}\"", StringComparison.Ordinal))
-            .Select(path => $"{path}: not in {Repository.Solution} (dotnet sln add {path})");
+            .Select(path => $"{path}: not in {Repository.Solution}; copy another project's lines, 'dotnet sln add' writes more");
     }
 
     private static IEnumerable<string> NotInTheTable(IEnumerable<string> projects) => projects
