@@ -110,7 +110,10 @@ internal static class ActTable
         ByHand((person, _, _) => act(person.Shop), _ => told, _ => mark);
 
     private static ActRow Befalls(
-        Action<VirtualShop, DayStep, long> act, Func<DayStep, string> told, Func<DayStep, string> mark, params string[] members) =>
+        Action<VirtualShop, DayStep, long> act,
+        Func<DayStep, string> told,
+        Func<DayStep, string> mark,
+        params string[] members) =>
         new(Who.Shop, (person, step, now) => act(person.Shop, step, now), told, mark, members);
 
     private static ActRow Befalls(Action<VirtualShop, long> act, string told, string mark = "") =>
