@@ -1,3 +1,5 @@
+using NanoDustSwitch.Simulator.Days;
+
 namespace NanoDustSwitch.SystemTests;
 
 /// <summary>An act without a row would end the first day that has it.</summary>
