@@ -39,8 +39,7 @@ internal sealed class SeriesSums
         double[] delays = [.. _days.SelectMany(day => day.Delays)];
         long[] bad = [.. _days.Where(day => day.Missed + day.False > 0).Select(day => day.Seed)];
         string text = $"{_days.Count} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, "
-            + $"{_days.Sum(day => day.Faults)} "
-            + $"faults, {_days.Sum(day => day.Trips)} breaker trips; "
+            + $"{_days.Sum(day => day.Faults)} faults, {_days.Sum(day => day.Trips)} breaker trips; "
             + $"delay median {DayReport.Milliseconds(DayReport.Median(delays))}, "
             + $"worst {DayReport.Milliseconds(delays.DefaultIfEmpty(double.NaN).Max())}";
         if (Missed == 0 && Starts > 0)

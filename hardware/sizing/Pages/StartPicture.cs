@@ -53,8 +53,7 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
         Plot plot = Empty("lasts so long");
         double rated = circuit.Breaker.Amperes;
         double last = Math.Max(
-            1.3 * Breakers.Of(circuit.Curve).To * rated,
-            1.2 * lines.Max(line => line.Course.Max(point => point.Amperes)));
+            1.3 * Breakers.Of(circuit.Curve).To * rated, 1.2 * lines.Max(line => line.Course.Max(point => point.Amperes)));
         double first = 0.5 * rated;
         double[] currents = [.. Enumerable.Range(0, 400).Select(i => first * Math.Pow(last / first, i / 399.0))];
         BreakerTrial[] trials = [.. currents.Select(amperes => new BreakerTrial(circuit, Constant(amperes)))];
@@ -67,10 +66,8 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
         band.FillColor = ChartStyle.Orange.WithOpacity(0.35);
         band.LineWidth = 0;
         band.LegendText = "may trip";
-        Line(
-            plot,
-            new StartLine($"{circuit.BreakerText} trips, soonest", ChartStyle.Vermilion, []),
-            [.. soon.Select(point => (Log(point.X), Log(point.Y)))]);
+        StartLine soonest = new($"{circuit.BreakerText} trips, soonest", ChartStyle.Vermilion, []);
+        Line(plot, soonest, [.. soon.Select(point => (Log(point.X), Log(point.Y)))]);
         (double Multiple, double Seconds)[] limits = Breakers.Of(circuit.Curve).MustTrip;
         Markers marks = plot.Add.Markers(
             limits.Select(limit => new Coordinates(Log(limit.Multiple * rated), Log(limit.Seconds))).ToArray(),
