@@ -6,15 +6,9 @@ namespace NanoDustSwitch.UnitTests;
 public class SensorScaleTests
 {
     // 1 A × 23.5 mV/A × 2·√2 / 0.806 mV = 82.47 counts of swing (textbook identity); the pair keeps 0.974 of
-    // that, and 16 parts a count make it 1285.
+    // that, and 16 parts a count make it 1285: 1.285 parts a milliampere.
     [TestMethod]
-    public void OneAmpereAtTheDefaultSensor()
-    {
-        Assert.AreEqual(1285, Default().ToSwing(1000));
-    }
-
-    // 1.285 parts a milliampere.
-    [TestMethod]
+    [DataRow(1000, 1285)]
     [DataRow(1, 1)]
     [DataRow(2, 3)]
     [DataRow(3, 4)]

@@ -49,11 +49,9 @@ public class SettingsStoreTests
         Put(flash, 8, SettingId.RunOn, 8000);
         Drafts.PutInFlash(board, flash);
         SettingValues values = Load(board, fallen, false);
-        Assert.AreEqual(startAfter, values[SettingId.StartAt]);
-        Assert.AreEqual(stopAfter, values[SettingId.StopBelow]);
-        Assert.AreEqual(gainAfter, values[SettingId.SensorGain]);
-        Assert.AreEqual(turnsAfter, values[SettingId.Turns]);
-        Assert.AreEqual(8000, values[SettingId.RunOn]);
+        string levels = Texts.Row(values[SettingId.StartAt], values[SettingId.StopBelow]);
+        string rest = Texts.Row(values[SettingId.SensorGain], values[SettingId.Turns], values[SettingId.RunOn]);
+        Assert.AreEqual(Texts.Row(startAfter, stopAfter, gainAfter, turnsAfter, 8000), levels + " " + rest);
         Assert.AreEqual((int)SettingChange.Done, (int)Drafts.Gate().Check(new SettingsDraft(values)));
     }
 

@@ -87,11 +87,7 @@ public class SwingMeterTests
         meter.Low = 500;
         Feed(meter, 100, (4 * Tenth) + 17);
         meter.Restart();
-        Assert.AreEqual(50, meter.High);
-        Assert.AreEqual(500, meter.Low);
-        Assert.AreEqual(0, meter.Above);
-        Assert.AreEqual(0, meter.Below);
-        Assert.AreEqual(0, meter.Greatest);
+        Assert.AreEqual("50 500 0 0 0", Texts.Row(meter.High, meter.Low, meter.Above, meter.Below, meter.Greatest));
         Assert.IsFalse(meter.HasLeastMean);
 
         // Nor is half a tenth from before left in the sum.

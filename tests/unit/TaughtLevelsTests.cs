@@ -23,7 +23,8 @@ public class TaughtLevelsTests
         Assert.AreEqual(stop, levels.StopBelow);
     }
 
-    // A level that the slow lane found a smaller tool by is not lifted for a larger one; nor does it sink into the slow lane's own noise.
+    // A level that the slow lane found a smaller tool by is not lifted for a larger one; nor does it sink into the slow lane's own
+    // noise.
     [TestMethod]
     [DataRow(80, 50, 80, 50)]
     [DataRow(50, 20, 60, 39)]

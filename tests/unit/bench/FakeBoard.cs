@@ -66,7 +66,7 @@ internal sealed class FakeBoard : IBoard
         get { return PanelThrows ? throw new InvalidOperationException("button") : IsPressed; }
     }
 
-    /// <summary>Power comes, or the board comes back from its restart: the time begins anew and flash keeps what it has.</summary>
+    /// <summary>Power comes, or the board comes back: the time begins anew and flash keeps what it has.</summary>
     public void ComeUp()
     {
         Time = 0;

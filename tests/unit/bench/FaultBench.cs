@@ -5,7 +5,7 @@ namespace NanoDustSwitch.UnitTests;
 /// <summary>A monitor of faults on the bench, and the kinds of bucket that it looks for.</summary>
 internal sealed class FaultBench
 {
-    public readonly NoticeQueue Notices = new NoticeQueue();
+    public readonly NoticeQueue Told = new NoticeQueue();
     public readonly FaultMonitor Faults;
 
     /// <summary>Whether the window is valid, and a tool runs.</summary>
@@ -19,7 +19,7 @@ internal sealed class FaultBench
 
     public FaultBench()
     {
-        Faults = new FaultMonitor(Notices, Now);
+        Faults = new FaultMonitor(Told, Now);
     }
 
     public bool Has(Fault fault)
@@ -27,14 +27,17 @@ internal sealed class FaultBench
         return Faults[fault].IsActive;
     }
 
-    /// <summary>Readings with a spread between them, and so many failed ones among them.</summary>
-    public void Good(int failed = 0)
+    /// <summary>Buckets of readings with a spread between them, and so many failed ones among them.</summary>
+    public void Good(int failed = 0, int buckets = 1)
     {
-        Bucket bucket = New(Readings);
-        bucket.Failed = failed;
-        bucket.Least = 1575;
-        bucket.Greatest = 1577;
-        Step(bucket);
+        for (int i = 0; i < buckets; i++)
+        {
+            Bucket bucket = New(Readings);
+            bucket.Failed = failed;
+            bucket.Least = 1575;
+            bucket.Greatest = 1577;
+            Step(bucket);
+        }
     }
 
     /// <summary>Good buckets until a fault ends.</summary>

@@ -15,12 +15,6 @@ internal sealed class FinderBench
     private readonly Bucket _bucket = new Bucket();
     private int _at;
 
-    /// <summary>Levels and noise as swings in sixteenths of a count.</summary>
-    public void Use(int startAt, int stopBelow, int noise)
-    {
-        Finder.Use(startAt, stopBelow, noise, 1, false);
-    }
-
     /// <summary>The line rests.</summary>
     public void Quiet(int buckets)
     {
@@ -51,32 +45,14 @@ internal sealed class FinderBench
     public int BucketsToStart(int swing, int most)
     {
         _at = 0;
-        for (int i = 1; i <= most; i++)
-        {
-            GoOn(swing, 1);
-            if (Finder.IsRunning)
-            {
-                return i;
-            }
-        }
-
-        return -1;
+        return BucketsUntil(true, swing, most);
     }
 
     /// <summary>The sine goes on at another swing until no tool is found any more.</summary>
     /// <returns>Buckets that it took; -1 when it is found for so many.</returns>
     public int BucketsToStop(int swing, int most)
     {
-        for (int i = 1; i <= most; i++)
-        {
-            GoOn(swing, 1);
-            if (!Finder.IsRunning)
-            {
-                return i;
-            }
-        }
-
-        return -1;
+        return BucketsUntil(false, swing, most);
     }
 
     /// <summary>One bucket lies off the rest.</summary>
@@ -88,6 +64,20 @@ internal sealed class FinderBench
     public void Empty()
     {
         Add(0, 0);
+    }
+
+    private int BucketsUntil(bool isRunning, int swing, int most)
+    {
+        for (int i = 1; i <= most; i++)
+        {
+            GoOn(swing, 1);
+            if (Finder.IsRunning == isRunning)
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     private static int Round(double value)

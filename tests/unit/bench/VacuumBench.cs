@@ -15,6 +15,13 @@ internal sealed class VacuumBench
         Watch = new VacuumWatch(Now);
     }
 
+    /// <summary>The relay closes or opens, and the line shows a current for a time.</summary>
+    public void Switch(bool closed, int milliamperes, int milliseconds)
+    {
+        Watch.NoteRelay(closed, Now);
+        Run(milliamperes, milliseconds);
+    }
+
     /// <summary>The line shows a current for a time.</summary>
     public void Run(int milliamperes, int milliseconds)
     {

@@ -6,7 +6,8 @@ namespace NanoDustSwitch.UnitTests;
 /// <summary>The plain words in which the tests write states and events.</summary>
 internal static class Words
 {
-    private static readonly string[] s_states = { "idle", "starting", "following", "running on", "by hand", "awaiting stop", "held", "faulted" };
+    private static readonly string[] s_states =
+        { "idle", "starting", "following", "running on", "by hand", "awaiting stop", "held", "faulted" };
 
     private static readonly string[] s_events =
     {
