@@ -103,16 +103,17 @@ public class FaultMonitorTests
     }
 
     [TestMethod]
-    [DataRow(0)]
-    [DataRow(1)]
-    [DataRow(2)]
-    [DataRow(3)]
-    public void TenSecondsOfGoodReadingsEndASensorsFaultButTheFourthInAnHourStaysUntilCleared(int fault)
+    [DataRow((int)Fault.SensorAtRail, 0, 100, 0)]
+    [DataRow((int)Fault.MidpointOut, 900, 500, 1)]
+    [DataRow((int)Fault.SensorFrozen, 1576, 2010, 0)]
+    [DataRow((int)Fault.ConverterFails, -1, 500, 0)]
+    public void TenSecondsOfGoodReadingsEndASensorsFaultButTheFourthInAnHourStaysUntilCleared(
+        int fault, int reading, int milliseconds, int noise)
     {
         CoreBench bench = CoreBench.Ready();
         for (int i = 0; i < 3; i++)
         {
-            Provoke(bench, (Fault)fault);
+            bench.Stand(reading, milliseconds, noise);
             CheckHeldOff(bench, (Fault)fault);
             bench.Run(Idle, 9700);
             Assert.IsTrue(bench.IsFaulted((Fault)fault));
@@ -121,7 +122,7 @@ public class FaultMonitorTests
             bench.Run(Idle, 7000);
         }
 
-        Provoke(bench, (Fault)fault);
+        bench.Stand(reading, milliseconds, noise);
         Assert.IsTrue(bench.Core.Faults[(Fault)fault].IsLatched);
         bench.Run(Idle, 60000);
         Assert.IsTrue(bench.IsFaulted((Fault)fault));
@@ -134,9 +135,9 @@ public class FaultMonitorTests
     public void AFaultSeenAgainWithinTenSecondsCountsThemAnewAndIsToldOnce()
     {
         CoreBench bench = CoreBench.Ready();
-        Provoke(bench, Fault.ConverterFails);
+        bench.Stand(-1, 500);
         bench.Run(Idle, 9000);
-        Provoke(bench, Fault.ConverterFails);
+        bench.Stand(-1, 500);
         bench.Run(Idle, 9000);
         Assert.IsTrue(bench.IsFaulted(Fault.ConverterFails));
         Assert.AreEqual(1, bench.Core.Faults[Fault.ConverterFails].Times);
@@ -172,25 +173,6 @@ public class FaultMonitorTests
         Assert.IsTrue(monitor.HoldsOff);
         monitor.Clear(4000);
         Assert.IsFalse(monitor.HoldsOff);
-    }
-
-    private static void Provoke(CoreBench bench, Fault fault)
-    {
-        switch (fault)
-        {
-            case Fault.SensorAtRail:
-                bench.Stand(0, 100);
-                break;
-            case Fault.MidpointOut:
-                bench.Stand(900, 500, 1);
-                break;
-            case Fault.SensorFrozen:
-                bench.Stand(1576, 2010);
-                break;
-            default:
-                bench.Stand(-1, 500);
-                break;
-        }
     }
 
     private static void CheckHeldOff(CoreBench bench, Fault fault)

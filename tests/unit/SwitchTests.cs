@@ -443,10 +443,7 @@ public class SwitchTests
     public void ASettingThatFellBackIsLogged()
     {
         SwitchBench bench = new SwitchBench();
-        int[] flash = new int[2];
-        flash[0] = (int)SettingId.Turns;
-        flash[1] = 99;
-        Drafts.PutInFlash(bench.Board, flash);
+        Drafts.PutInFlash(bench.Board, (int)SettingId.Turns, 99);
         bench.Boot();
         Assert.AreEqual(1, bench.Switch.Settings[SettingId.Turns]);
         Assert.AreEqual(1, bench.Logged(LogKind.FellBack));

@@ -1,4 +1,3 @@
-using System.Text;
 using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Days;
@@ -81,11 +80,6 @@ public sealed class BurstTests
     {
         Rig rig = new(new PcBoard(new TriangleLine(), pace.Clock(1), FlashImage.Blank(), pace.Time(1)));
         rig.RunUntil(2_000_000);
-        rig.Board.Serial.TakeSent();
-        rig.Board.Serial.Type("record\r");
-        rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));
-        rig.Board.Serial.Type(" ");
-        rig.RunUntilAnswered();
-        return [.. Encoding.ASCII.GetString(rig.Board.Serial.TakeSent()).Split('\n').Select(line => line.TrimEnd('\r'))];
+        return [.. rig.Record(() => rig.Run(seconds)).Split('\n').Select(line => line.TrimEnd('\r'))];
     }
 }

@@ -1,6 +1,5 @@
 using NanoDustSwitch.Inspector.Port;
 using NanoDustSwitch.Simulator.Terminal;
-using Spectre.Console;
 
 namespace NanoDustSwitch.SystemTests.Port;
 
@@ -72,22 +71,12 @@ public sealed class WatchPictureTests
 
     private static string[] Draw(int width, int height, string? trouble, params string[] lines)
     {
-        using StringWriter text = new() { NewLine = "\n" };
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = AnsiSupport.No,
-            ColorSystem = ColorSystemSupport.NoColors,
-            Out = new AnsiConsoleOutput(text),
-        });
-        console.Profile.Width = width;
-        console.Profile.Height = height;
         WatchPicture picture = new("/dev/ttyUSB0", Glyphs.For(isUnicode: true));
         foreach (string line in lines)
         {
             picture.Take(WatchLine.Parse(line)!);
         }
 
-        console.Write(picture.Draw(width, height, trouble));
-        return text.ToString().TrimEnd('\n').Split('\n');
+        return BuiltProgram.Drawn(width, height, picture.Draw(width, height, trouble)).TrimEnd('\n').Split('\n');
     }
 }

@@ -10,10 +10,12 @@ public sealed class WatchStreamTests
 {
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(20);
 
+    [TestInitialize]
+    public void Begin() => ServedConsole.SkipWhereThereIsNone();
+
     [TestMethod]
     public void Ten_lines_a_second_come_and_the_board_is_at_its_prompt_afterwards()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using PortBoard board = new();
         List<WatchLine> lines = [];
         using (WatchStream stream = new(board.Name))
@@ -35,7 +37,6 @@ public sealed class WatchStreamTests
     [TestMethod]
     public void A_cable_that_is_pulled_is_waited_for()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using PortBoard board = new();
         using WatchStream stream = new(board.Name);
         Assert.IsTrue(Comes(() => stream.Next() is not null));
@@ -49,7 +50,6 @@ public sealed class WatchStreamTests
     [TestMethod]
     public void A_board_that_restarts_is_watched_again()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using PortBoard board = new();
         using WatchStream stream = new(board.Name);
         Assert.IsTrue(Comes(() => stream.Next() is var (_, line) && line.Seconds > 3));
@@ -60,7 +60,6 @@ public sealed class WatchStreamTests
     [TestMethod]
     public void Damaged_lines_are_left_out_and_many_of_them_begin_it_anew()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using PortBoard board = new();
         using WatchStream stream = new(board.Name);
         board.OnTheWay = text => text.Replace("idle", "id");

@@ -10,19 +10,9 @@ internal static class Cli
     /// <returns>The text on one line.</returns>
     public static string Unfolded(string output) => string.Join(' ', output.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
-    /// <summary>Runs it.</summary>
-    /// <param name="args">What is typed behind its name.</param>
-    /// <returns>Exit code, output, and what it complains of.</returns>
     public static (int Code, string Output, string Complaint) Run(params string[] args)
     {
-        string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        System.Diagnostics.ProcessStartInfo start = new(host, [typeof(ReplaySource).Assembly.Location, .. args])
-        {
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-            UseShellExecute = false,
-        };
-        using System.Diagnostics.Process process = System.Diagnostics.Process.Start(start)!;
+        using System.Diagnostics.Process process = BuiltProgram.Start(typeof(ReplaySource), args);
         Task<string> complaint = process.StandardError.ReadToEndAsync();
         string output = process.StandardOutput.ReadToEnd();
         process.WaitForExit();

@@ -29,9 +29,7 @@ internal sealed class RecordedDay
         day.Shop.HasVacuumSensor = random.Next(3) == 0;
         long end = (long)(minutes * 60e6);
         day.Steps = [.. day.Steps.Concat(Troubles(random, end)).OrderBy(step => step.At)];
-        VirtualShop built = ShopBuilder.Build(day, seed);
-        Person person = new(day, seed, built, []);
-        Rig rig = new(new PcBoard(new ShopLine(built, person), day.Pace.Clock(seed), FlashImage.Blank(), day.Pace.Time(seed)));
+        (_, Person person, Rig rig) = ShopRig.Build(day, seed);
         rig.RunUntil(2_000_000);
         rig.Ask(shop.Gain);
         rig.Ask("stop-below 0.02");
@@ -40,18 +38,16 @@ internal sealed class RecordedDay
         rig.Ask($"run-on {random.Next(0, 12)}");
         rig.Ask(day.Shop.HasVacuumSensor ? "vacuum-turns 1" : "confirm 2");
         rig.RunUntil(2_000_000 + random.Next(20_000_000));
-        rig.Board.Serial.TakeSent();
-        rig.Board.Serial.Type("record\r");
-        while (rig.Board.ShopTime < end)
+        string sent = rig.Record(() =>
         {
-            rig.Board.IsButtonDown = person.IsPressing(rig.Board.ShopTime);
-            rig.Step();
-            _board.Add(Decision.Of(rig.Switch.BucketEnd, rig.Switch.Core));
-        }
-
-        rig.Board.Serial.Type(" ");
-        rig.RunUntilAnswered();
-        Recording = BoardRecording.Parse(SentText.Of(rig.Board.Serial.TakeSent()).Split('\n'), $"day {seed}");
+            while (rig.Board.ShopTime < end)
+            {
+                rig.Board.IsButtonDown = person.IsPressing(rig.Board.ShopTime);
+                rig.Step();
+                _board.Add(Decision.Of(rig.Switch.BucketEnd, rig.Switch.Core));
+            }
+        });
+        Recording = BoardRecording.Parse(sent.Split('\n'), $"day {seed}");
         Recording.Replay((at, core) => _replayed.Add(Decision.Of(at, core)));
         Name = shop.ToString();
     }

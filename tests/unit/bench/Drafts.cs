@@ -47,7 +47,7 @@ internal static class Drafts
     /// <summary>Writes a slot of settings as a firmware would that keeps no rules.</summary>
     /// <param name="board">The board.</param>
     /// <param name="numbersAndValues">Number and value of a setting, number and value of the next.</param>
-    public static void PutInFlash(IBoard board, int[] numbersAndValues)
+    public static void PutInFlash(IBoard board, params int[] numbersAndValues)
     {
         SlotPair pair = new SlotPair(new SafeBoard(board), Slots.Settings);
         int at = SlotPair.Head;
