@@ -7,8 +7,6 @@ namespace NanoDustSwitch.SystemTests;
 [TestClass]
 public sealed class BoxTestTests
 {
-    public TestContext TestContext { get; set; } = null!;
-
     [TestMethod]
     public void The_sheet_has_its_rows_in_order_and_the_relay_is_fed_for_two_seconds_after_a_yes()
     {
@@ -22,7 +20,6 @@ public sealed class BoxTestTests
         Assert.IsTrue(bench.Shop.IsRelayClosed);
         bench.Run(1);
         Assert.IsFalse(bench.Shop.IsRelayClosed);
-        TestContext.WriteLine(bench.Said);
 
         string[] rows =
         [
@@ -155,7 +152,6 @@ public sealed class BoxTestTests
         Workbench bench = AtQuestion(isHeld: true);
         bench.Type("yes");
         bench.Run(3);
-        TestContext.WriteLine(bench.Said);
         StringAssert.Contains(bench.Said, "relay             was held off, see 'why'");
         Assert.IsFalse(bench.WasFed);
         Assert.AreEqual(Detection.VacuumState.Held, bench.Switch.Core.Vacuum.State);

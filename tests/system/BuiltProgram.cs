@@ -53,15 +53,25 @@ internal static class BuiltProgram
         string command = $"trap : INT; stty cols {columns} rows 24; TERM={terminal} {program}; echo exit code $?";
         using Process process = Open("script", ["-qc", command, "/dev/null"]);
         using Timer watchdog = Watchdog(process);
+        string shown = Until(ready, process.StandardOutput.Read);
+        process.StandardInput.Write(typed);
+        process.StandardInput.Flush();
+        return shown + process.StandardOutput.ReadToEnd();
+    }
+
+    /// <summary>Reads characters until a text has come, or the end.</summary>
+    /// <param name="wanted">The text.</param>
+    /// <param name="read">Gives the next character; negative at the end.</param>
+    /// <returns>All that has come.</returns>
+    public static string Until(string wanted, Func<int> read)
+    {
         StringBuilder shown = new();
-        while (!shown.ToString().Contains(ready) && process.StandardOutput.Read() is var next && next >= 0)
+        while (!shown.ToString().Contains(wanted) && read() is var next && next >= 0)
         {
             shown.Append((char)next);
         }
 
-        process.StandardInput.Write(typed);
-        process.StandardInput.Flush();
-        return shown.Append(process.StandardOutput.ReadToEnd()).ToString();
+        return shown.ToString();
     }
 
     /// <summary>What a picture looks like on a terminal without colours.</summary>

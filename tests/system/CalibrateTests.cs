@@ -9,8 +9,6 @@ public sealed class CalibrateTests
     private const double DeliveredGain = 23.5;
     private const string OneToHundred = @"1 to 100 A, a heater is best\.";
 
-    public TestContext TestContext { get; set; } = null!;
-
     [TestMethod]
     [DataRow(23.5, 8.0)]
     [DataRow(20.0, 8.0)]
@@ -30,7 +28,6 @@ public sealed class CalibrateTests
         StringAssert.Contains(bench.Said, "Set it? (yes or no) ");
         Assert.AreEqual(DeliveredGain, Gain(bench), 0.001);
         bench.Type("yes");
-        TestContext.WriteLine(bench.Said);
         StringAssert.Contains(bench.Said, "Set (not saved yet).");
         Assert.AreEqual(gain, Gain(bench), 0.02 * gain);
 
@@ -56,8 +53,13 @@ public sealed class CalibrateTests
     [DataRow("", 8.0, "calibrate 10 A", "no", @"Nothing was changed\.")]
 
     // Where the sensor could not show start-at any more.
-    [DataRow("start-at 12", 14.0, "calibrate 5 A", "yes", "start-at would be more than the sensor can show with its gain and turns: "
-        + @"25\.49 A at most now; nothing was changed\.")]
+    [DataRow(
+        "start-at 12",
+        14.0,
+        "calibrate 5 A",
+        "yes",
+        "start-at would be more than the sensor can show with its gain and turns: "
+            + @"25\.49 A at most now; nothing was changed\.")]
     public void It_is_refused_and_nothing_is_set(string before, double amperes, string line, string? answer, string said)
     {
         Workbench bench = new();

@@ -43,13 +43,8 @@ public sealed class ServeTests
         using ServedConsole served = new();
         using FileStream file = new(served.Name, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite, bufferSize: 0);
         file.Write("run-on 8\r"u8);
-        StringBuilder shown = new();
-        while (!shown.ToString().EndsWith("yet)\r\n> ") && file.ReadByte() is var next && next >= 0)
-        {
-            shown.Append((char)next);
-        }
-
-        StringAssert.EndsWith(shown.ToString(), " Type help.\r\n> run-on 8\r\nrun-on 8 s (not saved yet)\r\n> ");
+        StringAssert.EndsWith(
+            BuiltProgram.Until("yet)\r\n> ", file.ReadByte), " Type help.\r\n> run-on 8\r\nrun-on 8 s (not saved yet)\r\n> ");
         served.Quit();
     }
 
@@ -92,14 +87,8 @@ public sealed class ServeTests
         using ServedConsole served = new();
         using Process program = StartTerminalProgram(served.Name);
         program.StandardInput.Write("\rabout\rrun-on 999\r");
-        StringBuilder shown = new();
-        while (!shown.ToString().Contains("run-on cannot be 999; allowed is 0 s to 3 min.\r\n> "))
-        {
-            int next = program.StandardOutput.Read();
-            Assert.AreNotEqual(-1, next, shown.ToString());
-            shown.Append((char)next);
-        }
-
+        const string Wanted = "run-on cannot be 999; allowed is 0 s to 3 min.\r\n> ";
+        StringAssert.Contains(BuiltProgram.Until(Wanted, program.StandardOutput.Read), Wanted);
         program.Kill();
         served.Quit();
     }

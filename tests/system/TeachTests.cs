@@ -14,8 +14,6 @@ public sealed class TeachTests
     // How far a teaching goes: through so many of its places where it waits, in this order.
     private static readonly string[] s_places = ["ready?", "quiet line", "wait for tool", "tool", "vacuum?", "vacuum", "store?"];
 
-    public TestContext TestContext { get; set; } = null!;
-
     public static IEnumerable<object[]> Places => s_places.Select(place => new object[] { place });
 
     public static IEnumerable<object[]> Steps =>
@@ -35,7 +33,6 @@ public sealed class TeachTests
         Assert.AreEqual(AsDelivered, bench.SavedLevels);
 
         bench.Type("yes");
-        TestContext.WriteLine(bench.Said);
         StringAssert.Contains(bench.Said, "Set and saved.");
         string levels = bench.Levels;
         Assert.AreNotEqual(AsDelivered, levels);
@@ -164,7 +161,6 @@ public sealed class TeachTests
         bench.Run(1);
         GoTo(bench, "vacuum?", amperes: 0.6);
         bench.Type("no");
-        TestContext.WriteLine(bench.Said);
         bench.AssertSaid(@"The tool shows 0\.\d\d A, the line without it up to 0\.\d\d A; three times that is needed\.");
         AssertUnchanged(bench, "Too close to be told apart");
     }
@@ -176,7 +172,6 @@ public sealed class TeachTests
         const double RotaryTool = 0.11;
         Workbench bench = At("store?", amperes: RotaryTool);
         bench.Type("yes");
-        TestContext.WriteLine(bench.Said);
         StringAssert.Contains(bench.Said, "Set and saved.");
         Assert.IsInRange(50, 100, bench.Switch.Settings[SettingId.StartAt]);
         bench.Run(8);

@@ -250,14 +250,16 @@ public class FaultLimitsTests
     {
         int bits = FaultBits.Of(Fault.SensorAtRail) | FaultBits.Of(Fault.Noisy) | FaultBits.Of(Fault.OwnCurrent);
         bits |= 1 << FaultMonitor.Count;
-        Assert.AreEqual((int)Fault.SensorAtRail, FaultBits.Next(bits, -1));
-        Assert.AreEqual((int)Fault.Noisy, FaultBits.Next(bits, (int)Fault.SensorAtRail));
-        Assert.AreEqual((int)Fault.OwnCurrent, FaultBits.Next(bits, (int)Fault.Noisy));
-        Assert.AreEqual(-1, FaultBits.Next(bits, (int)Fault.OwnCurrent));
-        Assert.AreEqual((int)Fault.SensorAtRail, FaultBits.At(bits, 0));
-        Assert.AreEqual((int)Fault.OwnCurrent, FaultBits.At(bits, 2));
-        Assert.AreEqual(-1, FaultBits.At(bits, 3));
-        Assert.AreEqual(-1, FaultBits.At(0, 0));
+        Assert.AreEqual(
+            Texts.Row((int)Fault.SensorAtRail, (int)Fault.Noisy, (int)Fault.OwnCurrent, -1),
+            Texts.Row(
+                FaultBits.Next(bits, -1),
+                FaultBits.Next(bits, (int)Fault.SensorAtRail),
+                FaultBits.Next(bits, (int)Fault.Noisy),
+                FaultBits.Next(bits, (int)Fault.OwnCurrent)));
+        Assert.AreEqual(
+            Texts.Row((int)Fault.SensorAtRail, (int)Fault.OwnCurrent, -1, -1),
+            Texts.Row(FaultBits.At(bits, 0), FaultBits.At(bits, 2), FaultBits.At(bits, 3), FaultBits.At(0, 0)));
     }
 
     [TestMethod]

@@ -107,19 +107,12 @@ public class StateTapeTests
 
     private static bool AreSame(StateTape first, StateTape second)
     {
-        if (first.Count != second.Count)
-        {
-            return false;
-        }
-
+        bool areSame = first.Count == second.Count;
         for (int i = 0; i < first.Count; i++)
         {
-            if (first[i] != second[i])
-            {
-                return false;
-            }
+            areSame = areSame && first[i] == second[i];
         }
 
-        return true;
+        return areSame;
     }
 }

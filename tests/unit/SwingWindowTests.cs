@@ -62,18 +62,11 @@ public class SwingWindowTests
 
     // One bucket mean of eight: a power of (1 + 1/2) times its square, so a swing of its height times the root of 1.5, over two.
     [TestMethod]
-    public void OneWildBucketCountsThreeFifths()
+    public void OneWildBucketCountsThreeFifthsUntilItIsAWindowAgo()
     {
         SwingWindow window = Filled(1000);
         Feed(window, 1100);
         Assert.AreEqual(1600 * 6123 / 10000, window.Swing);
-    }
-
-    [TestMethod]
-    public void WhatIsAWindowAgoIsForgotten()
-    {
-        SwingWindow window = Filled(1000);
-        Feed(window, 1100);
         for (int i = 1; i < SwingWindow.Length; i++)
         {
             Feed(window, 1000);
@@ -147,9 +140,6 @@ public class SwingWindowTests
         Assert.AreEqual(100 * 16, window.PeakToPeak());
         Feed(window, 950);
         Assert.AreEqual(150 * 16, window.PeakToPeak());
-        Feed(window, 1000, SwingWindow.Length);
-
-        Assert.AreEqual(0, window.PeakToPeak());
     }
 
     [TestMethod]

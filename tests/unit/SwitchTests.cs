@@ -11,19 +11,13 @@ public class SwitchTests
     private const int Saw = SwitchBench.Saw;
 
     [TestMethod]
-    public void AToolStartsTheHeartbeatAndEveryStepToggles()
+    public void AToolStartsTheHeartbeatThatTogglesAtEveryStepUntilTheRunOnIsOverAndThenTheLineRestsLow()
     {
         SwitchBench bench = new SwitchBench();
         Assert.AreEqual(0, bench.TogglesIn(400));
         bench.Tool(Saw, 1000);
         Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
         Assert.AreEqual(400, bench.TogglesIn(400));
-    }
-
-    [TestMethod]
-    public void AfterTheToolTheVacuumRunsOnAndThenTheLineRestsLow()
-    {
-        SwitchBench bench = On();
         bench.Tool(NoTool, 4000);
         Assert.AreEqual(400, bench.TogglesIn(400));
         bench.Run(1000);
@@ -453,16 +447,15 @@ public class SwitchTests
     public void AShortPressSwitchesByHandAndALongPressHolds()
     {
         SwitchBench bench = new SwitchBench();
-        Press(bench, 100);
-        Assert.AreEqual("by hand", Words.Of(bench.State));
-        Press(bench, 100);
-        Assert.AreEqual("idle", Words.Of(bench.State));
-        Press(bench, 1600);
-        Assert.AreEqual("held", Words.Of(bench.State));
-        Press(bench, 100);
-        Assert.AreEqual("held", Words.Of(bench.State));
-        Press(bench, 1600);
-        Assert.AreEqual("idle", Words.Of(bench.State));
+        int[] milliseconds = Texts.Numbers("100 100 1600 100 1600");
+        string states = "";
+        for (int i = 0; i < milliseconds.Length; i++)
+        {
+            Press(bench, milliseconds[i]);
+            states += Words.Of(bench.State) + ", ";
+        }
+
+        Assert.AreEqual("by hand, idle, held, held, idle, ", states);
     }
 
     // Tenths of a second out of thirty that the lamp shines; see LampTests.

@@ -59,7 +59,7 @@ public class VacuumControlTests
             string what = step.Substring(blank + 1);
             if (what.IndexOf("tool") >= 0 || what == "fault")
             {
-                control.Update(what.IndexOf("tool") == 0, what.IndexOf("fault") >= 0, now);
+                control.Update(what.StartsWith("tool"), what.IndexOf("fault") >= 0, now);
             }
             else
             {

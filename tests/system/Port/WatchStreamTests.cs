@@ -29,7 +29,9 @@ public sealed class WatchStreamTests
         }
 
         Assert.IsInRange(25, 32, lines.Count);
-        Assert.IsTrue(lines[^1] is { State: VacuumState.Following, IsToolRunning: true, IsVacuumOn: true, Swing: > 5 and < 15, Starts: 1 }, lines[^1].ToString());
+        Assert.IsTrue(
+            lines[^1] is { State: VacuumState.Following, IsToolRunning: true, IsVacuumOn: true, Swing: > 5 and < 15, Starts: 1 },
+            lines[^1].ToString());
         Assert.StartsWith("on: 1", lines[^1].Why());
         Assert.IsTrue(board.IsAtPrompt);
     }
@@ -87,7 +89,8 @@ public sealed class WatchStreamTests
 
         CollectionAssert.AreEqual((Fault[])[Fault.SensorAtRail, Fault.Noisy, Fault.RestartLoop], line.Faults.ToArray());
         Assert.AreEqual(
-            "sensor open or shorted: the converter reads 12 all the time; also: noisy line, restarts in a row. Do: unplug from mains, then check the sensor's plug and wires",
+            "sensor open or shorted: the converter reads 12 all the time; also: noisy line, restarts in a row. Do: unplug "
+                + "from mains, then check the sensor's plug and wires",
             line.FaultSentence());
     }
 

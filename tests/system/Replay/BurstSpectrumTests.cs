@@ -5,7 +5,10 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests.Replay;
 
-/// <summary>The frequency comes from the buckets of a recording, shape and harmonics from the readings that go with them.</summary>
+/// <summary>
+/// The frequency comes from the buckets of a recording, shape and harmonics from the readings that go with
+/// them.
+/// </summary>
 [TestClass]
 public sealed class BurstSpectrumTests
 {
@@ -14,7 +17,8 @@ public sealed class BurstSpectrumTests
     [TestMethod]
     public void A_recording_at_the_boards_pace_shows_frequency_and_harmonics_of_the_tool()
     {
-        // The model's universal motor has a third harmonic of 15 %, as the published ones of vacuums have it, and none that is even.
+        // The model's universal motor has a third harmonic of 15 %, as the published ones of vacuums have it, and none that is
+        // even.
         Day day = ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 6), 20, [], 6, 18);
         day.Pace = Pace.Esp32();
         day.Shop.Hertz = 50.13;

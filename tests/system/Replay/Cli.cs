@@ -8,7 +8,8 @@ internal static class Cli
     /// <summary>Gives printed text as sentences: without the ends of lines that its width made.</summary>
     /// <param name="output">What was printed.</param>
     /// <returns>The text on one line.</returns>
-    public static string Unfolded(string output) => string.Join(' ', output.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
+    public static string Unfolded(string output) =>
+        string.Join(' ', output.Split((char[])[' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
     public static (int Code, string Output, string Complaint) Run(params string[] args)
     {

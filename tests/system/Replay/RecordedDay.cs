@@ -9,8 +9,8 @@ using NanoDustSwitch.Simulator.Tables;
 namespace NanoDustSwitch.SystemTests.Replay;
 
 /// <summary>
-/// A day of a random shop that the board itself records, from a random moment on: its tools, a person at the button, a sensor that comes out,
-/// a noisy spell, at ideal or at the board's pace.
+/// A day of a random shop that the board itself records, from a random moment on: its tools, a person at the button, a sensor
+/// that comes out, a noisy spell, at ideal or at the board's pace.
 /// </summary>
 internal sealed class RecordedDay
 {
@@ -79,7 +79,8 @@ internal sealed class RecordedDay
         {
             if (first < 0 || _board[first + i] != _replayed[i])
             {
-                return $"{Name}{Environment.NewLine}bucket {i}: board {(first < 0 ? null : _board[first + i])}, replay {_replayed[i]}";
+                return $"{Name}{Environment.NewLine}bucket {i}: board {(first < 0 ? null : _board[first + i])}, replay "
+                    + $"{_replayed[i]}";
             }
         }
 
@@ -88,7 +89,13 @@ internal sealed class RecordedDay
 
     private static IEnumerable<DayStep> Troubles(Random random, long end)
     {
-        foreach ((DayAct act, DayAct other) in new[] { (DayAct.SensorOut, DayAct.SensorIn), (DayAct.ConverterFreezes, DayAct.ConverterMends), (DayAct.ConverterFails, DayAct.ConverterMends) })
+        (DayAct, DayAct)[] pairs =
+        [
+            (DayAct.SensorOut, DayAct.SensorIn),
+            (DayAct.ConverterFreezes, DayAct.ConverterMends),
+            (DayAct.ConverterFails, DayAct.ConverterMends),
+        ];
+        foreach ((DayAct act, DayAct other) in pairs)
         {
             long at = random.NextInt64(end);
             yield return new DayStep(at, act);

@@ -5,7 +5,10 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests.Replay;
 
-/// <summary>Lets a board in the virtual shop make recordings as a person would: <c>record</c>, tool on, tool off, a key.</summary>
+/// <summary>
+/// Lets a board in the virtual shop make recordings as a person would: <c>record</c>, tool on, tool off, a
+/// key.
+/// </summary>
 internal static class ShopRecorder
 {
     public static string Record(ToolSpecification? tool, params string[] settings) => Record(
