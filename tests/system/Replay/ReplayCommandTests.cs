@@ -44,7 +44,6 @@ public sealed class ReplayCommandTests
         (int code, string output, _) = Cli.Run(
             ["replay", Of(
                 "sander.csv"), .. "--set start-at=300mA --set start-at=0,5 --set start-at=2A --set run-on=1".Split(' ')]);
-            "run-on=1");
         output = Cli.Unfolded(output);
         StringAssert.Contains(output, "start-at 0.30 A, run-on 1 s, stop-below 0.18 A: The tool is seen");
         StringAssert.Contains(output, "start-at 0.50 A, run-on 1 s: The tool is seen");
