@@ -41,9 +41,8 @@ public sealed class ReplayCommandTests
     [TestMethod]
     public void Other_values_stand_side_by_side_and_a_lower_start_takes_the_stop_along()
     {
-        (int code, string output, _) = Cli.Run(
-            ["replay", Of(
-                "sander.csv"), .. "--set start-at=300mA --set start-at=0,5 --set start-at=2A --set run-on=1".Split(' ')]);
+        string[] sets = "--set start-at=300mA --set start-at=0,5 --set start-at=2A --set run-on=1".Split(' ');
+        (int code, string output, _) = Cli.Run(["replay", Of("sander.csv"), .. sets]);
         output = Cli.Unfolded(output);
         StringAssert.Contains(output, "start-at 0.30 A, run-on 1 s, stop-below 0.18 A: The tool is seen");
         StringAssert.Contains(output, "start-at 0.50 A, run-on 1 s: The tool is seen");
