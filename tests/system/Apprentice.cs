@@ -19,10 +19,7 @@ internal sealed partial class Apprentice
     public Apprentice(RandomShop shop)
     {
         Day day = shop.Day;
-        _shop = ShopBuilder.Build(day, shop.Seed);
-        Person nobody = new(new Day(), shop.Seed, _shop, []);
-        _rig = new Rig(
-            new PcBoard(new ShopLine(_shop, nobody), day.Pace.Clock(shop.Seed), FlashImage.Blank(), day.Pace.Time(shop.Seed)));
+        (_shop, _, _rig) = ShopRig.Build(day, shop.Seed);
         Run(3);
         _rig.Ask(shop.Gain);
         Run(3);

@@ -14,19 +14,6 @@ public sealed class BoardPaceTests
     public TestContext TestContext { get; set; } = null!;
 
     [TestMethod]
-    public void At_the_boards_own_pace_the_demo_day_misses_nothing()
-    {
-        Day day = DayFile.Demo();
-        day.Pace = Pace.Esp32();
-        SeriesSums sums = DaySeries.Sum(day, 1, Seeds, () => { });
-
-        TestContext.WriteLine(sums.ToString());
-        Assert.AreEqual(0, sums.Missed, sums.ToString());
-        Assert.AreEqual(0, sums.False, sums.ToString());
-        Assert.IsGreaterThan(5 * Seeds, sums.Starts);
-    }
-
-    [TestMethod]
     public void Work_takes_time_from_the_readings_and_a_flash_write_stops_them()
     {
         Day day = ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 6), 60, ["run-on 1"], 10, 20);

@@ -7,13 +7,10 @@ namespace NanoDustSwitch.SystemTests;
 [TestClass]
 public sealed class BoxTestTests
 {
-    public TestContext TestContext { get; set; } = null!;
-
     [TestMethod]
     public void The_sheet_has_its_rows_in_order_and_the_relay_is_fed_for_two_seconds_after_a_yes()
     {
-        Workbench bench = new();
-        ToQuestion(bench, isPressed: true);
+        Workbench bench = AtQuestion();
         Assert.IsFalse(bench.WasFed);
         bench.Run(5);
         Assert.IsFalse(bench.WasFed);
@@ -23,7 +20,6 @@ public sealed class BoxTestTests
         Assert.IsTrue(bench.Shop.IsRelayClosed);
         bench.Run(1);
         Assert.IsFalse(bench.Shop.IsRelayClosed);
-        TestContext.WriteLine(bench.Said);
 
         string[] rows =
         [
@@ -52,8 +48,7 @@ public sealed class BoxTestTests
     [DataRow("vacuum on")]
     public void Anything_but_yes_leaves_the_relay_alone(string line)
     {
-        Workbench bench = new();
-        ToQuestion(bench, isPressed: true);
+        Workbench bench = AtQuestion();
         bench.Type(line);
         bench.Run(5);
         StringAssert.Contains(bench.Said, "relay             not tried");
@@ -64,8 +59,7 @@ public sealed class BoxTestTests
     [TestMethod]
     public void Without_a_press_the_sheet_says_so_after_ten_seconds()
     {
-        Workbench bench = new();
-        ToQuestion(bench, isPressed: false);
+        Workbench bench = AtQuestion(isPressed: false);
         StringAssert.Contains(bench.Said, "button            not pressed");
     }
 
@@ -84,8 +78,7 @@ public sealed class BoxTestTests
         }
 
         bench.Type("");
-        StringAssert.Contains(bench.Said, "Ended: the sheet ends here.");
-        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        bench.AssertOver("Ended: the sheet ends here.");
         bench.Run(5);
         Assert.IsFalse(bench.WasFed);
     }
@@ -95,8 +88,7 @@ public sealed class BoxTestTests
     [DataRow(true)]
     public void A_typed_line_or_the_button_ends_it_with_the_relay_off(bool isButton)
     {
-        Workbench bench = new();
-        ToQuestion(bench, isPressed: true);
+        Workbench bench = AtQuestion();
         bench.Type("yes");
         Assert.IsTrue(bench.Shop.IsRelayClosed);
         if (isButton)
@@ -108,8 +100,7 @@ public sealed class BoxTestTests
             bench.Type("");
         }
 
-        StringAssert.Contains(bench.Said, ": the sheet ends here.");
-        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        bench.AssertOver(": the sheet ends here.");
         Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
         bench.Run(0.2);
         bench.Forget();
@@ -120,11 +111,9 @@ public sealed class BoxTestTests
     [TestMethod]
     public void Two_minutes_without_an_answer_end_it()
     {
-        Workbench bench = new();
-        ToQuestion(bench, isPressed: true);
+        Workbench bench = AtQuestion();
         bench.Run(121);
-        StringAssert.Contains(bench.Said, "No answer in two minutes: the sheet ends here.");
-        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        bench.AssertOver("No answer in two minutes: the sheet ends here.");
         Assert.IsFalse(bench.WasFed);
     }
 
@@ -147,32 +136,32 @@ public sealed class BoxTestTests
     }
 
     [TestMethod]
-    public void Not_while_a_tool_runs()
+    [DataRow("test", "Not while tool or vacuum are on")]
+    [DataRow("teach", "Not while tool or vacuum are on; switch the tool off first.")]
+    public void Neither_this_nor_teach_while_a_tool_runs(string word, string said)
     {
         Workbench bench = new();
-        bench.Tool("table saw", 11).Start(bench.Board.ShopTime);
-        bench.Run(3);
-        bench.Type("test");
-        StringAssert.Contains(bench.Said, "Not while tool or vacuum are on");
-        Assert.IsFalse(bench.Switch.Console.IsGuiding);
+        bench.StartSaw(11, 3);
+        bench.Type(word);
+        bench.AssertOver(said);
     }
 
     [TestMethod]
     public void A_hold_from_before_stays_and_the_relay_with_it()
     {
-        Workbench bench = new();
-        bench.Type("hold");
-        ToQuestion(bench, isPressed: true);
+        Workbench bench = AtQuestion(isHeld: true);
         bench.Type("yes");
         bench.Run(3);
-        TestContext.WriteLine(bench.Said);
         StringAssert.Contains(bench.Said, "relay             was held off, see 'why'");
         Assert.IsFalse(bench.WasFed);
         Assert.AreEqual(Detection.VacuumState.Held, bench.Switch.Core.Vacuum.State);
     }
 
-    private static void ToQuestion(Workbench bench, bool isPressed)
+    private static Workbench AtQuestion(bool isPressed = true, bool isHeld = false)
     {
+        Workbench bench = new();
+        bench.Type(isHeld ? "hold" : "vacuum auto");
+        bench.Forget();
         bench.Type("test");
         bench.Run(1.5);
         StringAssert.Contains(bench.Said, "Press the button within 10 s.");
@@ -188,5 +177,6 @@ public sealed class BoxTestTests
         bench.Run(3.5);
         StringAssert.Contains(bench.Said, "Feed the relay for 2 s?");
         Assert.IsTrue(bench.Switch.Console.IsAsking);
+        return bench;
     }
 }

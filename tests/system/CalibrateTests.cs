@@ -1,5 +1,4 @@
 using NanoDustSwitch.Firmware;
-using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests;
 
@@ -8,8 +7,7 @@ namespace NanoDustSwitch.SystemTests;
 public sealed class CalibrateTests
 {
     private const double DeliveredGain = 23.5;
-
-    public TestContext TestContext { get; set; } = null!;
+    private const string OneToHundred = @"1 to 100 A, a heater is best\.";
 
     [TestMethod]
     [DataRow(23.5, 8.0)]
@@ -22,8 +20,7 @@ public sealed class CalibrateTests
     {
         Workbench bench = new();
         bench.Shop.Sensor.MillivoltsPerAmpere = gain;
-        bench.Tool("table saw", amperes).Start(bench.Board.ShopTime);
-        bench.Run(6);
+        bench.StartSaw(amperes, 6);
 
         // What a meter shows: the running vacuum takes some of the voltage, and the load draws less.
         amperes = Math.Round(bench.Shop.ToolLine.Rms, 2);
@@ -31,7 +28,6 @@ public sealed class CalibrateTests
         StringAssert.Contains(bench.Said, "Set it? (yes or no) ");
         Assert.AreEqual(DeliveredGain, Gain(bench), 0.001);
         bench.Type("yes");
-        TestContext.WriteLine(bench.Said);
         StringAssert.Contains(bench.Said, "Set (not saved yet).");
         Assert.AreEqual(gain, Gain(bench), 0.02 * gain);
 
@@ -41,73 +37,48 @@ public sealed class CalibrateTests
         Assert.AreEqual(DeliveredGain, bench.Switch.SavedSettings[SettingId.SensorGain] / 1000.0, 0.001);
     }
 
+    // What was typed before, what the load draws, the line, the answer to its question, and what is said then.
     [TestMethod]
-    public void It_is_refused_without_a_load()
-    {
-        Workbench bench = new();
-        bench.Type("calibrate 8 A");
-        bench.AssertSaid(@"The load must be running; the sensor shows 0\.\d\d A\.");
-        AssertNothingSet(bench);
-    }
 
-    [TestMethod]
-    public void It_is_refused_with_a_load_of_less_than_an_ampere()
-    {
-        Workbench bench = new();
-        bench.Tool("table saw", 0.8).Start(bench.Board.ShopTime);
-        bench.Run(4);
-        bench.Type("calibrate 8 A");
-        bench.AssertSaid(@"The load must be running; the sensor shows 0\.\d\d A\.");
-        AssertNothingSet(bench);
-    }
+    // Without a load, or with one of less than an ampere.
+    [DataRow("", 0.0, "calibrate 8 A", null, @"The load must be running; the sensor shows 0\.\d\d A\.")]
+    [DataRow("", 0.8, "calibrate 8 A", null, @"The load must be running; the sensor shows 0\.\d\d A\.")]
 
-    [TestMethod]
-    [DataRow("calibrate")]
-    [DataRow("calibrate 0.9 A")]
-    [DataRow("calibrate 100.1 A")]
-    [DataRow("calibrate much")]
-    [DataRow("calibrate -8")]
-    public void It_is_refused_without_a_figure_that_makes_sense(string line)
+    // Without a figure that makes sense.
+    [DataRow("", 8.0, "calibrate", null, OneToHundred)]
+    [DataRow("", 8.0, "calibrate 0.9 A", null, OneToHundred)]
+    [DataRow("", 8.0, "calibrate 100.1 A", null, OneToHundred)]
+    [DataRow("", 8.0, "calibrate much", null, OneToHundred)]
+    [DataRow("", 8.0, "calibrate -8", null, OneToHundred)]
+    [DataRow("", 8.0, "calibrate 10 A", "no", @"Nothing was changed\.")]
+
+    // Where the sensor could not show start-at any more.
+    [DataRow(
+        "start-at 12",
+        14.0,
+        "calibrate 5 A",
+        "yes",
+        "start-at would be more than the sensor can show with its gain and turns: "
+            + @"25\.49 A at most now; nothing was changed\.")]
+    public void It_is_refused_and_nothing_is_set(string before, double amperes, string line, string? answer, string said)
     {
         Workbench bench = new();
-        bench.Tool("table saw", 8).Start(bench.Board.ShopTime);
-        bench.Run(4);
+        bench.Type(before);
+        if (amperes > 0)
+        {
+            bench.StartSaw(amperes, 4);
+        }
+
         bench.Type(line);
-        StringAssert.Contains(bench.Said, "1 to 100 A, a heater is best.");
-        AssertNothingSet(bench);
-    }
+        if (answer is not null)
+        {
+            bench.Type(answer);
+        }
 
-    [TestMethod]
-    public void No_changes_nothing()
-    {
-        Workbench bench = new();
-        Tool tool = bench.Tool("table saw", 8);
-        tool.Start(bench.Board.ShopTime);
-        bench.Run(4);
-        bench.Type("calibrate 10 A");
-        bench.Type("no");
-        StringAssert.Contains(bench.Said, "Nothing was changed.");
-        AssertNothingSet(bench);
-    }
-
-    [TestMethod]
-    public void It_is_refused_where_the_sensor_could_not_show_start_at_any_more()
-    {
-        Workbench bench = new();
-        bench.Type("start-at 12");
-        bench.Tool("table saw", 14).Start(bench.Board.ShopTime);
-        bench.Run(4);
-        bench.Type("calibrate 5 A");
-        bench.Type("yes");
-        bench.AssertSaid(@"start-at would be more than the sensor can show with its gain and turns: 25\.49 A at most now; nothing was changed\.");
-        AssertNothingSet(bench);
-    }
-
-    private static double Gain(Workbench bench) => bench.Switch.Settings[SettingId.SensorGain] / 1000.0;
-
-    private static void AssertNothingSet(Workbench bench)
-    {
+        bench.AssertSaid(said);
         Assert.IsFalse(bench.Switch.Console.IsAsking);
         Assert.AreEqual(DeliveredGain, Gain(bench), 0.001);
     }
+
+    private static double Gain(Workbench bench) => bench.Switch.Settings[SettingId.SensorGain] / 1000.0;
 }

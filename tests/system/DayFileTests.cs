@@ -19,10 +19,8 @@ public sealed class DayFileTests
     [DataRow("esp32")]
     public void Weak_supply(string pace)
     {
-        foreach (DayRun run in Runs("weak-supply", pace))
+        foreach (DayRun run in Runs("weak-supply", pace, starts: 2, faults: 0))
         {
-            Assert.AreEqual(2, run.Judge.Starts);
-            Assert.AreEqual(0, run.Faults);
             Assert.IsFalse(Tells(run, "is without power"));
             Assert.IsTrue(Between(run, 5, 15).All(point => point.IsClosed), "a dip has stopped the vacuum");
 
@@ -37,10 +35,8 @@ public sealed class DayFileTests
     [DataRow("esp32")]
     public void Power_cut(string pace)
     {
-        foreach (DayRun run in Runs("power-cut", pace))
+        foreach (DayRun run in Runs("power-cut", pace, starts: 3, faults: 0))
         {
-            Assert.AreEqual(3, run.Judge.Starts);
-            Assert.AreEqual(0, run.Faults);
             Assert.AreEqual(2, run.Rig.Boots);
             Assert.AreEqual(2, run.Timeline.Count(entry => entry.Text == "is without power"));
             Assert.IsFalse(Between(run, 12.3, 22).Any(point => point.IsClosed), "closed without power");
@@ -58,11 +54,10 @@ public sealed class DayFileTests
     [DataRow("esp32")]
     public void Tripped_breaker(string pace)
     {
-        foreach (DayRun run in Runs("tripped-breaker", pace))
+        foreach (DayRun run in Runs("tripped-breaker", pace, starts: 2))
         {
             double trip = run.Timeline.Single(entry => entry.Text == "the breaker of circuit 'saw' trips").Time / 1e6;
             Assert.AreEqual(1, run.Trips);
-            Assert.AreEqual(2, run.Judge.Starts);
             Assert.IsTrue(Between(run, 5, trip).All(point => point.IsClosed));
             Assert.IsFalse(Between(run, trip + 6, 110).Any(point => point.IsClosed), "on without a saw");
             Assert.AreEqual(0.0, Between(run, trip + 6, 110).Max(point => point.ToolAmperes), "the heater is on the sensed line");
@@ -76,9 +71,8 @@ public sealed class DayFileTests
     [DataRow("esp32")]
     public void Sparks(string pace)
     {
-        foreach (DayRun run in Runs("sparks", pace))
+        foreach (DayRun run in Runs("sparks", pace, starts: 2))
         {
-            Assert.AreEqual(2, run.Judge.Starts);
             Assert.IsGreaterThan(0.4, Between(run, 4.8, 12).Max(point => point.SwingAmperes), "the switch saw no sparks");
             Assert.IsFalse(Between(run, 0, 20).Any(point => point.IsClosed));
             Assert.IsTrue(Between(run, 22, 35).All(point => point.IsClosed));
@@ -90,10 +84,8 @@ public sealed class DayFileTests
     [DataRow("esp32")]
     public void Poor_converter(string pace)
     {
-        foreach (DayRun run in Runs("poor-converter", pace))
+        foreach (DayRun run in Runs("poor-converter", pace, starts: 2, faults: 1))
         {
-            Assert.AreEqual(2, run.Judge.Starts);
-            Assert.AreEqual(1, run.Faults);
             Assert.IsTrue(Tells(run, "fault comes up: readings never change"));
             Assert.IsTrue(Tells(run, "fault ends: readings never change"));
             Assert.AreEqual(
@@ -108,9 +100,8 @@ public sealed class DayFileTests
     [DataRow("esp32")]
     public void Crosstalk(string pace)
     {
-        foreach (DayRun run in Runs("crosstalk", pace))
+        foreach (DayRun run in Runs("crosstalk", pace, starts: 2))
         {
-            Assert.AreEqual(2, run.Judge.Starts);
             Assert.IsFalse(
                 Between(run, 19, 29).Concat(Between(run, 47, 59)).Concat(Between(run, 77, 90)).Any(point => point.IsClosed));
 
@@ -125,9 +116,8 @@ public sealed class DayFileTests
     [DataRow("esp32")]
     public void Vacuum_off(string pace)
     {
-        foreach (DayRun run in Runs("vacuum-off", pace))
+        foreach (DayRun run in Runs("vacuum-off", pace, starts: 4))
         {
-            Assert.AreEqual(4, run.Judge.Starts);
             Assert.IsTrue(Between(run, 7, 20).All(point => point.IsCommanded && point.VacuumAmperes == 0), "the cut-out is open");
             Assert.IsTrue(
                 Between(run, 42, 45).All(point => point.IsCommanded && point.VacuumAmperes == 0), "its own switch is off");
@@ -143,7 +133,7 @@ public sealed class DayFileTests
 
     private static bool Tells(DayRun run, string text) => run.Timeline.Exists(entry => entry.Text == text);
 
-    private List<DayRun> Runs(string name, string pace)
+    private List<DayRun> Runs(string name, string pace, int starts, int? faults = null)
     {
         Day day = DayFile.Read(Repository.PathOf($"tests/system/days/{name}.json"));
         day.Pace = pace == "esp32" ? Pace.Esp32() : day.Pace;
@@ -155,6 +145,8 @@ public sealed class DayFileTests
             TestContext.WriteLine($"seed {seed}\n{told}");
             Assert.AreEqual(0, run.Judge.Missed, $"missed, seed {seed}");
             Assert.AreEqual(0, run.Judge.False, $"false, seed {seed}");
+            Assert.AreEqual(starts, run.Judge.Starts, $"starts, seed {seed}");
+            Assert.AreEqual(faults ?? run.Faults, run.Faults, $"faults, seed {seed}");
             runs.Add(run);
         }
 

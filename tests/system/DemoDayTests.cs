@@ -11,24 +11,21 @@ namespace NanoDustSwitch.SystemTests;
 [TestClass]
 public sealed class DemoDayTests
 {
-    private const int Seeds = 20;
-
     public TestContext TestContext { get; set; } = null!;
 
     [TestMethod]
-    public void Nothing_is_missed_and_nothing_false_in_twenty_seeds()
+    [DataRow("ideal", 20)]
+    [DataRow("esp32", 10)]
+    public void Nothing_is_missed_and_nothing_false_at_either_pace(string pace, int seeds)
     {
         Day day = DayFile.Demo();
-        SeriesSums sums = new();
-        for (int seed = 1; seed <= Seeds; seed++)
-        {
-            sums.Add(new DayRun(DayFile.Demo(), seed, isTraced: false).Run());
-        }
+        day.Pace = pace == "esp32" ? Pace.Esp32() : day.Pace;
+        SeriesSums sums = DaySeries.Sum(day, 1, seeds, () => { });
 
         TestContext.WriteLine(sums.ToString());
         Assert.AreEqual(0, sums.Missed, sums.ToString());
         Assert.AreEqual(0, sums.False, sums.ToString());
-        Assert.IsGreaterThan(5 * Seeds, sums.Starts);
+        Assert.IsGreaterThan(5 * seeds, sums.Starts);
     }
 
     [TestMethod]

@@ -1,6 +1,7 @@
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Days;
 using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.SystemTests.Matrix;
 
 namespace NanoDustSwitch.SystemTests;
 
@@ -59,18 +60,9 @@ public sealed class InrushTests
     private static double Worst(
         ToolKind kind, double amperes, double inrush, double seconds, double hertz, SensorKind sensor, Pace pace)
     {
-        ToolSpecification tool = ShortDay.Tool(kind, amperes);
-        tool.InrushMultiple = inrush;
-        tool.InrushSeconds = seconds;
-        tool.CoastSeconds = 0.1;
-        Day day = new() { Tools = [tool], Pace = pace };
-        day.Shop.Hertz = hertz;
+        Day day = new Inrush(kind, amperes, inrush, seconds, hertz, 0, pace).Day();
         day.Shop.Sensor = sensor;
-        day.Shop.SourceOhms = 0;
-        day.Shop.Circuits = [new CircuitSpecification { Amperes = 500 }];
-        VirtualShop shop = ShopBuilder.Build(day, 11);
-        Rig rig = new(new PcBoard(
-            new ShopLine(shop, new Person(new Day(), 11, shop, [])), pace.Clock(11), FlashImage.Blank(), pace.Time(11)));
+        (VirtualShop shop, _, Rig rig) = ShopRig.Build(day, 11);
         rig.RunUntil(3_000_000);
         rig.Ask(sensor == SensorKind.Hall ? "sensor-gain 50" : "sensor-gain 23.5");
         rig.Ask("run-on 0");

@@ -3,7 +3,6 @@ using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Live;
 using NanoDustSwitch.Simulator.Live.Picture;
 using NanoDustSwitch.Simulator.Terminal;
-using Spectre.Console;
 
 namespace NanoDustSwitch.SystemTests;
 
@@ -99,16 +98,7 @@ public sealed class LivePictureTests
 
     private static string[] Draw(LiveShop live, ConsoleScreen screen, int width, int height)
     {
-        using StringWriter text = new() { NewLine = "\n" };
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = AnsiSupport.No,
-            ColorSystem = ColorSystemSupport.NoColors,
-            Out = new AnsiConsoleOutput(text),
-        });
-        console.Profile.Width = width;
-        console.Profile.Height = height;
-        console.Write(new ShopPicture(live, screen, Glyphs.For(isUnicode: true)).Draw(width, height, isLampOn: false, null));
-        return text.ToString().TrimEnd().Split('\n');
+        ShopPicture picture = new(live, screen, Glyphs.For(isUnicode: true));
+        return BuiltProgram.Drawn(width, height, picture.Draw(width, height, isLampOn: false, null)).TrimEnd().Split('\n');
     }
 }

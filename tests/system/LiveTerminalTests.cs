@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using NanoDustSwitch.Simulator.Live;
 
 namespace NanoDustSwitch.SystemTests;
@@ -12,8 +11,6 @@ public sealed class LiveTerminalTests
     private const string HideCursor = "\u001b[?25l";
     private const string ShowCursor = "\u001b[?25h";
     private const string WipeHistory = "\u001b[3J";
-
-    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(60);
 
     [TestMethod]
     [DataRow("/quit\r")]
@@ -43,35 +40,6 @@ public sealed class LiveTerminalTests
         StringAssert.Contains(shown, "exit code 0");
     }
 
-    private static string Run(string terminal, int columns, string ready, string typed)
-    {
-        if (!OperatingSystem.IsLinux() || !File.Exists("/usr/bin/script"))
-        {
-            Assert.Inconclusive("The program 'script' of Linux is not here.");
-        }
-
-        string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        string program = $"'{host}' '{typeof(LiveShop).Assembly.Location}' live";
-
-        // Ctrl-C reaches the shell too, and not every shell lives on to print the exit code.
-        string command = $"trap : INT; stty cols {columns} rows 24; TERM={terminal} {program}; echo exit code $?";
-        using Process process = Process.Start(new ProcessStartInfo("script", ["-qc", command, "/dev/null"])
-        {
-            RedirectStandardInput = true,
-            UseShellExecute = false,
-            RedirectStandardOutput = true,
-        })!;
-
-        // A test must not hang where the program does.
-        using Timer watchdog = new(_ => process.Kill(entireProcessTree: true), null, s_patience, Timeout.InfiniteTimeSpan);
-        System.Text.StringBuilder shown = new();
-        while (!shown.ToString().Contains(ready) && process.StandardOutput.Read() is var next && next >= 0)
-        {
-            shown.Append((char)next);
-        }
-
-        process.StandardInput.Write(typed);
-        process.StandardInput.Flush();
-        return shown.Append(process.StandardOutput.ReadToEnd()).ToString();
-    }
+    private static string Run(string terminal, int columns, string ready, string typed) =>
+        BuiltProgram.AtTerminal(typeof(LiveShop), "live", terminal, columns, ready, typed);
 }

@@ -82,9 +82,7 @@ public sealed class RandomShopTests
         Day day = new() { Tools = [shop.Day.Tools[index]], NoiseAmperes = 0.01 };
         day.Shop.Volts = shop.Day.Shop.Volts;
         day.Shop.Hertz = shop.Day.Shop.Hertz;
-        VirtualShop quiet = ShopBuilder.Build(day, 1);
-        Rig rig = new(
-            new PcBoard(new ShopLine(quiet, new Person(new Day(), 1, quiet, [])), day.Pace.Clock(1), FlashImage.Blank(), null));
+        (VirtualShop quiet, _, Rig rig) = ShopRig.Build(day, 1, isTimed: false);
         quiet.Wiring.Tools[0].Start(0);
         rig.RunUntil(4_000_000);
         double sum = 0;

@@ -31,9 +31,7 @@ public sealed class RecordTests
                 .OrderBy(step => step.At),
         ];
         day.Shop.HasVacuumSensor = hasVacuumSensor;
-        VirtualShop shop = ShopBuilder.Build(day, 3);
-        Person person = new(day, 3, shop, []);
-        Rig rig = new(new PcBoard(new ShopLine(shop, person), day.Pace.Clock(3), FlashImage.Blank()));
+        (_, Person person, Rig rig) = ShopRig.Build(day, 3, isTimed: false);
         rig.RunUntil((long)(recordFrom * 1e6));
         rig.Ask(hasVacuumSensor ? "vacuum-turns 1" : "vacuum-turns none");
         rig.Board.Serial.TakeSent();

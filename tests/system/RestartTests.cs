@@ -23,13 +23,13 @@ public sealed class RestartTests
     [DataRow(5, true)]
     public void Three_seconds_after_power_on_the_board_is_ready(int seed, bool isSaved)
     {
-        (VirtualShop _, Rig rig) = Build(new Day { Pace = Pace.Esp32() }, seed);
-        Run(rig, 4);
+        (_, _, Rig rig) = ShopRig.Build(new Day { Pace = Pace.Esp32() }, seed);
+        rig.Run(4);
         if (isSaved)
         {
             rig.Ask("run-on 8");
             rig.Ask("save");
-            Run(rig, 2);
+            rig.Run(2);
         }
 
         rig.Board.Serial.TakeSent();
@@ -76,7 +76,7 @@ public sealed class RestartTests
         foreach (double pause in Pauses())
         {
             tool.Start(rig.Board.ShopTime);
-            Run(rig, 1.5);
+            rig.Run(1.5);
             Assert.IsTrue(rig.Switch.Core.IsRelayClosed);
             tool.Stop(rig.Board.ShopTime);
             opened += OpenTime(rig, pause) > 0 ? 1 : 0;
@@ -88,7 +88,7 @@ public sealed class RestartTests
             Assert.IsLessThanOrEqualTo(RestartGap + StartDelay + TwoCycles, late, $"restarted {pause:0.000} s after its stop");
             Assert.IsTrue(rig.Switch.Core.IsRelayClosed);
             tool.Stop(rig.Board.ShopTime);
-            Run(rig, 2);
+            rig.Run(2);
         }
 
         TestContext.WriteLine($"worst {worst:0.000} s after the restart; the vacuum was off in {opened} of the pauses");
@@ -104,7 +104,7 @@ public sealed class RestartTests
         (VirtualShop shop, Rig rig) = Shop(isEsp32, ToolKind.Induction, "run-on 5", "start-delay 0.3", "starts-a-minute 30");
         Tool tool = shop.Wiring.Tools[0];
         tool.Start(rig.Board.ShopTime);
-        Run(rig, 1.5);
+        rig.Run(1.5);
         Assert.IsTrue(rig.Switch.Core.IsRelayClosed);
         foreach (double pause in Pauses())
         {
@@ -140,25 +140,15 @@ public sealed class RestartTests
     {
         Day day = new() { Tools = [ShortDay.Tool(kind, 8)] };
         day.Pace = isEsp32 ? Pace.Esp32() : day.Pace;
-        (VirtualShop shop, Rig rig) = Build(day, 11);
-        Run(rig, 4);
+        (VirtualShop shop, _, Rig rig) = ShopRig.Build(day, 11);
+        rig.Run(4);
         foreach (string line in settings)
         {
             rig.Ask(line);
         }
 
-        Run(rig, 1);
+        rig.Run(1);
         Assert.AreEqual(VacuumState.Idle, rig.Switch.Core.Vacuum.State);
         return (shop, rig);
     }
-
-    private static (VirtualShop Shop, Rig Rig) Build(Day day, int seed)
-    {
-        VirtualShop shop = ShopBuilder.Build(day, seed);
-        Person nobody = new(day, seed, shop, []);
-        return (shop, new Rig(
-            new PcBoard(new ShopLine(shop, nobody), day.Pace.Clock(seed), FlashImage.Blank(), day.Pace.Time(seed))));
-    }
-
-    private static void Run(Rig rig, double seconds) => rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));
 }

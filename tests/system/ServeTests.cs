@@ -13,10 +13,12 @@ public sealed class ServeTests
 {
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(30);
 
+    [TestInitialize]
+    public void Begin() => ServedConsole.SkipWhereThereIsNone();
+
     [TestMethod]
     public void A_serial_port_library_types_reads_closes_and_opens_again()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using ServedConsole served = new();
         using (SerialPort port = Open(served.Name))
         {
@@ -32,32 +34,23 @@ public sealed class ServeTests
             Expect(port, "run-on            8 s\r\n");
         }
 
-        served.TypeAtShop("/quit");
-        Assert.AreEqual(0, served.ExitCode());
+        served.Quit();
     }
 
     [TestMethod]
     public void A_program_that_sets_nothing_gets_the_bytes_as_they_are()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using ServedConsole served = new();
         using FileStream file = new(served.Name, FileMode.Open, FileAccess.ReadWrite, FileShare.ReadWrite, bufferSize: 0);
         file.Write("run-on 8\r"u8);
-        StringBuilder shown = new();
-        while (!shown.ToString().EndsWith("yet)\r\n> ") && file.ReadByte() is var next && next >= 0)
-        {
-            shown.Append((char)next);
-        }
-
-        StringAssert.EndsWith(shown.ToString(), " Type help.\r\n> run-on 8\r\nrun-on 8 s (not saved yet)\r\n> ");
-        served.TypeAtShop("/quit");
-        Assert.AreEqual(0, served.ExitCode());
+        StringAssert.EndsWith(
+            BuiltProgram.Until("yet)\r\n> ", file.ReadByte), " Type help.\r\n> run-on 8\r\nrun-on 8 s (not saved yet)\r\n> ");
+        served.Quit();
     }
 
     [TestMethod]
     public void Any_bytes_may_come_and_the_console_still_answers()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using ServedConsole served = new();
         using SerialPort port = Open(served.Name);
         byte[] junk = new byte[4000];
@@ -67,14 +60,12 @@ public sealed class ServeTests
         // Junk may end within an escape sequence or a question; both end with the line.
         Type(port, "\r\rwhy\r");
         Expect(port, " A, starts at 0.60 A\r\n> ");
-        served.TypeAtShop("/quit");
-        Assert.AreEqual(0, served.ExitCode());
+        served.Quit();
     }
 
     [TestMethod]
     public void The_shop_is_worked_in_real_time_and_goes_on_after_the_end_of_its_input()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using ServedConsole served = new();
         using SerialPort port = Open(served.Name);
         served.TypeAtShop("/run table");
@@ -93,33 +84,20 @@ public sealed class ServeTests
     [TestMethod]
     public void A_terminal_program_shows_what_the_board_says()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using ServedConsole served = new();
         using Process program = StartTerminalProgram(served.Name);
         program.StandardInput.Write("\rabout\rrun-on 999\r");
-        StringBuilder shown = new();
-        while (!shown.ToString().Contains("run-on cannot be 999; allowed is 0 s to 3 min.\r\n> "))
-        {
-            int next = program.StandardOutput.Read();
-            Assert.AreNotEqual(-1, next, shown.ToString());
-            shown.Append((char)next);
-        }
-
+        const string Wanted = "run-on cannot be 999; allowed is 0 s to 3 min.\r\n> ";
+        StringAssert.Contains(BuiltProgram.Until(Wanted, program.StandardOutput.Read), Wanted);
         program.Kill();
-        served.TypeAtShop("/quit");
-        Assert.AreEqual(0, served.ExitCode());
+        served.Quit();
     }
 
     private static Process StartTerminalProgram(string name)
     {
         try
         {
-            return Process.Start(new ProcessStartInfo("socat", ["-", $"{name},raw,echo=0,b115200"])
-            {
-                RedirectStandardInput = true,
-                UseShellExecute = false,
-                RedirectStandardOutput = true,
-            })!;
+            return BuiltProgram.Open("socat", ["-", $"{name},raw,echo=0,b115200"]);
         }
         catch (Win32Exception)
         {

@@ -15,13 +15,7 @@ internal sealed class ServedConsole : IDisposable
     /// <summary>Initializes a new instance of the <see cref="ServedConsole"/> class: starts it.</summary>
     public ServedConsole()
     {
-        string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        _process = Process.Start(new ProcessStartInfo(host, [typeof(LiveShop).Assembly.Location, "serve"])
-        {
-            RedirectStandardInput = true,
-            UseShellExecute = false,
-            RedirectStandardOutput = true,
-        })!;
+        _process = BuiltProgram.Start(typeof(LiveShop), "serve");
 
         // A test must not hang where the program does.
         _watchdog = new Timer(_ => _process.Kill(), null, s_longest, Timeout.InfiniteTimeSpan);
@@ -69,6 +63,13 @@ internal sealed class ServedConsole : IDisposable
     {
         using Process kill = Process.Start("kill", ["-TERM", _process.Id.ToString()]);
         kill.WaitForExit();
+    }
+
+    /// <summary>Quits as a person at the shop does; it must end well.</summary>
+    public void Quit()
+    {
+        TypeAtShop("/quit");
+        Assert.AreEqual(0, ExitCode());
     }
 
     /// <summary>Waits for its end.</summary>

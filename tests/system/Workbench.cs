@@ -101,6 +101,40 @@ internal sealed class Workbench
         Run(1);
     }
 
+    /// <summary>Switches the table saw on.</summary>
+    /// <param name="amperes">What it shall draw.</param>
+    /// <param name="seconds">How long it has run then.</param>
+    public void StartSaw(double amperes, double seconds)
+    {
+        Tool("table saw", amperes).Start(Board.ShopTime);
+        Run(seconds);
+    }
+
+    /// <summary>Uses the table saw for four seconds.</summary>
+    /// <param name="amperes">What it shall draw.</param>
+    /// <returns>Whether the vacuum was fed meanwhile.</returns>
+    public bool IsFedBySaw(double amperes)
+    {
+        Forget();
+        Use(Tool("table saw", amperes), 4);
+        return WasFed;
+    }
+
+    /// <summary>Cuts the power for a moment and waits until the box has come up.</summary>
+    public void CutPower()
+    {
+        Do("/power");
+        Run(3);
+    }
+
+    /// <summary>Asserts that something was said, and that no guide runs any more.</summary>
+    /// <param name="text">The text.</param>
+    public void AssertOver(string text)
+    {
+        StringAssert.Contains(Said, text);
+        Assert.IsFalse(Switch.Console.IsGuiding);
+    }
+
     /// <summary>Forgets what was said, and that the vacuum was fed.</summary>
     public void Forget()
     {

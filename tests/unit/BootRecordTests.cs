@@ -5,52 +5,33 @@ namespace NanoDustSwitch.UnitTests;
 [TestClass]
 public class BootRecordTests
 {
+    // Plugging in quickly is no restart.
     [TestMethod]
-    public void BootsAreCountedFromOne()
+    public void BootsAreCountedFromOneAndWithoutAnotherWordAreAPowerOn()
     {
         FakeBoard board = new FakeBoard();
-        Assert.AreEqual(1, Begin(board).Number);
-        Assert.AreEqual(2, Begin(board).Number);
-        Assert.AreEqual(3, Begin(board).Number);
-    }
-
-    [TestMethod]
-    public void WithoutAnotherWordTheNextBootIsAPowerOn()
-    {
-        FakeBoard board = new FakeBoard();
-        Begin(board);
-        Assert.AreEqual((int)BootReason.PowerOn, (int)Begin(board).Reason);
-    }
-
-    [TestMethod]
-    public void WhatWasWrittenAtTheRestartComesBack()
-    {
-        FakeBoard board = new FakeBoard();
-        BootRecord before = Begin(board);
-        before.Restarts = 2;
-        before.Lockouts = 5;
-        before.IsHeld = true;
-        before.Write(BootReason.ClockStood);
-        BootRecord after = Begin(board);
-        Assert.AreEqual((int)BootReason.ClockStood, (int)after.Reason);
-        Assert.AreEqual(2, after.Restarts);
-        Assert.AreEqual(5, after.Lockouts);
-        Assert.IsTrue(after.IsHeld);
+        for (int i = 1; i <= 5; i++)
+        {
+            BootRecord record = Begin(board);
+            Assert.AreEqual(i, record.Number);
+            Assert.AreEqual((int)BootReason.PowerOn, (int)record.Reason);
+        }
     }
 
     // Plugging in is a fresh start, but somebody may still have a hand in the bin.
     [TestMethod]
-    public void APowerOnForgetsRestartsAndLockoutsAndKeepsTheHold()
+    [DataRow((int)BootReason.ClockStood, 2, 5)]
+    [DataRow((int)BootReason.PowerOn, 0, 0)]
+    public void WhatWasWrittenAtTheRestartComesBackAfterAPowerOnOnlyTheHold(int reason, int restarts, int lockouts)
     {
         FakeBoard board = new FakeBoard();
         BootRecord before = Begin(board);
         before.Restarts = 2;
         before.Lockouts = 5;
         before.IsHeld = true;
-        before.Write(BootReason.PowerOn);
+        before.Write((BootReason)reason);
         BootRecord after = Begin(board);
-        Assert.AreEqual(0, after.Restarts);
-        Assert.AreEqual(0, after.Lockouts);
+        Assert.AreEqual(Texts.Row(reason, restarts, lockouts), Texts.Row((int)after.Reason, after.Restarts, after.Lockouts));
         Assert.IsTrue(after.IsHeld);
     }
 

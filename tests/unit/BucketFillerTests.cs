@@ -7,119 +7,61 @@ public class BucketFillerTests
 {
     private const int Full = 4095;
 
+    // One burst after the other into the one bucket that a board has; of the last one: the count and the sum of its readings, the
+    // least and the greatest, those at either rail, the failed ones, and whether it is an ordinary bucket.
     [TestMethod]
-    public void ABurstIsSummed()
-    {
-        Bucket bucket = Fill(new BucketFiller(Full), 1500, 1600, 1400);
-        Assert.AreEqual(3, bucket.Count);
-        Assert.AreEqual(4500, bucket.Sum);
-        Assert.AreEqual(1400, bucket.Least);
-        Assert.AreEqual(1600, bucket.Greatest);
-        Assert.AreEqual(2500L, bucket.EndTime);
-    }
-
-    [TestMethod]
-    public void ABurstWithoutReadingsIsAnEmptyBucket()
-    {
-        Bucket bucket = new Bucket();
-        new BucketFiller(Full).Fill(new int[4], 0, 7500, bucket);
-        Assert.AreEqual(0, bucket.Count);
-        Assert.AreEqual(0, bucket.Sum);
-        Assert.AreEqual(0, bucket.Failed);
-        Assert.AreEqual(7500L, bucket.EndTime);
-    }
+    [DataRow("1500 1600 1400", "3 4500 1400 1600 0 0 0 True")]
+    [DataRow("", "0 0 0 0 0 0 0 False")]
 
     // A drop-out of the converter, which is an isolated reading at a rail, or what the converter cannot give.
-    [TestMethod]
-    [DataRow(0, 0)]
-    [DataRow(4095, 0)]
-    [DataRow(-1, 1)]
-    [DataRow(4096, 1)]
-    [DataRow(2147483647, 1)]
-    [DataRow(-2147483648, 1)]
-    public void ADropOutAndAFailedReadAreLeftOut(int reading, int failed)
-    {
-        Bucket bucket = Fill(new BucketFiller(Full), 1500, reading, 1502);
-        Assert.AreEqual(2, bucket.Count);
-        Assert.AreEqual(3002, bucket.Sum);
-        Assert.AreEqual(1500, bucket.Least);
-        Assert.AreEqual(1502, bucket.Greatest);
-        Assert.AreEqual(0, bucket.AtLowRail + bucket.AtHighRail);
-        Assert.AreEqual(failed, bucket.Failed);
-    }
+    [DataRow("1500 0 1502", "2 3002 1500 1502 0 0 0 False")]
+    [DataRow("1500 4095 1502", "2 3002 1500 1502 0 0 0 False")]
+    [DataRow("1500 -1 1502", "2 3002 1500 1502 0 0 1 False")]
+    [DataRow("1500 4096 1502", "2 3002 1500 1502 0 0 1 False")]
+    [DataRow("1500 2147483647 1502", "2 3002 1500 1502 0 0 1 False")]
+    [DataRow("1500 -2147483648 1502", "2 3002 1500 1502 0 0 1 False")]
 
-    [TestMethod]
-    public void TwoReadingsAtARailAreKept()
-    {
-        Bucket low = Fill(new BucketFiller(Full), 1500, 0, 0);
-        Assert.AreEqual(3, low.Count);
-        Assert.AreEqual(2, low.AtLowRail);
-        Bucket high = Fill(new BucketFiller(Full), Full, Full, 1500);
-        Assert.AreEqual(3, high.Count);
-        Assert.AreEqual(2, high.AtHighRail);
-        Assert.AreEqual(Full, high.Greatest);
-    }
+    // Two readings at a rail are kept.
+    [DataRow("1500 0 0", "3 1500 0 1500 2 0 0 False")]
+    [DataRow("4095 4095 1500", "3 9690 1500 4095 0 2 0 False")]
 
     // One reading a bucket: the rail is believed from the second bucket on.
-    [TestMethod]
-    public void NeighboursAreSeenAcrossBuckets()
-    {
-        BucketFiller filler = new BucketFiller(Full);
-        Assert.AreEqual(0, FillOne(filler, 0).Count);
-        Assert.AreEqual(1, FillOne(filler, 0).AtLowRail);
-        FillOne(filler, 1500);
-        Assert.AreEqual(0, FillOne(filler, 0).Count);
-    }
+    [DataRow("0", "0 0 0 0 0 0 0 False")]
+    [DataRow("0, 0", "1 0 0 0 1 0 0 False")]
+    [DataRow("0, 0, 1500, 0", "0 0 0 0 0 0 0 False")]
 
     // A median would remove the 1.5 ms pulse of a rectifier; a wild reading that is not at a rail stays.
-    [TestMethod]
-    public void AnotherWildReadingIsKept()
-    {
-        Bucket bucket = Fill(new BucketFiller(Full), 1500, 4094, 1500);
-        Assert.AreEqual(3, bucket.Count);
-        Assert.AreEqual(4094, bucket.Greatest);
-    }
+    [DataRow("1500 4094 1500", "3 7094 1500 4094 0 0 0 True")]
+    [DataRow("1 4094", "2 4095 1 4094 0 0 0 True")]
 
-    [TestMethod]
-    public void NothingOfTheLastBurstIsLeft()
-    {
-        BucketFiller filler = new BucketFiller(Full);
-        Fill(filler, -1, 0, 0);
-        Bucket bucket = Fill(filler, 1500, 1501, 1502);
-        Assert.AreEqual(0, bucket.Failed);
-        Assert.AreEqual(0, bucket.AtLowRail);
-        Assert.AreEqual(3, bucket.Count);
-    }
+    // Nothing of the last burst is left.
+    [DataRow("-1 0 0, 1500 1501 1502", "3 4503 1500 1502 0 0 0 True")]
+    [DataRow("1500 1501, 1500 1500", "2 3000 1500 1500 0 0 0 False")]
+    [DataRow("1500 1500, 1500 1499", "2 2999 1499 1500 0 0 0 True")]
+    [DataRow("1500 1499, 0 0", "2 0 0 0 2 0 0 False")]
+    [DataRow("0 0, 1500 1501", "2 3001 1500 1501 0 0 0 True")]
+    [DataRow("1500 1501, 4095 4095", "2 8190 4095 4095 0 2 0 False")]
+    [DataRow("4095 4095, 1500 1500", "2 3000 1500 1500 0 0 0 False")]
+    [DataRow("1500 1500, -1 1500", "1 1500 1500 1500 0 0 1 False")]
+    [DataRow("-1 1500, 1500 1501", "2 3001 1500 1501 0 0 0 True")]
 
-    // The board has one bucket, filled again and again.
-    [TestMethod]
-    public void AnOrdinaryBucketIsVariedOffTheRailsAndNoneFailed()
+    // But what stood last in an ordinary burst is the neighbour of the next, also across an empty one.
+    [DataRow("1500 900, , 0 1500", "2 1500 0 1500 1 0 0 False")]
+    public void ABurstMakesABucket(string bursts, string expected)
     {
         BucketFiller filler = new BucketFiller(Full);
         Bucket bucket = new Bucket();
-        FillInto(bucket, filler, 1500, 1501);
-        Assert.IsTrue(bucket.IsOrdinary);
-        FillInto(bucket, filler, 1500, 1500);
-        Assert.IsFalse(bucket.IsOrdinary);
-        FillInto(bucket, filler, 1500, 1499);
-        Assert.IsTrue(bucket.IsOrdinary);
-        FillInto(bucket, filler, 0, 0);
-        Assert.IsFalse(bucket.IsOrdinary);
-        Assert.AreEqual(2, bucket.AtLowRail);
-        FillInto(bucket, filler, 1500, 1501);
-        Assert.IsTrue(bucket.IsOrdinary);
-        Assert.AreEqual(0, bucket.AtLowRail);
-        FillInto(bucket, filler, Full, Full);
-        Assert.AreEqual(2, bucket.AtHighRail);
-        FillInto(bucket, filler, 1500, 1500);
-        Assert.AreEqual(0, bucket.AtHighRail);
-        FillInto(bucket, filler, -1, 1500);
-        Assert.IsFalse(bucket.IsOrdinary);
-        Assert.AreEqual(1, bucket.Failed);
-        FillInto(bucket, filler, 1500, 1501);
-        Assert.AreEqual(0, bucket.Failed);
-        FillInto(bucket, filler, 1, Full - 1);
-        Assert.IsTrue(bucket.IsOrdinary);
+        string[] each = bursts.Split(',');
+        for (int i = 0; i < each.Length; i++)
+        {
+            Fill(filler, each[i], bucket);
+        }
+
+        Assert.AreEqual(each.Length * 2500L, bucket.EndTime);
+        bool isEmpty = bucket.Count == 0;
+        string range = Texts.Row(bucket.Count, bucket.Sum, isEmpty ? 0 : bucket.Least, isEmpty ? 0 : bucket.Greatest);
+        string rest = Texts.Row(bucket.AtLowRail, bucket.AtHighRail, bucket.Failed);
+        Assert.AreEqual(expected, range + " " + rest + (bucket.IsOrdinary ? " True" : " False"));
     }
 
     // A quarter of full scale from the lower rail, a third from the upper: nearer than that a reading is on its way.
@@ -131,61 +73,24 @@ public class BucketFillerTests
     public void ARailIsBelievedBesideAReadingThatIsOnItsWay(int neighbour, int rail, int kept)
     {
         BucketFiller filler = new BucketFiller(Full);
-        Bucket bucket = new Bucket();
-        FillInto(bucket, filler, neighbour, rail);
-        Assert.AreEqual(kept, bucket.Count);
+        string railThenNeighbour = Texts.Row(rail, neighbour);
+        string neighbourThenRail = Texts.Row(neighbour, rail);
+        Assert.AreEqual(kept, Fill(filler, neighbourThenRail, new Bucket()));
 
         // The reading after it counts as well: at the first place of a burst, with one before that is far away.
-        FillInto(bucket, filler, 1500, 1500);
-        FillInto(bucket, filler, rail, neighbour);
-        Assert.AreEqual(kept, bucket.Count);
+        Fill(filler, "1500 1500", new Bucket());
+        Assert.AreEqual(kept, Fill(filler, railThenNeighbour, new Bucket()));
 
         // Either of two neighbours on its way is enough.
-        Assert.AreEqual(kept + 1, Fill(new BucketFiller(Full), neighbour, rail, 1500).Count);
-        Assert.AreEqual(kept + 1, Fill(new BucketFiller(Full), 1500, rail, neighbour).Count);
+        Assert.AreEqual(kept + 1, Fill(new BucketFiller(Full), neighbourThenRail + " 1500", new Bucket()));
+        Assert.AreEqual(kept + 1, Fill(new BucketFiller(Full), "1500 " + railThenNeighbour, new Bucket()));
     }
 
-    // What stood last in an ordinary burst is the neighbour of the next.
-    [TestMethod]
-    public void TheLastReadingIsRememberedAcrossAnEmptyBurst()
+    // Gives the count of good readings.
+    private static int Fill(BucketFiller filler, string burst, Bucket bucket)
     {
-        BucketFiller filler = new BucketFiller(Full);
-        Bucket bucket = new Bucket();
-        FillInto(bucket, filler, 1500, 900);
-        filler.Fill(new int[2], 0, 5000, bucket);
-        FillInto(bucket, filler, 0, 1500);
-        Assert.AreEqual(2, bucket.Count);
-        Assert.AreEqual(1, bucket.AtLowRail);
-        Assert.AreEqual(0, bucket.Least);
-        Assert.AreEqual(1500, bucket.Greatest);
-        Assert.AreEqual(1500, bucket.Sum);
-    }
-
-    private static void FillInto(Bucket bucket, BucketFiller filler, int first, int second)
-    {
-        int[] readings = new int[2];
-        readings[0] = first;
-        readings[1] = second;
-        filler.Fill(readings, 2, 2500, bucket);
-    }
-
-    private static Bucket Fill(BucketFiller filler, int first, int second, int third)
-    {
-        int[] readings = new int[3];
-        readings[0] = first;
-        readings[1] = second;
-        readings[2] = third;
-        Bucket bucket = new Bucket();
-        filler.Fill(readings, 3, 2500, bucket);
-        return bucket;
-    }
-
-    private static Bucket FillOne(BucketFiller filler, int reading)
-    {
-        int[] readings = new int[1];
-        readings[0] = reading;
-        Bucket bucket = new Bucket();
-        filler.Fill(readings, 1, 2500, bucket);
-        return bucket;
+        int[] readings = Texts.Numbers(burst);
+        filler.Fill(readings, readings.Length, bucket.EndTime + Bucket.Microseconds, bucket);
+        return bucket.Count;
     }
 }

@@ -9,73 +9,32 @@ public class ButtonTests
     private const int Short = 1;
     private const int Long = 2;
 
+    // Milliseconds for which it is held down and let go in turn, and what the button says in each of them: 1 for a short press, 2
+    // for a long one.
     [TestMethod]
-    [DataRow(100)]
-    [DataRow(1400)]
-    public void AShortPressCountsWhenItIsLetGo(int milliseconds)
-    {
-        Button button = new Button();
-        long now = 0;
-        Assert.AreEqual(0, Hold(button, true, milliseconds, ref now));
-        Assert.AreEqual(Short, Hold(button, false, 100, ref now));
-        Assert.AreEqual(0, Hold(button, false, 5000, ref now));
-    }
+    [DataRow("100 100 0 5000", "0 1 0 0")]
+    [DataRow("1400 100 0 5000", "0 1 0 0")]
 
     // 30 ms are common practice, no source.
-    [TestMethod]
-    public void AHitOfLessThanThirtyMillisecondsIsNothing()
-    {
-        Button button = new Button();
-        long now = 0;
-        Hold(button, true, 20, ref now);
-        Assert.AreEqual(0, Hold(button, false, 1000, ref now));
-    }
+    [DataRow("20 1000", "0 0")]
 
-    [TestMethod]
-    public void ALongPressCountsOnceWhileItIsStillHeld()
-    {
-        Button button = new Button();
-        long now = 0;
-        Assert.AreEqual(0, Hold(button, true, 1490, ref now));
-        Assert.AreEqual(Long, Hold(button, true, 20, ref now));
-        Assert.AreEqual(0, Hold(button, true, 60000, ref now));
-        Assert.AreEqual(0, Hold(button, false, 1000, ref now));
-    }
+    // A long press counts once while it is still held.
+    [DataRow("1490 0 20 0 60000 1000", "0 0 2 0 0 0")]
 
-    [TestMethod]
-    public void BounceAtEitherEndIsOnePress()
+    // Bounce at either end is one press.
+    [DataRow("5 5 5 5 5 5 5 5 200 5 5 5 5 5 5 5 5 200", "0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 0 1")]
+    [DataRow("100 100 100 100", "0 1 0 1")]
+    public void PressesAreToldByTheirLength(string milliseconds, string presses)
     {
         Button button = new Button();
         long now = 0;
-        int presses = 0;
-        for (int i = 0; i < 8; i++)
+        int[] times = Texts.Numbers(milliseconds);
+        for (int i = 0; i < times.Length; i++)
         {
-            presses += Hold(button, (i & 1) == 0, 5, ref now);
+            times[i] = Hold(button, (i & 1) == 0, times[i], ref now);
         }
 
-        presses += Hold(button, true, 200, ref now);
-        for (int i = 0; i < 8; i++)
-        {
-            presses += Hold(button, (i & 1) == 1, 5, ref now);
-        }
-
-        presses += Hold(button, false, 200, ref now);
-        Assert.AreEqual(Short, presses);
-    }
-
-    [TestMethod]
-    public void TwoPressesAreTwo()
-    {
-        Button button = new Button();
-        long now = 0;
-        int presses = 0;
-        for (int i = 0; i < 2; i++)
-        {
-            presses += Hold(button, true, 100, ref now);
-            presses += Hold(button, false, 100, ref now);
-        }
-
-        Assert.AreEqual(2 * Short, presses);
+        Assert.AreEqual(presses, Texts.Row(times));
     }
 
     [TestMethod]

@@ -17,10 +17,7 @@ public class CoreSettingsTests
     [DataRow(5000)]
     public void StartAtIsTheCurrentAtWhichTheVacuumStarts(int startAt)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartAtMilliamperes = startAt;
-        settings.StopBelowMilliamperes = startAt / 2;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(startAt: startAt, stopBelow: startAt / 2));
         Assert.IsFalse(bench.RunUntilRelay(true, startAt * 92 / 100, 3000));
         bench.Run(Idle, 500);
         Assert.IsTrue(bench.RunUntilRelay(true, startAt * 108 / 100, 500));
@@ -32,10 +29,7 @@ public class CoreSettingsTests
     [DataRow(2000)]
     public void StopBelowIsTheCurrentBelowWhichTheToolHasStopped(int stopBelow)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartAtMilliamperes = stopBelow * 2;
-        settings.StopBelowMilliamperes = stopBelow;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(startAt: stopBelow * 2, stopBelow: stopBelow));
         bench.Run(stopBelow * 3, 1000);
         bench.Run(stopBelow * 108 / 100, 5000);
         Assert.IsTrue(bench.Core.IsToolRunning);
@@ -46,12 +40,8 @@ public class CoreSettingsTests
     [TestMethod]
     public void ConfirmIsTheNumberOfLooksThatMakeAStart()
     {
-        CoreSettings one = CoreBench.Settings();
-        one.ConfirmBuckets = 1;
-        CoreBench quick = CoreBench.Ready(one);
-        CoreSettings twenty = CoreBench.Settings();
-        twenty.ConfirmBuckets = 20;
-        CoreBench slow = CoreBench.Ready(twenty);
+        CoreBench quick = CoreBench.Ready(CoreBench.Settings(confirm: 1));
+        CoreBench slow = CoreBench.Ready(CoreBench.Settings(confirm: 20));
         quick.Run(Tool, 500);
         slow.Run(Tool, 500);
         Assert.AreEqual(19L * Bucket.Microseconds, slow.ToolStartedAt - quick.ToolStartedAt);
@@ -63,9 +53,7 @@ public class CoreSettingsTests
     [DataRow(5000)]
     public void AFixedStartDelayCountsFromTheToolsStart(int delay)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartDelayMilliseconds = delay;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(startDelay: delay));
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 10000));
         Assert.AreEqual(delay * Time.Millisecond, bench.ClosedAt - bench.ToolStartedAt);
     }
@@ -73,9 +61,7 @@ public class CoreSettingsTests
     [TestMethod]
     public void AToolShorterThanTheStartDelayDoesNotStartTheVacuum()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartDelayMilliseconds = 1000;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(startDelay: 1000));
         bench.Run(Tool, 900);
         bench.Run(Idle, 5000);
         Assert.AreEqual(0, bench.Closings);
@@ -109,11 +95,7 @@ public class CoreSettingsTests
     [TestMethod]
     public void ASurgeThatDoesNotEndIsWaitedForTwoSecondsAtMost()
     {
-        CoreSettings settings = CoreBench.AfterSurge();
-        settings.StartAtMilliamperes = 200;
-        settings.StopBelowMilliamperes = 100;
-        settings.NoiseMilliamperes = 0;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(CoreSettings.AfterSurge, startAt: 200, stopBelow: 100, noise: 0));
 
         // Falls from 30 A to 0.3 A in 2 s, by a fifth in 100 ms.
         int current = 30000;
@@ -152,9 +134,7 @@ public class CoreSettingsTests
     [DataRow(180000)]
     public void RunOnCountsFromTheToolsStop(int runOn)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.RunOnMilliseconds = runOn;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(runOn: runOn));
         bench.Run(Tool, 1000);
         Assert.IsTrue(bench.RunUntilRelay(false, Idle, 200000));
         Assert.AreEqual(runOn * Time.Millisecond, bench.OpenedAt - bench.ToolStoppedAt);
@@ -180,10 +160,7 @@ public class CoreSettingsTests
     [DataRow(10000)]
     public void RestartGapIsTheRestBetweenOpeningAndClosing(int gap)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.RestartGapMilliseconds = gap;
-        settings.RunOnMilliseconds = 0;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(restartGap: gap, runOn: 0));
         bench.Run(Idle, gap);
         bench.Run(Tool, 1000);
         bench.Do(VacuumEvent.HandOff);
@@ -196,9 +173,7 @@ public class CoreSettingsTests
     [TestMethod]
     public void AfterABootTheRestCountsFromZero()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.RestartGapMilliseconds = 3000;
-        CoreBench bench = new CoreBench(settings);
+        CoreBench bench = new CoreBench(CoreBench.Settings(restartGap: 3000));
         bench.Run(Tool, 5000);
         Assert.AreEqual(3 * Second, bench.ClosedAt);
     }
@@ -206,10 +181,7 @@ public class CoreSettingsTests
     [TestMethod]
     public void AtSoManyStartsInAMinuteTheRunOnIsStretchedAndNeverTheRestart()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartsAMinute = 3;
-        settings.RunOnMilliseconds = 100;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(startsAMinute: 3, runOn: 100));
         for (int i = 0; i < 3; i++)
         {
             Assert.IsFalse(bench.IsFaulted(Fault.ShortCycling));
@@ -240,9 +212,7 @@ public class CoreSettingsTests
     [DataRow(true)]
     public void LongestRunEndsTheVacuumUntilTheToolHasStopped(bool isHeld)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.LongestRunMilliseconds = 20 * 60000;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(longestRun: 20 * 60000));
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
         Assert.IsTrue(bench.RunUntilRelay(false, Tool, 25 * 60000));
         Assert.AreEqual(20 * 60 * Second, bench.OpenedAt - bench.ToolStartedAt);
@@ -274,10 +244,7 @@ public class CoreSettingsTests
     [TestMethod]
     public void ByHandEndsAfterItsLimitAndTheRunOn()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.ByHandMilliseconds = 60000;
-        settings.RunOnMilliseconds = 5000;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(byHand: 60000, runOn: 5000));
         bench.Do(VacuumEvent.HandOn);
         long on = bench.Now;
         Assert.IsTrue(bench.Core.IsRelayClosed);
@@ -292,10 +259,7 @@ public class CoreSettingsTests
     [DataRow(1, 2)]
     public void TurnsAndSensorGainDivideTheCurrent(int turns, int gain)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.Turns = turns;
-        settings.MicrovoltsAnAmpere = gain * ToolLine.MicrovoltsAnAmpere;
-        CoreBench bench = CoreBench.Ready(settings);
+        CoreBench bench = CoreBench.Ready(CoreBench.Settings(turns: turns, gain: gain * ToolLine.MicrovoltsAnAmpere));
         bench.Run(1000, 1000);
         Assert.IsFalse(bench.Core.IsRelayClosed);
         Near.Between(481, bench.Core.Milliamperes, 519);
@@ -305,8 +269,7 @@ public class CoreSettingsTests
     [TestMethod]
     public void NoiseRaisesTheFastStartAboveTheQuietLinesSwing()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.NoiseMilliamperes = 500;
+        CoreSettings settings = CoreBench.Settings(noise: 500);
         CoreBench bench = new CoreBench(settings);
 
         // 2.5 times the floor, which is 1.25 A; measured by the benchmark. The slow lane takes its 0.4 s.
@@ -320,9 +283,7 @@ public class CoreSettingsTests
     [TestMethod]
     public void AQuietLineBringsTheStartBackToItsSetting()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.NoiseMilliamperes = 500;
-        CoreBench bench = new CoreBench(settings);
+        CoreBench bench = new CoreBench(CoreBench.Settings(noise: 500));
         bench.Run(Idle, 20000);
         Near.Between(598, bench.Core.StartMilliamperes, 600);
         Assert.IsTrue(bench.RunUntilRelay(true, 700, 1000));
@@ -335,14 +296,12 @@ public class CoreSettingsTests
         bench.Run(Idle, 60000);
         int learned = bench.Core.NoiseMilliamperes;
         Assert.IsTrue(learned < 50, learned.ToString());
-        CoreSettings settings = CoreBench.Settings();
-        settings.RunOnMilliseconds = 9000;
+        CoreSettings settings = CoreBench.Settings(runOn: 9000);
         bench.Core.Use(settings);
         Assert.AreEqual(learned, bench.Core.NoiseMilliamperes);
 
         // In other units it cannot be kept.
-        settings = CoreBench.Settings();
-        settings.Turns = 2;
+        settings = CoreBench.Settings(turns: 2);
         bench.Core.Use(settings);
         Assert.IsTrue(bench.Core.NoiseMilliamperes >= 99, bench.Core.NoiseMilliamperes.ToString());
     }
@@ -353,10 +312,7 @@ public class CoreSettingsTests
         CoreBench bench = CoreBench.Ready();
         bench.Run(450, 1000);
         Assert.IsFalse(bench.Core.IsRelayClosed);
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartAtMilliamperes = 300;
-        settings.StopBelowMilliamperes = 200;
-        bench.Core.Use(settings);
+        bench.Core.Use(CoreBench.Settings(startAt: 300, stopBelow: 200));
         Assert.IsTrue(bench.RunUntilRelay(true, 450, 200));
     }
 }

@@ -37,11 +37,9 @@ public class CurrentMeterTests
     {
         CurrentMeter meter = new CurrentMeter();
         Fill(meter, 40000);
-        Assert.AreEqual(40000, meter.Mean);
-        Assert.AreEqual(0, meter.Rms);
+        Assert.AreEqual("40000 0", Texts.Row(meter.Mean, meter.Rms));
         Fill(meter, 100);
-        Assert.AreEqual(100, meter.Mean);
-        Assert.AreEqual(0, meter.Rms);
+        Assert.AreEqual("100 0", Texts.Row(meter.Mean, meter.Rms));
     }
 
     [TestMethod]

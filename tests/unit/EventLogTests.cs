@@ -38,13 +38,9 @@ public class EventLogTests
         Assert.AreEqual(40, again.Count);
         Assert.AreEqual(6, again.At(0).Figure);
         LogEntry read = again.At(39);
-        Assert.AreEqual(70000, read.Boot);
-        Assert.AreEqual(123456789, read.Seconds);
-        Assert.AreEqual((int)LogKind.FaultRaised, (int)read.Kind);
-        Assert.AreEqual(11, read.First);
-        Assert.AreEqual(255, read.Second);
-        Assert.AreEqual(-5, read.Figure);
-        Assert.AreEqual(47000, read.Milliamperes);
+        Assert.AreEqual(
+            Texts.Row(70000, 123456789, (int)LogKind.FaultRaised, 11, 255, -5, 47000),
+            Texts.Row(read.Boot, read.Seconds, (int)read.Kind, read.First, read.Second, read.Figure, read.Milliamperes));
     }
 
     [TestMethod]

@@ -69,7 +69,7 @@ public class FaultLimitsTests
         bench.Rail(isLow, 5, 19);
         bench.Good();
         bench.Rail(isLow, 5, 19);
-        Assert.AreEqual(0, bench.Notices.Count);
+        Assert.AreEqual(0, bench.Told.Count);
         bench.Rail(isLow, 5);
         Assert.IsTrue(bench.Has(Fault.SensorAtRail));
         Assert.AreEqual(isLow ? 0 : 4095, bench.Faults[Fault.SensorAtRail].Figure);
@@ -98,10 +98,7 @@ public class FaultLimitsTests
     {
         FaultBench bench = new FaultBench();
         bench.IsValid = false;
-        for (int i = 0; i < 400; i++)
-        {
-            bench.Good();
-        }
+        bench.Good(0, 400);
 
         Assert.IsFalse(bench.Has(Fault.NoWindow));
         bench.Good();
@@ -111,7 +108,7 @@ public class FaultLimitsTests
         bench.Good();
         Assert.IsFalse(bench.Has(Fault.NoWindow));
         Assert.AreEqual(bench.Now, bench.Faults.LastValid);
-        Assert.AreEqual(2, bench.Notices.Count);
+        Assert.AreEqual(2, bench.Told.Count);
     }
 
     [TestMethod]
@@ -194,10 +191,7 @@ public class FaultLimitsTests
     {
         FaultBench bench = new FaultBench();
         bench.Fail(8);
-        for (int i = 0; i < 100; i++)
-        {
-            bench.Good();
-        }
+        bench.Good(0, 100);
 
         // One void window in a tenth of a second spoils it.
         bench.IsValid = false;
@@ -237,10 +231,7 @@ public class FaultLimitsTests
         Assert.AreEqual(1 << fault, bench.Faults.Standing);
         bench.Faults.See((Fault)fault, 1, bench.Now + 1);
         Assert.AreEqual(sounds ? bench.Now + 1 : 0, bench.Faults.LastSound);
-        for (int i = 0; i < 6400; i++)
-        {
-            bench.Good();
-        }
+        bench.Good(0, 6400);
 
         Assert.AreEqual(endsWhenGood, !state.IsActive);
         for (int i = 0; i < 4; i++)
@@ -259,14 +250,16 @@ public class FaultLimitsTests
     {
         int bits = FaultBits.Of(Fault.SensorAtRail) | FaultBits.Of(Fault.Noisy) | FaultBits.Of(Fault.OwnCurrent);
         bits |= 1 << FaultMonitor.Count;
-        Assert.AreEqual((int)Fault.SensorAtRail, FaultBits.Next(bits, -1));
-        Assert.AreEqual((int)Fault.Noisy, FaultBits.Next(bits, (int)Fault.SensorAtRail));
-        Assert.AreEqual((int)Fault.OwnCurrent, FaultBits.Next(bits, (int)Fault.Noisy));
-        Assert.AreEqual(-1, FaultBits.Next(bits, (int)Fault.OwnCurrent));
-        Assert.AreEqual((int)Fault.SensorAtRail, FaultBits.At(bits, 0));
-        Assert.AreEqual((int)Fault.OwnCurrent, FaultBits.At(bits, 2));
-        Assert.AreEqual(-1, FaultBits.At(bits, 3));
-        Assert.AreEqual(-1, FaultBits.At(0, 0));
+        Assert.AreEqual(
+            Texts.Row((int)Fault.SensorAtRail, (int)Fault.Noisy, (int)Fault.OwnCurrent, -1),
+            Texts.Row(
+                FaultBits.Next(bits, -1),
+                FaultBits.Next(bits, (int)Fault.SensorAtRail),
+                FaultBits.Next(bits, (int)Fault.Noisy),
+                FaultBits.Next(bits, (int)Fault.OwnCurrent)));
+        Assert.AreEqual(
+            Texts.Row((int)Fault.SensorAtRail, (int)Fault.OwnCurrent, -1, -1),
+            Texts.Row(FaultBits.At(bits, 0), FaultBits.At(bits, 2), FaultBits.At(bits, 3), FaultBits.At(0, 0)));
     }
 
     [TestMethod]
@@ -274,36 +267,26 @@ public class FaultLimitsTests
     {
         FaultBench bench = new FaultBench();
         bench.Faults.See(Fault.MidpointOut, 77, 5 * Second);
-        Notice notice = bench.Notices.Take();
-        Assert.AreEqual((int)NoticeKind.FaultRaised, (int)notice.Kind);
-        Assert.AreEqual((int)Fault.MidpointOut, notice.First);
-        Assert.AreEqual(0, notice.Second);
-        Assert.AreEqual(77, notice.Figure);
-        Assert.AreEqual(5 * Second, notice.Time);
+        Notices.Check(bench.Told, NoticeKind.FaultRaised, (int)Fault.MidpointOut, 0, 77, 5 * Second);
         Assert.AreEqual(5 * Second, bench.Faults[Fault.MidpointOut].Since);
 
         // Seen again it is the same one.
         bench.Faults.See(Fault.MidpointOut, 99, 6 * Second);
-        Assert.AreEqual(0, bench.Notices.Count);
+        Assert.AreEqual(0, bench.Told.Count);
         Assert.AreEqual(77, bench.Faults[Fault.MidpointOut].Figure);
         Assert.AreEqual(5 * Second, bench.Faults[Fault.MidpointOut].Since);
         Assert.AreEqual(6 * Second, bench.Faults[Fault.MidpointOut].LastSeen);
 
         bench.Faults.End(Fault.MidpointOut, 12 * Second);
-        notice = bench.Notices.Take();
-        Assert.AreEqual((int)NoticeKind.FaultEnded, (int)notice.Kind);
-        Assert.AreEqual((int)Fault.MidpointOut, notice.First);
-        Assert.AreEqual(7, notice.Figure);
-        Assert.AreEqual(12 * Second, notice.Time);
+        Notices.Check(bench.Told, NoticeKind.FaultEnded, (int)Fault.MidpointOut, 0, 7, 12 * Second);
         bench.Faults.End(Fault.MidpointOut, 13 * Second);
-        Assert.AreEqual(0, bench.Notices.Count);
+        Assert.AreEqual(0, bench.Told.Count);
 
         bench.Faults.See(Fault.RelayLine, 3, 14 * Second);
-        notice = bench.Notices.Take();
-        Assert.AreEqual(1, notice.Second);
+        Notices.Check(bench.Told, NoticeKind.FaultRaised, (int)Fault.RelayLine, 1, 3, 14 * Second);
         bench.Faults.End(Fault.RelayLine, 15 * Second);
         Assert.IsTrue(bench.Has(Fault.RelayLine));
-        Assert.AreEqual(0, bench.Notices.Count);
+        Assert.AreEqual(0, bench.Told.Count);
     }
 
     // Four within the hour, to the microsecond; a fourth that is late counts with the later three.
@@ -374,14 +357,14 @@ public class FaultLimitsTests
         Assert.IsFalse(bench.Faults.HoldsOff);
         Assert.IsFalse(bench.Faults[Fault.RestartLoop].IsLatched);
         Assert.AreEqual(0, bench.Faults[Fault.RestartLoop].Times);
-        Assert.AreEqual(3 + 2, bench.Notices.Count);
+        Assert.AreEqual(3 + 2, bench.Told.Count);
         for (int i = 0; i < 3; i++)
         {
-            bench.Notices.Take();
+            bench.Told.Take();
         }
 
-        Assert.AreEqual((int)NoticeKind.FaultEnded, (int)bench.Notices.Take().Kind);
-        Assert.AreEqual(3, bench.Notices.Take().Figure);
+        Assert.AreEqual((int)NoticeKind.FaultEnded, (int)bench.Told.Take().Kind);
+        Assert.AreEqual(3, bench.Told.Take().Figure);
     }
 
     private static void CheckCalm(FaultBench bench)

@@ -40,21 +40,15 @@ public class LineReaderTests
         Assert.AreEqual(ends, Type(reader, typed));
     }
 
+    // Nothing is rubbed out before the line's beginning.
     [TestMethod]
-    public void TypedCharactersAreEchoedAndOthersAreNot()
+    [DataRow("Ab\u0001\u001b[A\b\r", "Ab\b \b\r\n")]
+    [DataRow("a\b\b\b", "a\b \b")]
+    public void TypedCharactersAreEchoedAndOthersAreNot(string typed, string echoed)
     {
         TextOutput echo = new TextOutput();
-        LineReader reader = new LineReader(echo);
-        Type(reader, "Ab\u0001\u001b[A\b\r");
-        Assert.AreEqual("Ab\b \b\r\n", Texts.Take(echo));
-    }
-
-    [TestMethod]
-    public void NothingIsRubbedOutBeforeTheLinesBeginning()
-    {
-        TextOutput echo = new TextOutput();
-        Type(new LineReader(echo), "a\b\b\b");
-        Assert.AreEqual("a\b \b", Texts.Take(echo));
+        Type(new LineReader(echo), typed);
+        Assert.AreEqual(echoed, Texts.Take(echo));
     }
 
     [TestMethod]

@@ -10,12 +10,7 @@ public class LittleEndianTests
     {
         byte[] bytes = new byte[6];
         LittleEndian.Write(bytes, 1, 0x01020304);
-        Assert.AreEqual(0, (int)bytes[0]);
-        Assert.AreEqual(4, (int)bytes[1]);
-        Assert.AreEqual(3, (int)bytes[2]);
-        Assert.AreEqual(2, (int)bytes[3]);
-        Assert.AreEqual(1, (int)bytes[4]);
-        Assert.AreEqual(0, (int)bytes[5]);
+        Assert.AreEqual("0 4 3 2 1 0", Texts.Row(bytes[0], bytes[1], bytes[2], bytes[3], bytes[4], bytes[5]));
     }
 
     [TestMethod]

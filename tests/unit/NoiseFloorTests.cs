@@ -56,16 +56,10 @@ public class NoiseFloorTests
     public void ItReachesALevelThatStaysFromBelowAndFromAbove()
     {
         NoiseFloor floor = New(100, 1000);
-        for (int i = 0; i < 300; i++)
-        {
-            Second(floor, 332);
-        }
+        Second(floor, 332, 300);
 
         Assert.AreEqual(332, floor.Floor);
-        for (int i = 0; i < 60; i++)
-        {
-            Second(floor, 40);
-        }
+        Second(floor, 40, 60);
 
         Assert.AreEqual(40, floor.Floor);
     }
@@ -74,10 +68,7 @@ public class NoiseFloorTests
     public void ItIsCappedAndSaysSo()
     {
         NoiseFloor floor = New(100, 200);
-        for (int i = 0; i < 100; i++)
-        {
-            Second(floor, 2000);
-        }
+        Second(floor, 2000, 100);
 
         Assert.AreEqual(200, floor.Floor);
         Assert.IsTrue(floor.IsAtCap);
@@ -131,9 +122,9 @@ public class NoiseFloorTests
         return noise;
     }
 
-    private static void Second(NoiseFloor floor, int swing)
+    private static void Second(NoiseFloor floor, int swing, int seconds = 1)
     {
-        for (int i = 0; i < Bucket.ASecond; i++)
+        for (int i = 0; i < seconds * Bucket.ASecond; i++)
         {
             floor.Accept(SwingWindow.PowerOf(swing));
         }

@@ -13,10 +13,8 @@ public class NoticeQueueTests
         {
             queue.Add(NoticeKind.FaultRaised, i, 1, 2, 3);
             queue.Add(NoticeKind.FaultEnded, i, 1, 2, 3);
-            Notice raised = queue.Take();
-            Assert.AreEqual((int)NoticeKind.FaultRaised, (int)raised.Kind);
-            Assert.AreEqual(i, raised.First);
-            Assert.AreEqual((int)NoticeKind.FaultEnded, (int)queue.Take().Kind);
+            Notices.Check(queue, NoticeKind.FaultRaised, i, 1, 2, 3);
+            Notices.Check(queue, NoticeKind.FaultEnded, i, 1, 2, 3);
         }
 
         Assert.IsNull(queue.Take());
@@ -31,11 +29,7 @@ public class NoticeQueueTests
         Assert.AreEqual(0, queue.Count);
         queue.Add(NoticeKind.Probed, 4, 5, 6, 7);
         Assert.AreEqual(1, queue.Count);
-        Notice notice = queue.Take();
-        Assert.AreEqual(4, notice.First);
-        Assert.AreEqual(5, notice.Second);
-        Assert.AreEqual(6, notice.Figure);
-        Assert.AreEqual(7L, notice.Time);
+        Notices.Check(queue, NoticeKind.Probed, 4, 5, 6, 7);
         Assert.AreEqual(0, queue.Count);
         Assert.IsNull(queue.Take());
     }

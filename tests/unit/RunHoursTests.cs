@@ -13,9 +13,7 @@ public class RunHoursTests
         Run(hours, true, 100, ref now);
         Run(hours, false, 500, ref now);
         Run(hours, true, 50, ref now);
-        Assert.AreEqual(150, hours.Seconds);
-        Assert.AreEqual(150, hours.FilterSeconds);
-        Assert.AreEqual(2, hours.Starts);
+        Assert.AreEqual("150 150 2", Texts.Row(hours.Seconds, hours.FilterSeconds, hours.Starts));
     }
 
     [TestMethod]
@@ -72,9 +70,7 @@ public class RunHoursTests
         hours.FilterSeconds = 70;
         hours.Save();
         RunHours again = New(board);
-        Assert.AreEqual(1000, again.Seconds);
-        Assert.AreEqual(70, again.FilterSeconds);
-        Assert.AreEqual(1, again.Starts);
+        Assert.AreEqual("1000 70 1", Texts.Row(again.Seconds, again.FilterSeconds, again.Starts));
         Assert.IsFalse(again.IsWorthWriting);
     }
 

@@ -6,15 +6,9 @@ namespace NanoDustSwitch.UnitTests;
 public class SensorScaleTests
 {
     // 1 A × 23.5 mV/A × 2·√2 / 0.806 mV = 82.47 counts of swing (textbook identity); the pair keeps 0.974 of
-    // that, and 16 parts a count make it 1285.
+    // that, and 16 parts a count make it 1285: 1.285 parts a milliampere.
     [TestMethod]
-    public void OneAmpereAtTheDefaultSensor()
-    {
-        Assert.AreEqual(1285, Default().ToSwing(1000));
-    }
-
-    // 1.285 parts a milliampere.
-    [TestMethod]
+    [DataRow(1000, 1285)]
     [DataRow(1, 1)]
     [DataRow(2, 3)]
     [DataRow(3, 4)]
@@ -44,18 +38,17 @@ public class SensorScaleTests
     {
         SensorScale turns = new SensorScale(23500, 3, 806);
         SensorScale gain = new SensorScale(70500, 1, 806);
-        Assert.AreEqual(gain.ToSwing(600), turns.ToSwing(600));
-        Assert.AreEqual(gain.FromSwing(2000), turns.FromSwing(2000));
-        Assert.AreEqual(gain.FromRms(2000), turns.FromRms(2000));
+        Assert.AreEqual(
+            Texts.Row(gain.ToSwing(600), gain.FromSwing(2000), gain.FromRms(2000)),
+            Texts.Row(turns.ToSwing(600), turns.FromSwing(2000), turns.FromRms(2000)));
     }
 
     // 10 A of a sine are 2·√2 × 10 A × 23.5 mV/A / 0.806 mV = 824.6 counts from peak to peak (textbook identity).
     [TestMethod]
     public void APeakToPeakInCountsIsACurrent()
     {
-        Assert.AreEqual(9993, Default().FromPeakToPeak(824));
-        Assert.AreEqual(10005, Default().FromPeakToPeak(825));
-        Assert.AreEqual(0, Default().FromPeakToPeak(0));
+        SensorScale scale = Default();
+        Assert.AreEqual("9993 10005 0", Texts.Row(scale.FromPeakToPeak(824), scale.FromPeakToPeak(825), scale.FromPeakToPeak(0)));
     }
 
     // 16 × 100 counts × 0.806 mV = 80.6 mV of rms are 3.43 A at 23.5 mV/A; bucket means keep 0.969 of it.

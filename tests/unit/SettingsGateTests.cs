@@ -5,6 +5,7 @@ namespace NanoDustSwitch.UnitTests;
 [TestClass]
 public class SettingsGateTests
 {
+    private const string Crossed = "start-at must stay above stop-below (now 0.60 A and 0.35 A)";
     private const string Beyond = "start-at would be more than the sensor can show with its gain and turns: ";
 
     // The sensor shows 25.5 A with its default gain on this converter.
@@ -13,8 +14,8 @@ public class SettingsGateTests
     [DataRow((int)SettingId.StartAt, 25490, (int)SettingChange.BeyondSensor, Beyond + "25.49 A at most now")]
     [DataRow((int)SettingId.Turns, 10, (int)SettingChange.Done, "")]
     [DataRow((int)SettingId.SensorGain, 1000000, (int)SettingChange.BeyondSensor, Beyond + "25.49 A at most now")]
-    [DataRow((int)SettingId.StartAt, 350, (int)SettingChange.LevelsWouldCross, "start-at must stay above stop-below (now 0.60 A and 0.35 A)")]
-    [DataRow((int)SettingId.StopBelow, 600, (int)SettingChange.LevelsWouldCross, "start-at must stay above stop-below (now 0.60 A and 0.35 A)")]
+    [DataRow((int)SettingId.StartAt, 350, (int)SettingChange.LevelsWouldCross, Crossed)]
+    [DataRow((int)SettingId.StopBelow, 600, (int)SettingChange.LevelsWouldCross, Crossed)]
     [DataRow((int)SettingId.StopBelow, 599, (int)SettingChange.Done, "")]
     [DataRow((int)SettingId.RunOn, 180001, (int)SettingChange.OutOfRange, "a value is out of its range")]
     [DataRow((int)SettingId.LongestRun, 0, (int)SettingChange.Done, "")]

@@ -41,19 +41,17 @@ public class SettingsStoreTests
         int start, int stop, int gain, int turns, int fallen, int startAfter, int stopAfter, int gainAfter, int turnsAfter)
     {
         FakeBoard board = new FakeBoard();
-        int[] flash = new int[10];
-        Put(flash, 0, SettingId.StartAt, start);
-        Put(flash, 2, SettingId.StopBelow, stop);
-        Put(flash, 4, SettingId.SensorGain, gain);
-        Put(flash, 6, SettingId.Turns, turns);
-        Put(flash, 8, SettingId.RunOn, 8000);
-        Drafts.PutInFlash(board, flash);
+        Drafts.PutInFlash(
+            board,
+            (int)SettingId.StartAt, start,
+            (int)SettingId.StopBelow, stop,
+            (int)SettingId.SensorGain, gain,
+            (int)SettingId.Turns, turns,
+            (int)SettingId.RunOn, 8000);
         SettingValues values = Load(board, fallen, false);
-        Assert.AreEqual(startAfter, values[SettingId.StartAt]);
-        Assert.AreEqual(stopAfter, values[SettingId.StopBelow]);
-        Assert.AreEqual(gainAfter, values[SettingId.SensorGain]);
-        Assert.AreEqual(turnsAfter, values[SettingId.Turns]);
-        Assert.AreEqual(8000, values[SettingId.RunOn]);
+        string levels = Texts.Row(values[SettingId.StartAt], values[SettingId.StopBelow]);
+        string rest = Texts.Row(values[SettingId.SensorGain], values[SettingId.Turns], values[SettingId.RunOn]);
+        Assert.AreEqual(Texts.Row(startAfter, stopAfter, gainAfter, turnsAfter, 8000), levels + " " + rest);
         Assert.AreEqual((int)SettingChange.Done, (int)Drafts.Gate().Check(new SettingsDraft(values)));
     }
 
@@ -62,11 +60,7 @@ public class SettingsStoreTests
     public void AnUnknownNumberIsIgnoredAndAMissingOneKeepsItsDefault()
     {
         FakeBoard board = new FakeBoard();
-        int[] flash = new int[6];
-        Put(flash, 0, (SettingId)500, 12345);
-        Put(flash, 2, SettingId.RunOn, 9000);
-        Put(flash, 4, (SettingId)65535, -1);
-        Drafts.PutInFlash(board, flash);
+        Drafts.PutInFlash(board, Texts.Numbers(Texts.Row(500, 12345, (int)SettingId.RunOn, 9000) + " 65535 -1"));
         SettingValues values = Load(board, 0, false);
         Assert.AreEqual(1, values.Differences(new SettingValues()));
         Assert.AreEqual(9000, values[SettingId.RunOn]);
@@ -110,11 +104,5 @@ public class SettingsStoreTests
         Assert.AreEqual(isLost, store.IsLost);
         Assert.AreEqual(fallen, store.FellBack);
         return values;
-    }
-
-    private static void Put(int[] flash, int at, SettingId id, int value)
-    {
-        flash[at] = (int)id;
-        flash[at + 1] = value;
     }
 }

@@ -10,8 +10,8 @@ public class SineAccuracyTests
     private const int PeakCounts = 200;
     private const double TrueMilliamperes = 400 / 2.8284271247461903 * 806 / 23500 * 1000;
 
-    // Limits in thousandths of the true current. The pair is as wide as a window of 50 Hz: at 60 Hz it shows 16 % below to 2 % above by the
-    // place on the cycle; with 1,000 readings a second buckets of two and three readings shift that by 2 %.
+    // Limits in thousandths of the true current. The pair is as wide as a window of 50 Hz: at 60 Hz it shows 16 % below to 2 %
+    // above by the place on the cycle; with 1,000 readings a second buckets of two and three readings shift that by 2 %.
     [TestMethod]
     [DataRow(45, 2000, 925, 1053)]
     [DataRow(50, 2000, 996, 1004)]

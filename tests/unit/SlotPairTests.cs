@@ -14,10 +14,8 @@ public class SlotPairTests
     {
         FakeBoard board = new FakeBoard();
         Assert.IsTrue(Write(board, 7));
-        SlotPair pair = New(board);
-        Assert.IsTrue(pair.Read(Layout));
+        SlotPair pair = CheckRead(board, 7);
         Assert.AreEqual(Length, pair.Length);
-        CheckContent(pair, 7);
         Assert.IsFalse(pair.HasTornSlot);
     }
 
@@ -58,9 +56,7 @@ public class SlotPairTests
         for (int length = 0; length < whole; length++)
         {
             board.SlotLengths[First + cut] = length;
-            SlotPair pair = New(board);
-            Assert.IsTrue(pair.Read(Layout));
-            CheckContent(pair, cut == 0 ? 2 : 1);
+            CheckRead(board, cut == 0 ? 2 : 1);
         }
 
         board.SlotLengths[First + cut] = whole;
@@ -77,10 +73,7 @@ public class SlotPairTests
         for (int bit = 0; bit < 8 * board.SlotLengths[First + broken]; bit++)
         {
             bytes[bit / 8] ^= (byte)(1 << (bit % 8));
-            SlotPair pair = New(board);
-            Assert.IsTrue(pair.Read(Layout));
-            Assert.IsTrue(pair.HasTornSlot);
-            CheckContent(pair, broken == 0 ? 2 : 1);
+            Assert.IsTrue(CheckRead(board, broken == 0 ? 2 : 1).HasTornSlot);
             bytes[bit / 8] ^= (byte)(1 << (bit % 8));
         }
     }
@@ -170,10 +163,7 @@ public class SlotPairTests
         FakeBoard board = Written();
         board.SlotBytes[First + foreign][4]++;
         Renumber(board, First + foreign, 1000);
-        SlotPair pair = New(board);
-        Assert.IsTrue(pair.Read(Layout));
-        Assert.IsTrue(pair.HasTornSlot);
-        CheckContent(pair, foreign == 0 ? 2 : 1);
+        Assert.IsTrue(CheckRead(board, foreign == 0 ? 2 : 1).HasTornSlot);
         Write(board, 33);
         CheckRead(board, 33);
     }
@@ -228,19 +218,16 @@ public class SlotPairTests
         return pair.Write(Layout, Length);
     }
 
-    private static void CheckRead(FakeBoard board, int content)
+    private static SlotPair CheckRead(FakeBoard board, int content)
     {
         SlotPair pair = New(board);
         Assert.IsTrue(pair.Read(Layout));
-        CheckContent(pair, content);
-    }
-
-    private static void CheckContent(SlotPair pair, int content)
-    {
         for (int i = 0; i < Length; i++)
         {
             Assert.AreEqual(content + i, (int)pair.Buffer[SlotPair.Head + i]);
         }
+
+        return pair;
     }
 
     private static void Renumber(FakeBoard board, int slot, int sequence)

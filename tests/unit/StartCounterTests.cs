@@ -7,43 +7,24 @@ public class StartCounterTests
 {
     private const long Second = Time.Second;
 
+    // So many starts, so many seconds apart, the first after one such pause; what counts at a second.
     [TestMethod]
-    public void AStartCountsForAMinute()
+    [DataRow(0, 1, 5, 0)]
+    [DataRow(1, 10, 69, 1)]
+    [DataRow(1, 10, 70, 0)]
+
+    // More starts than it has places for count as the most, and old ones do not hide new ones.
+    [DataRow(50, 1, 51, StartCounter.Most)]
+    [DataRow(40, 20, 801, 3)]
+    public void AStartCountsForAMinute(int starts, int apart, int second, int counted)
     {
         StartCounter counter = new StartCounter();
-        counter.Add(10 * Second);
-        Assert.AreEqual(1, counter.InLastMinute(69 * Second));
-        Assert.AreEqual(0, counter.InLastMinute(70 * Second));
-    }
-
-    [TestMethod]
-    public void NoStartIsCountedBeforeTheFirst()
-    {
-        Assert.AreEqual(0, new StartCounter().InLastMinute(5 * Second));
-    }
-
-    [TestMethod]
-    public void MoreStartsThanItsPlacesCountAsTheMost()
-    {
-        StartCounter counter = new StartCounter();
-        for (int i = 0; i < 50; i++)
+        for (int i = 1; i <= starts; i++)
         {
-            counter.Add(i * Second);
+            counter.Add(i * apart * Second);
         }
 
-        Assert.AreEqual(StartCounter.Most, counter.InLastMinute(50 * Second));
-        Assert.AreEqual(50, counter.Total);
-    }
-
-    [TestMethod]
-    public void OldStartsDoNotHideNewOnes()
-    {
-        StartCounter counter = new StartCounter();
-        for (int i = 0; i < 40; i++)
-        {
-            counter.Add(i * 20 * Second);
-        }
-
-        Assert.AreEqual(3, counter.InLastMinute((39 * 20 * Second) + Second));
+        Assert.AreEqual(counted, counter.InLastMinute(second * Second));
+        Assert.AreEqual(starts, counter.Total);
     }
 }

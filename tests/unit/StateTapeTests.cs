@@ -9,10 +9,7 @@ public class StateTapeTests
     public void WhatIsWrittenIsReadBackInItsOrder()
     {
         StateTape tape = new StateTape();
-        int[] numbers = new int[3];
-        numbers[0] = 3;
-        numbers[1] = -4;
-        numbers[2] = int.MinValue;
+        int[] numbers = Texts.Numbers("3 -4 -2147483648");
         long[] longs = { long.MaxValue, long.MinValue };
         tape.Write();
         Assert.AreEqual(-7, tape.Number(-7));
@@ -22,7 +19,7 @@ public class StateTapeTests
         tape.Numbers(numbers);
         tape.Numbers(longs);
         Assert.AreEqual(9, tape.Count);
-        Assert.AreEqual(int.MinValue, numbers[2]);
+        Assert.AreEqual("3 -4 -2147483648", Texts.Row(numbers));
 
         int[] otherNumbers = new int[3];
         long[] otherLongs = new long[2];
@@ -33,9 +30,7 @@ public class StateTapeTests
         Assert.IsFalse(tape.Flag(true));
         tape.Numbers(otherNumbers);
         tape.Numbers(otherLongs);
-        Assert.AreEqual(3, otherNumbers[0]);
-        Assert.AreEqual(-4, otherNumbers[1]);
-        Assert.AreEqual(int.MinValue, otherNumbers[2]);
+        Assert.AreEqual("3 -4 -2147483648", Texts.Row(otherNumbers));
         Assert.AreEqual(long.MaxValue, otherLongs[0]);
         Assert.AreEqual(long.MinValue, otherLongs[1]);
         Assert.AreEqual(9, tape.Count);
@@ -112,19 +107,12 @@ public class StateTapeTests
 
     private static bool AreSame(StateTape first, StateTape second)
     {
-        if (first.Count != second.Count)
-        {
-            return false;
-        }
-
+        bool areSame = first.Count == second.Count;
         for (int i = 0; i < first.Count; i++)
         {
-            if (first[i] != second[i])
-            {
-                return false;
-            }
+            areSame = areSame && first[i] == second[i];
         }
 
-        return true;
+        return areSame;
     }
 }

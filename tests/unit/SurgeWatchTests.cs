@@ -63,50 +63,37 @@ public class SurgeWatchTests
         Near.Between(81, at, 128);
     }
 
+    // Stretches of a swing each, with so many of a hundred readings at the lower rail and so much noise, and what the last says.
+    [TestMethod]
+
     // A surge falls by a twenty-fifth of the first 20 ms at least, by seven eighths of that in one stretch at the most, and does
     // not rise by more than a twenty-eighth of 9,500, which is 339, on the way.
-    [TestMethod]
-    [DataRow(9900, 9800, 9700, 9600, false)]
-    [DataRow(9900, 9800, 9700, 9601, true)]
-    [DataRow(9125, 9100, 9050, 9000, false)]
-    [DataRow(9124, 9100, 9050, 9000, true)]
-    [DataRow(9500, 9839, 9000, 8500, false)]
-    [DataRow(9500, 9840, 9000, 8500, true)]
-    public void ASurgeFallsEnoughNotAtOnceAndWithoutARise(int second, int third, int fourth, int fifth, bool isOver)
-    {
-        SurgeWatch watch = Begun();
-        Assert.IsFalse(Stretch(watch, 10000, 0, 0, 0));
-        Assert.IsFalse(Stretch(watch, second, 0, 0, 0));
-        Assert.IsFalse(Stretch(watch, third, 0, 0, 0));
-        Assert.IsFalse(Stretch(watch, fourth, 0, 0, 0));
-        Assert.AreEqual(isOver, Stretch(watch, fifth, 0, 0, 0));
-    }
+    [DataRow("10000 9900 9800 9700 9600", 0, 0, false)]
+    [DataRow("10000 9900 9800 9700 9601", 0, 0, true)]
+    [DataRow("10000 9125 9100 9050 9000", 0, 0, false)]
+    [DataRow("10000 9124 9100 9050 9000", 0, 0, true)]
+    [DataRow("10000 9500 9839 9000 8500", 0, 0, false)]
+    [DataRow("10000 9500 9840 9000 8500", 0, 0, true)]
 
     // What shows no more than five times the noise has no surge that matters.
-    [TestMethod]
-    [DataRow(200, true)]
-    [DataRow(199, false)]
-    public void ASmallToolHasNoSurge(int noise, bool isOver)
+    [DataRow("1000 900 800 700 600", 0, 200, true)]
+    [DataRow("1000 900 800 700 600", 0, 199, false)]
+
+    // A sixteenth up in three stretches is a soft start.
+    [DataRow("1600 2000 1700", 0, 0, false)]
+    [DataRow("1600 2000 1701", 0, 0, true)]
+
+    // What clips a little shows more the less it clips: a rise behind a clipped stretch speaks against nothing.
+    [DataRow("10000 9500 10000 9000 8500", 0, 0, true)]
+    [DataRow("10000 9500 10000 9000 8500", 5, 0, false)]
+    public void ASurgeFallsEnoughNotAtOnceAndWithoutARise(string swings, int atLowRail, int noise, bool isOver)
     {
         SurgeWatch watch = Begun();
-        bool last = false;
-        for (int swing = 1000; swing >= 600; swing -= 100)
+        int[] stretches = Texts.Numbers(swings);
+        for (int i = 0; i < stretches.Length; i++)
         {
-            last = Stretch(watch, swing, 0, 0, noise);
+            Assert.AreEqual(isOver && i == stretches.Length - 1, Stretch(watch, stretches[i], atLowRail, 0, noise));
         }
-
-        Assert.AreEqual(isOver, last);
-    }
-
-    [TestMethod]
-    [DataRow(1700, false)]
-    [DataRow(1701, true)]
-    public void ASixteenthUpInThreeStretchesIsASoftStart(int third, bool isOver)
-    {
-        SurgeWatch watch = Begun();
-        Assert.IsFalse(Stretch(watch, 1600, 0, 0, 0));
-        Assert.IsFalse(Stretch(watch, 2000, 0, 0, 0));
-        Assert.AreEqual(isOver, Stretch(watch, third, 0, 0, 0));
     }
 
     // At the rail every surge shows the same swing; the share of the readings there falls with it.
@@ -133,20 +120,6 @@ public class SurgeWatchTests
 
         Assert.AreEqual(isOver, isTopOver);
         Assert.AreEqual(isOver, isBottomOver);
-    }
-
-    // What clips a little shows more the less it clips: a rise behind a clipped stretch speaks against nothing.
-    [TestMethod]
-    [DataRow(0, true)]
-    [DataRow(5, false)]
-    public void ARiseOutOfTheRailIsNone(int share, bool isOver)
-    {
-        SurgeWatch watch = Begun();
-        Stretch(watch, 10000, share, 0, 0);
-        Stretch(watch, 9500, share, 0, 0);
-        Stretch(watch, 10000, share, 0, 0);
-        Stretch(watch, 9000, share, 0, 0);
-        Assert.AreEqual(isOver, Stretch(watch, 8500, share, 0, 0));
     }
 
     [TestMethod]

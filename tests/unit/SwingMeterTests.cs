@@ -35,26 +35,26 @@ public class SwingMeterTests
         Assert.AreEqual(0, meter.Below);
     }
 
+    // Swings, and buckets of each.
     [TestMethod]
-    [DataRow(119, false)]
-    [DataRow(120, true)]
-    public void TheLeastMeanNeedsThreeTenths(int buckets, bool has)
-    {
-        SwingMeter meter = Meter();
-        Feed(meter, 300, buckets);
-        Assert.AreEqual(has, meter.HasLeastMean);
-        Assert.AreEqual(has ? 300 : int.MaxValue, meter.LeastMean);
-    }
+    [DataRow("300 119", int.MaxValue)]
+    [DataRow("300 120", 300)]
 
-    [TestMethod]
-    public void TheLastTwoTenthsAreLeftOut()
+    // The last two tenths are left out, and the least is kept when the swing rises again.
+    [DataRow("800 200 10 80", 800)]
+    [DataRow("800 200 10 120", 10)]
+    [DataRow("900 80 400 40 900 240", 400)]
+    public void TheLeastMeanIsThatOfATenthAndNeedsThree(string swings, int least)
     {
         SwingMeter meter = Meter();
-        Feed(meter, 800, 5 * Tenth);
-        Feed(meter, 10, 2 * Tenth);
-        Assert.AreEqual(800, meter.LeastMean);
-        Feed(meter, 10, Tenth);
-        Assert.AreEqual(10, meter.LeastMean);
+        int[] fed = Texts.Numbers(swings);
+        for (int i = 0; i < fed.Length; i += 2)
+        {
+            Feed(meter, fed[i], fed[i + 1]);
+        }
+
+        Assert.AreEqual(least != int.MaxValue, meter.HasLeastMean);
+        Assert.AreEqual(least, meter.LeastMean);
     }
 
     [TestMethod]
@@ -70,16 +70,6 @@ public class SwingMeterTests
     }
 
     [TestMethod]
-    public void TheLeastIsKeptWhenTheSwingRisesAgain()
-    {
-        SwingMeter meter = Meter();
-        Feed(meter, 900, 2 * Tenth);
-        Feed(meter, 400, Tenth);
-        Feed(meter, 900, 6 * Tenth);
-        Assert.AreEqual(400, meter.LeastMean);
-    }
-
-    [TestMethod]
     public void ARestartForgetsAllButTheLevels()
     {
         SwingMeter meter = Meter();
@@ -87,11 +77,7 @@ public class SwingMeterTests
         meter.Low = 500;
         Feed(meter, 100, (4 * Tenth) + 17);
         meter.Reset();
-        Assert.AreEqual(50, meter.High);
-        Assert.AreEqual(500, meter.Low);
-        Assert.AreEqual(0, meter.Above);
-        Assert.AreEqual(0, meter.Below);
-        Assert.AreEqual(0, meter.Greatest);
+        Assert.AreEqual("50 500 0 0 0", Texts.Row(meter.High, meter.Low, meter.Above, meter.Below, meter.Greatest));
         Assert.IsFalse(meter.HasLeastMean);
 
         // Nor is half a tenth from before left in the sum.

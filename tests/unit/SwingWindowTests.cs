@@ -12,13 +12,9 @@ public class SwingWindowTests
     public void EightBucketsMakeTheFirstAnswer()
     {
         SwingWindow window = new SwingWindow();
-        for (int i = 0; i < 7; i++)
-        {
-            window.Add(5000, 5);
-            Assert.IsFalse(window.IsValid);
-        }
-
-        window.Add(5000, 5);
+        Feed(window, 1000, 7);
+        Assert.IsFalse(window.IsValid);
+        Feed(window, 1000);
         Assert.IsTrue(window.IsValid);
         Assert.AreEqual(0, window.Swing);
     }
@@ -34,7 +30,7 @@ public class SwingWindowTests
         SwingWindow window = new SwingWindow();
         for (int i = 0; i < 40; i++)
         {
-            Feed(window, At(i, 50, degrees), 5);
+            Feed(window, At(i, 50, degrees));
             if (window.IsValid)
             {
                 Near.Check(32 * Amplitude, window.Swing, 15);
@@ -66,25 +62,18 @@ public class SwingWindowTests
 
     // One bucket mean of eight: a power of (1 + 1/2) times its square, so a swing of its height times the root of 1.5, over two.
     [TestMethod]
-    public void OneWildBucketCountsThreeFifths()
+    public void OneWildBucketCountsThreeFifthsUntilItIsAWindowAgo()
     {
         SwingWindow window = Filled(1000);
-        Feed(window, 1100, 5);
+        Feed(window, 1100);
         Assert.AreEqual(1600 * 6123 / 10000, window.Swing);
-    }
-
-    [TestMethod]
-    public void WhatIsAWindowAgoIsForgotten()
-    {
-        SwingWindow window = Filled(1000);
-        Feed(window, 1100, 5);
         for (int i = 1; i < SwingWindow.Length; i++)
         {
-            Feed(window, 1000, 5);
+            Feed(window, 1000);
             Assert.IsTrue(window.Swing > 900);
         }
 
-        Feed(window, 1000, 5);
+        Feed(window, 1000);
         Assert.AreEqual(0, window.Swing);
     }
 
@@ -94,18 +83,15 @@ public class SwingWindowTests
         SwingWindow window = new SwingWindow();
         for (int i = 0; i < 15; i++)
         {
-            Feed(window, At(i, 50, 0), 5);
+            Feed(window, At(i, 50, 0));
             Assert.AreEqual(0, window.MeanPowerOfTwo());
         }
 
-        Feed(window, At(15, 50, 0), 5);
+        Feed(window, At(15, 50, 0));
         Near.Between(SwingWindow.PowerOf(31 * Amplitude) + 1, window.MeanPowerOfTwo(), SwingWindow.PowerOf(33 * Amplitude) - 1);
 
         // A cycle later the rest has come, and the sum still holds the cycle before it.
-        for (int i = 0; i < SwingWindow.Length; i++)
-        {
-            Feed(window, Rest, 5);
-        }
+        Feed(window, Rest, SwingWindow.Length);
 
         Assert.IsTrue(window.Power < SwingWindow.PowerOf(Amplitude / 10));
         Assert.IsTrue(window.MeanPowerOfTwo() > SwingWindow.PowerOf(31 * Amplitude) / 2);
@@ -129,7 +115,7 @@ public class SwingWindowTests
         for (int i = 0; i < 400; i++)
         {
             bool isHigh = ((i >> 2) & 1) == 0;
-            Feed(window, (i & 64) == 0 ? isHigh ? 4095 : 0 : (i & 1) == 0 ? 4095 : i * 7919 % 4096, 5);
+            Feed(window, (i & 64) == 0 ? isHigh ? 4095 : 0 : (i & 1) == 0 ? 4095 : i * 7919 % 4096);
             Assert.IsTrue(window.Power >= 0, window.Power.ToString());
             Assert.IsTrue(window.MeanPowerOfTwo() >= 0);
         }
@@ -139,7 +125,7 @@ public class SwingWindowTests
             SwingWindow other = Filled(0);
             for (int j = 0; j < 8; j++)
             {
-                Feed(other, ((i >> j) & 1) * 4095, 5);
+                Feed(other, ((i >> j) & 1) * 4095);
             }
 
             Assert.IsTrue(other.Power >= 0, i.ToString());
@@ -150,16 +136,10 @@ public class SwingWindowTests
     public void ThePeakToPeakIsThatOfSingleMeans()
     {
         SwingWindow window = Filled(1000);
-        Feed(window, 1100, 5);
+        Feed(window, 1100);
         Assert.AreEqual(100 * 16, window.PeakToPeak());
-        Feed(window, 950, 5);
+        Feed(window, 950);
         Assert.AreEqual(150 * 16, window.PeakToPeak());
-        for (int i = 0; i < SwingWindow.Length; i++)
-        {
-            Feed(window, 1000, 5);
-        }
-
-        Assert.AreEqual(0, window.PeakToPeak());
     }
 
     [TestMethod]
@@ -168,11 +148,11 @@ public class SwingWindowTests
     public void AMeanIsInThePeakToPeakForEightBuckets(int pulse)
     {
         SwingWindow window = Filled(1000);
-        Feed(window, 1000 + pulse, 5);
+        Feed(window, 1000 + pulse);
         for (int i = 1; i < 40; i++)
         {
             Assert.AreEqual(i <= SwingWindow.Length ? 1600 : 0, window.PeakToPeak());
-            Feed(window, 1000, 5);
+            Feed(window, 1000);
         }
     }
 
@@ -188,7 +168,7 @@ public class SwingWindowTests
         {
             // A square wave, which does not ripple, of an amplitude that changes.
             int amplitude = 300 + (step * i);
-            Feed(window, Rest + ((i & 4) == 0 ? amplitude : -amplitude), 5);
+            Feed(window, Rest + ((i & 4) == 0 ? amplitude : -amplitude));
             powers[i] = window.Power;
             if (i >= 15)
             {
@@ -209,8 +189,8 @@ public class SwingWindowTests
         SwingWindow third = new SwingWindow();
         for (int i = 0; i < 24; i++)
         {
-            Feed(mains, At(i, 50, 10), 5);
-            Feed(third, At(i, 150, 10), 5);
+            Feed(mains, At(i, 50, 10));
+            Feed(third, At(i, 150, 10));
         }
 
         Near.Check(32 * Amplitude, mains.Fundamental, 15);
@@ -223,7 +203,7 @@ public class SwingWindowTests
         SwingWindow window = Filled(1000);
         window.Add(0, 0);
         Assert.IsTrue(window.IsValid);
-        Feed(window, 1000, 5);
+        Feed(window, 1000);
         Assert.IsTrue(window.IsValid);
         Assert.AreEqual(0, window.Swing);
         window.Add(0, 0);
@@ -234,7 +214,7 @@ public class SwingWindowTests
     public void TwoEmptyBucketsVoidTheWindowAndKeepItsLastSwing()
     {
         SwingWindow window = Filled(1000);
-        Feed(window, 1100, 5);
+        Feed(window, 1100);
         window.Add(0, 0);
         int swing = window.Swing;
         window.Add(0, 0);
@@ -247,13 +227,9 @@ public class SwingWindowTests
     {
         SwingWindow window = Filled(1000);
         window.Reset();
-        for (int i = 0; i < 7; i++)
-        {
-            Feed(window, 2000, 5);
-            Assert.IsFalse(window.IsValid);
-        }
-
-        Feed(window, 2000, 5);
+        Feed(window, 2000, 7);
+        Assert.IsFalse(window.IsValid);
+        Feed(window, 2000);
         Assert.IsTrue(window.IsValid);
 
         // Nothing of the level before the gap is left.
@@ -266,13 +242,10 @@ public class SwingWindowTests
     {
         SwingWindow window = new SwingWindow();
         window.Add(0, 0);
-        for (int i = 0; i < 7; i++)
-        {
-            Feed(window, 1000, 5);
-        }
+        Feed(window, 1000, 7);
 
         Assert.IsFalse(window.IsValid);
-        Feed(window, 1000, 5);
+        Feed(window, 1000);
         Assert.IsTrue(window.IsValid);
     }
 
@@ -280,7 +253,7 @@ public class SwingWindowTests
     public void AQuarterMeanIsThatOfTwoBuckets()
     {
         SwingWindow window = Filled(1000);
-        Feed(window, 1100, 5);
+        Feed(window, 1100);
         Assert.AreEqual(1050 * 16, window.QuarterMean());
 
         // A bucket without readings is taken to be as the one before it.
@@ -293,7 +266,7 @@ public class SwingWindowTests
         SwingWindow window = new SwingWindow();
         for (int i = 0; i < 24; i++)
         {
-            Feed(window, At(i, hertz, degrees), 5);
+            Feed(window, At(i, hertz, degrees));
         }
 
         return window.Swing;
@@ -309,23 +282,22 @@ public class SwingWindowTests
     private static int StepFrom(int level, int step)
     {
         SwingWindow window = Filled(level);
-        Feed(window, level + step, 5);
-        Feed(window, level + step, 5);
+        Feed(window, level + step, 2);
         return window.Swing;
     }
 
-    private static void Feed(SwingWindow window, int level, int count)
+    private static void Feed(SwingWindow window, int level, int buckets = 1)
     {
-        window.Add(count * level, count);
+        for (int i = 0; i < buckets; i++)
+        {
+            window.Add(5 * level, 5);
+        }
     }
 
     private static SwingWindow Filled(int level)
     {
         SwingWindow window = new SwingWindow();
-        for (int i = 0; i < 16; i++)
-        {
-            Feed(window, level, 5);
-        }
+        Feed(window, level, 16);
 
         return window;
     }

@@ -11,19 +11,13 @@ public class SwitchTests
     private const int Saw = SwitchBench.Saw;
 
     [TestMethod]
-    public void AToolStartsTheHeartbeatAndEveryStepToggles()
+    public void AToolStartsTheHeartbeatThatTogglesAtEveryStepUntilTheRunOnIsOverAndThenTheLineRestsLow()
     {
         SwitchBench bench = new SwitchBench();
         Assert.AreEqual(0, bench.TogglesIn(400));
         bench.Tool(Saw, 1000);
         Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
         Assert.AreEqual(400, bench.TogglesIn(400));
-    }
-
-    [TestMethod]
-    public void AfterTheToolTheVacuumRunsOnAndThenTheLineRestsLow()
-    {
-        SwitchBench bench = On();
         bench.Tool(NoTool, 4000);
         Assert.AreEqual(400, bench.TogglesIn(400));
         bench.Run(1000);
@@ -85,12 +79,7 @@ public class SwitchTests
     [TestMethod]
     public void TheThirdRestartOfItsOwnMakingStaysHeldOffUntilClear()
     {
-        SwitchBench bench = new SwitchBench();
-        Crash(bench);
-        Crash(bench);
-        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
-        Crash(bench);
-        Assert.IsTrue(bench.Switch.Core.Faults[Fault.RestartLoop].IsActive);
+        SwitchBench bench = Looping();
         bench.Tool(Saw, 120000);
         Assert.AreEqual(0, bench.Board.Toggles);
         bench.Answer("clear");
@@ -106,10 +95,7 @@ public class SwitchTests
     [TestMethod]
     public void ALongPressClearsARestartLoop()
     {
-        SwitchBench bench = new SwitchBench();
-        Crash(bench);
-        Crash(bench);
-        Crash(bench);
+        SwitchBench bench = Looping();
         Press(bench, 2000);
         Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
         Assert.AreEqual("idle", Words.Of(bench.State));
@@ -156,10 +142,7 @@ public class SwitchTests
     [DataRow(false, 20000)]
     public void ABoardThatOnlyRestartsSoonWritesNothingMore(bool clockStands, int milliseconds)
     {
-        SwitchBench bench = new SwitchBench();
-        Crash(bench);
-        Crash(bench);
-        Crash(bench);
+        SwitchBench bench = Looping();
         int writes = Writes(bench);
         for (int i = 1; i <= 20; i++)
         {
@@ -182,10 +165,7 @@ public class SwitchTests
     [TestMethod]
     public void ABoardThatOnlyRestartsSlowlyWritesTwiceARound()
     {
-        SwitchBench bench = new SwitchBench();
-        Crash(bench);
-        Crash(bench);
-        Crash(bench);
+        SwitchBench bench = Looping();
         bench.Run(70000);
         Crash(bench);
         for (int i = 0; i < 5; i++)
@@ -212,10 +192,7 @@ public class SwitchTests
     [TestMethod]
     public void PluggingInEndsARestartLoopOnceTheBoardHasRunForAMinute()
     {
-        SwitchBench bench = new SwitchBench();
-        Crash(bench);
-        Crash(bench);
-        Crash(bench);
+        SwitchBench bench = Looping();
         bench.Run(30000);
         bench.Boot();
         Assert.IsTrue(bench.Switch.Core.Faults.HoldsOff);
@@ -229,10 +206,7 @@ public class SwitchTests
     [TestMethod]
     public void ARestartAfterClearIsTheFirstOneAgain()
     {
-        SwitchBench bench = new SwitchBench();
-        Crash(bench);
-        Crash(bench);
-        Crash(bench);
+        SwitchBench bench = Looping();
         bench.Board.Line.Milliamperes = Saw;
         bench.Run(2000);
         bench.Switch.Controls.ClearFaults(bench.Switch.Now);
@@ -244,10 +218,7 @@ public class SwitchTests
     [TestMethod]
     public void ARestartThatIsAskedForInARestartLoopIsWritten()
     {
-        SwitchBench bench = new SwitchBench();
-        Crash(bench);
-        Crash(bench);
-        Crash(bench);
+        SwitchBench bench = Looping();
         bench.Answer("restart");
         bench.Answer("yes");
         Assert.AreEqual(4, bench.Board.Restarts);
@@ -257,20 +228,14 @@ public class SwitchTests
     }
 
     [TestMethod]
-    public void OffByHandIsLoggedAsItIsWithATool()
+    [DataRow(true, "vacuum off until the tool stops: by hand")]
+    [DataRow(false, "vacuum off: by hand")]
+    public void OffByHandIsLoggedAsItIs(bool hasTool, string expected)
     {
-        SwitchBench bench = On();
+        SwitchBench bench = hasTool ? On() : new SwitchBench();
+        bench.Answer(hasTool ? "" : "vacuum on");
         bench.Answer("vacuum off");
-        AssertLastEvent(bench, "vacuum off until the tool stops: by hand");
-    }
-
-    [TestMethod]
-    public void OffByHandIsLoggedAsItIsWithoutATool()
-    {
-        SwitchBench bench = new SwitchBench();
-        bench.Answer("vacuum on");
-        bench.Answer("vacuum off");
-        AssertLastEvent(bench, "vacuum off: by hand");
+        AssertLastEvent(bench, expected);
         Assert.AreEqual(2, bench.Logged(LogKind.StateChanged));
     }
 
@@ -291,6 +256,29 @@ public class SwitchTests
         Assert.AreEqual(0, bench.Logged(LogKind.StateChanged));
     }
 
+    // The serial line, lamp and button, the flash.
+    [TestMethod]
+    [DataRow(true, false, false, "no echo: ")]
+    [DataRow(false, true, false, "Saved.")]
+    [DataRow(false, false, true, "The flash failed; the settings are in use but not kept. Try again.")]
+    public void APartThatThrowsIsCountedAndDoesNotMatter(bool serial, bool panel, bool flash, string answerToSave)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Board.SerialThrows = serial;
+        bench.Board.PanelThrows = panel;
+        bench.Board.SlotsThrow = flash;
+        bench.Boot();
+        bench.Tool(Saw, 1000);
+        Assert.AreEqual(400, bench.TogglesIn(400));
+        bench.Tool(NoTool, 6000);
+        Assert.AreEqual(0, bench.TogglesIn(400));
+        Assert.AreEqual(0, bench.Board.Restarts);
+        Assert.AreEqual(serial, bench.Switch.Safe.SerialTroubles > 100);
+        Assert.AreEqual(panel, bench.Switch.Safe.PanelTroubles > 100);
+        Assert.AreEqual(flash, bench.Switch.Safe.FlashTroubles > 0);
+        Assert.AreEqual(answerToSave, bench.Answer("save"));
+    }
+
     [TestMethod]
     public void PluggingInQuicklyIsNoRestartLoop()
     {
@@ -302,35 +290,6 @@ public class SwitchTests
 
         Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
         Assert.AreEqual(6, bench.Switch.Boot.Number);
-    }
-
-    [TestMethod]
-    public void ASerialLineThatThrowsIsCountedAndDoesNotMatter()
-    {
-        SwitchBench bench = new SwitchBench();
-        bench.Board.SerialThrows = true;
-        CheckVacuumWorks(bench);
-        Assert.IsTrue(bench.Switch.Safe.SerialTroubles > 100);
-    }
-
-    [TestMethod]
-    public void ALampOrAButtonThatThrowsIsCountedAndDoesNotMatter()
-    {
-        SwitchBench bench = new SwitchBench();
-        bench.Board.PanelThrows = true;
-        CheckVacuumWorks(bench);
-        Assert.IsTrue(bench.Switch.Safe.PanelTroubles > 100);
-    }
-
-    [TestMethod]
-    public void AFlashThatThrowsIsCountedAndDoesNotMatter()
-    {
-        SwitchBench bench = new SwitchBench();
-        bench.Board.SlotsThrow = true;
-        bench.Boot();
-        CheckVacuumWorks(bench);
-        Assert.IsTrue(bench.Switch.Safe.FlashTroubles > 0);
-        Assert.AreEqual("The flash failed; the settings are in use but not kept. Try again.", bench.Answer("save"));
     }
 
     [TestMethod]
@@ -358,14 +317,20 @@ public class SwitchTests
     }
 
     [TestMethod]
-    public void AHoldSurvivesAPowerCut()
+    [DataRow(NoTool)]
+    [DataRow(Saw)]
+    public void AHoldSurvivesAPowerCut(int current)
     {
         SwitchBench bench = new SwitchBench();
+        bench.Tool(current, 2000);
         bench.Answer("hold");
+        bench.Run(5000);
         bench.Boot();
         Assert.AreEqual("held", Words.Of(bench.State));
+        Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
+        int toggles = bench.Board.Toggles;
         bench.Tool(Saw, 5000);
-        Assert.AreEqual(0, bench.Board.Toggles);
+        Assert.AreEqual(toggles, bench.Board.Toggles);
         bench.Tool(NoTool, 1000);
         bench.Answer("vacuum auto");
         bench.Boot();
@@ -396,6 +361,9 @@ public class SwitchTests
         Assert.IsTrue(bench.Switch.Core.Faults[Fault.ConverterFails].IsLatched);
         Crash(bench);
         Assert.IsTrue(bench.Switch.Core.Faults[Fault.ConverterFails].IsLatched);
+
+        // It tells no figure that was not seen.
+        Assert.IsFalse(Texts.Has(bench.Answer("why"), " 0 reads failed in a row"));
         bench.Boot();
         Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
     }
@@ -469,10 +437,7 @@ public class SwitchTests
     public void ASettingThatFellBackIsLogged()
     {
         SwitchBench bench = new SwitchBench();
-        int[] flash = new int[2];
-        flash[0] = (int)SettingId.Turns;
-        flash[1] = 99;
-        Drafts.PutInFlash(bench.Board, flash);
+        Drafts.PutInFlash(bench.Board, (int)SettingId.Turns, 99);
         bench.Boot();
         Assert.AreEqual(1, bench.Switch.Settings[SettingId.Turns]);
         Assert.AreEqual(1, bench.Logged(LogKind.FellBack));
@@ -482,16 +447,15 @@ public class SwitchTests
     public void AShortPressSwitchesByHandAndALongPressHolds()
     {
         SwitchBench bench = new SwitchBench();
-        Press(bench, 100);
-        Assert.AreEqual("by-hand", Words.Of(bench.State));
-        Press(bench, 100);
-        Assert.AreEqual("idle", Words.Of(bench.State));
-        Press(bench, 1600);
-        Assert.AreEqual("held", Words.Of(bench.State));
-        Press(bench, 100);
-        Assert.AreEqual("held", Words.Of(bench.State));
-        Press(bench, 1600);
-        Assert.AreEqual("idle", Words.Of(bench.State));
+        int[] milliseconds = Texts.Numbers("100 100 1600 100 1600");
+        string states = "";
+        for (int i = 0; i < milliseconds.Length; i++)
+        {
+            Press(bench, milliseconds[i]);
+            states += Words.Of(bench.State) + ", ";
+        }
+
+        Assert.AreEqual("by-hand, idle, held, held, idle, ", states);
     }
 
     // Tenths of a second out of thirty that the lamp shines; see LampTests.
@@ -577,6 +541,18 @@ public class SwitchTests
         return bench;
     }
 
+    // Three restarts of its own making.
+    private static SwitchBench Looping()
+    {
+        SwitchBench bench = new SwitchBench();
+        Crash(bench);
+        Crash(bench);
+        Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+        Crash(bench);
+        Assert.IsTrue(bench.Switch.Core.Faults[Fault.RestartLoop].IsActive);
+        return bench;
+    }
+
     private static void Crash(SwitchBench bench)
     {
         bench.Board.NowThrows = true;
@@ -598,15 +574,6 @@ public class SwitchTests
         EventText.Write(output, bench.Switch.Log.At(bench.Switch.Log.Count - 1));
         string words = Texts.Take(output);
         Assert.AreEqual(expected, words.Substring(words.IndexOf("  ") + 2));
-    }
-
-    private static void CheckVacuumWorks(SwitchBench bench)
-    {
-        bench.Tool(Saw, 1000);
-        Assert.AreEqual(400, bench.TogglesIn(400));
-        bench.Tool(NoTool, 6000);
-        Assert.AreEqual(0, bench.TogglesIn(400));
-        Assert.AreEqual(0, bench.Board.Restarts);
     }
 
     private static int Writes(SwitchBench bench)

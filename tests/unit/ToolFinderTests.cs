@@ -20,14 +20,11 @@ public class ToolFinderTests
     public void TheLevelsKeepClearOfTheFloor(
         int startAt, int stopBelow, int noise, int start, int startOfTwo, int leastStart, int stop, int leastStop)
     {
-        FinderBench bench = new FinderBench();
-        bench.Use(startAt, stopBelow, noise);
+        FinderBench bench = New(noise, 1, startAt, stopBelow);
         ToolLevels levels = bench.Finder.Levels;
-        Assert.AreEqual(start, levels.Start);
-        Assert.AreEqual(startOfTwo, levels.StartOfTwo);
-        Assert.AreEqual(leastStart, levels.LeastStart);
-        Assert.AreEqual(stop, levels.Stop);
-        Assert.AreEqual(leastStop, levels.LeastStop);
+        Assert.AreEqual(
+            Texts.Row(start, startOfTwo, leastStart, stop, leastStop),
+            Texts.Row(levels.Start, levels.StartOfTwo, levels.LeastStart, levels.Stop, levels.LeastStop));
         Assert.AreEqual(noise, bench.Finder.Floor);
     }
 
@@ -37,8 +34,7 @@ public class ToolFinderTests
     [DataRow(3000, 3750)]
     public void TheFloorIsCappedAndSaysSo(int noise, int cap)
     {
-        FinderBench bench = new FinderBench();
-        bench.Finder.Use(StartAt, StopBelow, noise, 1000000, false);
+        FinderBench bench = New(noise, 1000000);
         Assert.AreEqual(noise, bench.Finder.Floor);
         for (int i = 0; i < 400 && !bench.Finder.IsAtCap; i++)
         {
@@ -80,8 +76,7 @@ public class ToolFinderTests
     [TestMethod]
     public void TheLooksThatConfirmAStartMustComeInARow()
     {
-        FinderBench bench = new FinderBench();
-        bench.Finder.Use(StartAt, StopBelow, 100, 12, false);
+        FinderBench bench = New(100, 12);
         bench.Quiet(40);
         bench.Pulse(400);
         bench.Quiet(12);
@@ -95,15 +90,11 @@ public class ToolFinderTests
     [TestMethod]
     public void ASparkDoesNotStayInTheSlowLane()
     {
-        FinderBench bench = new FinderBench();
-        bench.Finder.Use(StartAt, StopBelow, 100, 1000, false);
+        FinderBench bench = New(100, 1000);
         bench.Quiet(400);
         bench.Swing(40000, 16);
-        for (int i = 0; i < 600; i++)
-        {
-            bench.Quiet(1);
-            Assert.IsFalse(bench.Finder.IsRunning);
-        }
+        Assert.IsFalse(bench.Finder.IsRunning);
+        Assert.AreEqual(-1, bench.BucketsToStart(0, 600));
     }
 
     // What it heard before the tool came says nothing of whether the tool still runs.
@@ -169,8 +160,7 @@ public class ToolFinderTests
     [DataRow(193, 1600, false)]
     public void SingleMeansMustNotStartWhatThePairTakesForStopped(int counts, int stopBelow, bool isRunning)
     {
-        FinderBench bench = new FinderBench();
-        bench.Use(StartAt, stopBelow, 100);
+        FinderBench bench = New(100, 1, StartAt, stopBelow);
         bench.Quiet(40);
         bench.Pulse(counts);
         Assert.AreEqual(isRunning, bench.Finder.IsRunning);
@@ -283,8 +273,7 @@ public class ToolFinderTests
     [TestMethod]
     public void ABurstCountsAsNoiseUpToTheLevel()
     {
-        FinderBench bench = new FinderBench();
-        bench.Finder.Use(StartAt, StopBelow, 100, 200, false);
+        FinderBench bench = New(100, 200);
         bench.Quiet(Bucket.ASecond);
         int floor = bench.Finder.Floor;
         bench.Swing(20000, 100);
@@ -312,8 +301,7 @@ public class ToolFinderTests
     [TestMethod]
     public void TheSlowLanesFloorIsLearnedAsWell()
     {
-        FinderBench bench = new FinderBench();
-        bench.Use(400, 200, 2000);
+        FinderBench bench = New(2000, 1, 400, 200);
         Assert.AreEqual(960, bench.Finder.Levels.LeastStart);
         bench.Quiet(4 * Bucket.ASecond);
         Assert.IsTrue(bench.Finder.Levels.LeastStart < 600, bench.Finder.Levels.LeastStart.ToString());
@@ -382,8 +370,7 @@ public class ToolFinderTests
     [TestMethod]
     public void ATurnDropsTheSlowLanesSecondAsWell()
     {
-        FinderBench bench = new FinderBench();
-        bench.Use(400, 200, 2000);
+        FinderBench bench = New(2000, 1, 400, 200);
         bench.Swing(700, 300);
         Assert.AreEqual(960, bench.Finder.Levels.LeastStart);
         bench.Finder.ResetLearning();
@@ -409,10 +396,10 @@ public class ToolFinderTests
         Assert.AreEqual(bench.Finder.Levels.LeastStart, other.Finder.Levels.LeastStart);
     }
 
-    private static FinderBench New(int noise)
+    private static FinderBench New(int noise, int confirm = 1, int startAt = StartAt, int stopBelow = StopBelow)
     {
         FinderBench bench = new FinderBench();
-        bench.Use(StartAt, StopBelow, noise);
+        bench.Finder.Use(startAt, stopBelow, noise, confirm, false);
         return bench;
     }
 

@@ -25,63 +25,51 @@ public class VacuumControlTests
         }
     }
 
+    // What happens at which second, and the state after each.
     [TestMethod]
-    [DataRow(false, "held")]
-    [DataRow(true, "fault")]
-    public void AToolThatRunsAtTheEndOfAHoldOrAFaultStartsTheVacuumByTheOrdinaryDelay(bool isFault, string state)
-    {
-        VacuumControl control = New();
-        control.Handle(isFault ? VacuumEvent.Auto : VacuumEvent.Hold, 0);
-        control.Update(true, isFault, Second);
-        Assert.AreEqual(state, Words.Of(control.State));
-        control.Update(true, false, 2 * Second);
-        control.Handle(VacuumEvent.Auto, 2 * Second);
-        Assert.AreEqual("starting", Words.Of(control.State));
-    }
 
-    [TestMethod]
-    public void AHoldReleasedDuringAFaultGoesToTheFault()
-    {
-        VacuumControl control = New();
-        control.Update(false, true, Second);
-        control.Handle(VacuumEvent.Hold, 2 * Second);
-        Assert.AreEqual("held", Words.Of(control.State));
-        control.Handle(VacuumEvent.Auto, 3 * Second);
-        Assert.AreEqual("fault", Words.Of(control.State));
-    }
+    // A tool that runs at the end of a hold or a fault starts the vacuum by the ordinary delay.
+    [DataRow("0 hold, 1 tool, 2 tool, 2 auto", "held, held, held, starting")]
+    [DataRow("0 auto, 1 tool and fault, 2 tool, 2 auto", "idle, fault, starting, starting")]
 
-    [TestMethod]
-    public void OffByHandWithNoToolIsIdleAndTheNextToolStartsTheVacuum()
-    {
-        VacuumControl control = New();
-        control.Handle(VacuumEvent.HandOn, Second);
-        control.Handle(VacuumEvent.HandOff, 2 * Second);
-        Assert.AreEqual("idle", Words.Of(control.State));
-        control.Update(true, false, 3 * Second);
-        Assert.AreEqual("starting", Words.Of(control.State));
-    }
+    // A hold released during a fault goes to the fault.
+    [DataRow("1 fault, 2 hold, 3 auto", "fault, held, fault")]
 
-    [TestMethod]
-    public void OffByHandLastsUntilTheToolStops()
-    {
-        VacuumControl control = New();
-        control.Update(true, false, Second);
-        control.Handle(VacuumEvent.HandOff, 2 * Second);
-        control.Update(true, false, 100 * Second);
-        Assert.AreEqual("until-stop", Words.Of(control.State));
-        Assert.IsFalse(control.RanTooLong);
-        control.Update(false, false, 101 * Second);
-        Assert.AreEqual("idle", Words.Of(control.State));
-    }
+    // Off by hand without a tool is idle; with one it lasts until the tool stops, and is no end of the longest run.
+    [DataRow("1 hand on, 2 hand off, 3 tool", "by-hand, idle, starting")]
+    [DataRow("1 tool, 2 hand off, 100 tool, 101 no tool", "starting, until-stop, until-stop, idle")]
 
-    [TestMethod]
-    public void BackToAutoWhileTheToolRunsDoesNotDropTheVacuum()
+    // Back to auto while the tool runs does not drop the vacuum.
+    [DataRow("1 hand on, 2 tool, 3 auto", "by-hand, by-hand, on")]
+
+    // Neither a hand nor a wait gets past a fault that lasts.
+    [DataRow("1 tool and fault, 2 hand on, 3 hand off, 4 hand on", "fault, fault, until-stop, fault")]
+    [DataRow("1 tool and fault, 5 hand off, 6 auto, 7 hand off", "fault, until-stop, fault, until-stop")]
+    [DataRow("1 tool and fault, 7 hand off, 8 fault, 9 no tool", "fault, until-stop, fault, idle")]
+    public void OneThingAfterTheOther(string happens, string states)
     {
         VacuumControl control = New();
-        control.Handle(VacuumEvent.HandOn, Second);
-        control.Update(true, false, 2 * Second);
-        control.Handle(VacuumEvent.Auto, 3 * Second);
-        Assert.AreEqual("on", Words.Of(control.State));
+        string all = "";
+        string[] steps = happens.Split(',');
+        for (int i = 0; i < steps.Length; i++)
+        {
+            string step = steps[i].Trim();
+            int blank = step.IndexOf(' ');
+            long now = int.Parse(step.Substring(0, blank)) * Second;
+            string what = step.Substring(blank + 1);
+            if (what.IndexOf("tool") >= 0 || what == "fault")
+            {
+                control.Update(what.StartsWith("tool"), what.IndexOf("fault") >= 0, now);
+            }
+            else
+            {
+                control.Handle(Words.Event(what), now);
+            }
+
+            all += (i == 0 ? "" : ", ") + Words.Of(control.State) + (control.RanTooLong ? ", which ran too long" : "");
+        }
+
+        Assert.AreEqual(states, all);
     }
 
     [TestMethod]
@@ -143,9 +131,7 @@ public class VacuumControlTests
         control.Update(true, false, Second);
         control.Update(true, false, 10 * Second);
         control.Update(false, false, 20 * Second);
-        CoreSettings settings = CoreBench.Settings();
-        settings.RunOnMilliseconds = 30000;
-        control.Use(settings);
+        control.Use(CoreBench.Settings(runOn: 30000));
         Assert.AreEqual(26 * Second, control.Remaining(24 * Second));
     }
 
@@ -230,11 +216,7 @@ public class VacuumControlTests
         control.Update(true, false, (612 * Second) - 1);
         Assert.AreEqual(0, notices.Count);
         control.Update(true, false, 612 * Second);
-        Assert.AreEqual(1, notices.Count);
-        Notice notice = notices.Take();
-        Assert.AreEqual((int)NoticeKind.LongRunAhead, (int)notice.Kind);
-        Assert.AreEqual(600, notice.Figure);
-        Assert.AreEqual(612 * Second, notice.Time);
+        Notices.Check(notices, NoticeKind.LongRunAhead, 0, 0, 600, 612 * Second);
         Assert.AreEqual(1212 * Second, control.NextLook);
         control.Update(true, false, 700 * Second);
         Assert.AreEqual(0, notices.Count);
@@ -284,9 +266,7 @@ public class VacuumControlTests
     [DataRow(5, 60000, false)]
     public void ManyStartsStretchTheRunOn(int startsAMinute, int runOn, bool isStretched)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartsAMinute = startsAMinute;
-        settings.RunOnMilliseconds = runOn;
+        CoreSettings settings = CoreBench.Settings(startsAMinute: startsAMinute, runOn: runOn);
         VacuumControl control = new VacuumControl(settings, new NoticeQueue());
         for (int i = 0; i < 5; i++)
         {
@@ -314,42 +294,16 @@ public class VacuumControlTests
         VacuumControl control = new VacuumControl(CoreBench.Settings(), notices);
         control.Update(true, false, 5 * Second);
         Assert.AreEqual(5 * Second, control.Since);
-        Notice notice = notices.Take();
-        Assert.AreEqual((int)NoticeKind.StateChanged, (int)notice.Kind);
-        Assert.AreEqual((int)VacuumState.Idle, notice.First);
-        Assert.AreEqual((int)VacuumState.Starting, notice.Second);
-        Assert.AreEqual((int)VacuumEvent.ToolStarted, notice.Figure);
-        Assert.AreEqual(5 * Second, notice.Time);
+        const int Starting = (int)VacuumState.Starting;
+        Notices.Check(
+            notices, NoticeKind.StateChanged, (int)VacuumState.Idle, Starting, (int)VacuumEvent.ToolStarted, 5 * Second);
 
         // A start delay of nought ends in the same look.
-        notice = notices.Take();
-        Assert.AreEqual((int)VacuumState.On, notice.Second);
-        Assert.AreEqual((int)VacuumEvent.TimeUp, notice.Figure);
+        Notices.Check(
+            notices, NoticeKind.StateChanged, Starting, (int)VacuumState.On, (int)VacuumEvent.TimeUp, 5 * Second);
         control.Update(true, false, 6 * Second);
         Assert.AreEqual(0, notices.Count);
         Assert.AreEqual(5 * Second, control.Since);
-    }
-
-    // Neither a hand nor a wait gets past a fault that lasts.
-    [TestMethod]
-    public void DuringAFaultNothingIsOn()
-    {
-        VacuumControl control = New();
-        control.Update(true, true, Second);
-        control.Handle(VacuumEvent.HandOn, 2 * Second);
-        Assert.AreEqual("fault", Words.Of(control.State));
-        control.Handle(VacuumEvent.HandOff, 3 * Second);
-        Assert.AreEqual("until-stop", Words.Of(control.State));
-        control.Handle(VacuumEvent.HandOn, 4 * Second);
-        Assert.AreEqual("fault", Words.Of(control.State));
-        control.Handle(VacuumEvent.HandOff, 5 * Second);
-        control.Handle(VacuumEvent.Auto, 6 * Second);
-        Assert.AreEqual("fault", Words.Of(control.State));
-        control.Handle(VacuumEvent.HandOff, 7 * Second);
-        control.Update(false, true, 8 * Second);
-        Assert.AreEqual("fault", Words.Of(control.State));
-        control.Update(false, false, 9 * Second);
-        Assert.AreEqual("idle", Words.Of(control.State));
     }
 
     [TestMethod]
@@ -375,9 +329,7 @@ public class VacuumControlTests
     // The tool began to run at 12 s.
     private static VacuumControl OnWithATool(NoticeQueue notices, int longestRun)
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.LongestRunMilliseconds = longestRun;
-        VacuumControl control = new VacuumControl(settings, notices);
+        VacuumControl control = new VacuumControl(CoreBench.Settings(longestRun: longestRun), notices);
         control.Update(true, false, 12 * Second);
         control.Update(true, false, 12 * Second);
         Assert.AreEqual("on", Words.Of(control.State));
@@ -402,8 +354,6 @@ public class VacuumControlTests
 
     private static VacuumControl New()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.StartDelayMilliseconds = 1000;
-        return new VacuumControl(settings, new NoticeQueue());
+        return new VacuumControl(CoreBench.Settings(startDelay: 1000), new NoticeQueue());
     }
 }

@@ -155,8 +155,6 @@ public class VacuumInTheCoreTests
 
     private static CoreSettings WithVacuumSensorSettings()
     {
-        CoreSettings settings = CoreBench.Settings();
-        settings.VacuumTurns = 1;
-        return settings;
+        return CoreBench.Settings(vacuumTurns: 1);
     }
 }

@@ -16,8 +16,7 @@ public class VacuumWatchTests
     public void ASecondOnWithoutCurrentIsTold(int milliamperes)
     {
         VacuumBench bench = new VacuumBench();
-        bench.Relay(true);
-        bench.Run(milliamperes, 950);
+        bench.Switch(true, milliamperes, 950);
         Assert.IsFalse(bench.Faults[Fault.VacuumIdle].IsActive);
         bench.Run(milliamperes, 50);
         Assert.IsTrue(bench.Faults[Fault.VacuumIdle].IsActive);
@@ -29,13 +28,10 @@ public class VacuumWatchTests
     public void ItEndsWhenTheVacuumRunsAndNotBefore()
     {
         VacuumBench bench = new VacuumBench();
-        bench.Relay(true);
-        bench.Run(Off, 3000);
-        bench.Relay(false);
-        bench.Run(Off, 10000);
+        bench.Switch(true, Off, 3000);
+        bench.Switch(false, Off, 10000);
         Assert.IsTrue(bench.Faults[Fault.VacuumIdle].IsActive);
-        bench.Relay(true);
-        bench.Run(On, 450);
+        bench.Switch(true, On, 450);
         Assert.IsTrue(bench.Faults[Fault.VacuumIdle].IsActive);
         bench.Run(On, 50);
         Assert.IsFalse(bench.Faults[Fault.VacuumIdle].IsActive);
@@ -46,15 +42,12 @@ public class VacuumWatchTests
     public void ItIsSeenOnceAtEachStartThatFails()
     {
         VacuumBench bench = new VacuumBench();
-        bench.Relay(true);
-        bench.Run(Off, 2000);
+        bench.Switch(true, Off, 2000);
         long first = bench.Faults[Fault.VacuumIdle].LastSeen;
         bench.Run(Off, 5000);
         Assert.AreEqual(first, bench.Faults[Fault.VacuumIdle].LastSeen);
-        bench.Relay(false);
-        bench.Run(Off, 2000);
-        bench.Relay(true);
-        bench.Run(Off, 2000);
+        bench.Switch(false, Off, 2000);
+        bench.Switch(true, Off, 2000);
         Assert.IsTrue(bench.Faults[Fault.VacuumIdle].LastSeen > first + 5000000);
         Assert.AreEqual(1, bench.Faults[Fault.VacuumIdle].Times);
     }
@@ -63,8 +56,7 @@ public class VacuumWatchTests
     public void ACutOutThatOpensWhileItRunsIsTold()
     {
         VacuumBench bench = new VacuumBench();
-        bench.Relay(true);
-        bench.Run(On, 5000);
+        bench.Switch(true, On, 5000);
         Assert.IsTrue(bench.Watch.IsRunning);
         bench.Run(Off, 600);
         Assert.IsFalse(bench.Watch.IsRunning);
@@ -80,8 +72,7 @@ public class VacuumWatchTests
         VacuumBench bench = new VacuumBench();
         if (hasOpened)
         {
-            bench.Relay(true);
-            bench.Run(On, 3000);
+            bench.Switch(true, On, 3000);
             bench.Relay(false);
         }
 
@@ -121,12 +112,10 @@ public class VacuumWatchTests
     public void NothingIsSaidOfWhatIsNotKnown()
     {
         VacuumBench bench = new VacuumBench();
-        bench.Relay(true);
-        bench.Run(Unknown, 5000);
+        bench.Switch(true, Unknown, 5000);
         Assert.IsFalse(bench.Faults[Fault.VacuumIdle].IsActive);
         bench.Run(On, 2000);
-        bench.Relay(false);
-        bench.Run(Unknown, 5000);
+        bench.Switch(false, Unknown, 5000);
         Assert.IsFalse(bench.Watch.IsRunning);
         Assert.IsFalse(bench.Faults.HoldsOff);
     }

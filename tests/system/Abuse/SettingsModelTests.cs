@@ -96,7 +96,10 @@ public sealed class SettingsModelTests
         foreach (SettingId id in Enum.GetValues<SettingId>())
         {
             string name = SettingsTable.Row(id).Name;
-            Assert.AreEqual(name, SettingRule.All.ElementAtOrDefault((int)id)?.Name, $"SettingRule.All has no rule for {name} at its number, {(int)id}.");
+            Assert.AreEqual(
+                name,
+                SettingRule.All.ElementAtOrDefault((int)id)?.Name,
+                $"SettingRule.All has no rule for {name} at its number, {(int)id}.");
         }
     }
 

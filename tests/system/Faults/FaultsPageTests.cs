@@ -13,19 +13,19 @@ namespace NanoDustSwitch.SystemTests.Faults;
 public sealed class FaultsPageTests
 {
     private const string Head = """
-        # Faults
+# Faults
 
-        What can be wrong, how it is told, and how it ends. This page is made by a test from what the switch said and showed in the
-        virtual shop (`DUST_WRITE=1 dotnet test tests/system --filter FaultsPage`); the words are in `firmware/switch/Log/FaultText.cs`.
+What can be wrong, how it is told, and how it ends. This page is made by a test from what the switch said and showed in the
+virtual shop (`DUST_WRITE=1 dotnet test tests/system --filter FaultsPage`); the words are in `firmware/switch/Log/FaultText.cs`.
 
-        > A fault that keeps the vacuum off isolates nothing. Before you touch the sensor, the relay or a wire: pull the plug.
+> A fault that keeps the vacuum off isolates nothing. Before you touch the sensor, the relay or a wire: pull the plug.
 
-        `status` has a line for each fault that stands, with the time since when and what was seen; `why` says first why the vacuum is
-        on or off, then for each fault what to do and how it ends; `events` keeps both. A fault that keeps the vacuum off
-        sounds once as it comes up.
+`status` has a line for each fault that stands, with the time since when and what was seen; `why` says first why the vacuum is
+on or off, then for each fault what to do and how it ends; `events` keeps both. A fault that keeps the vacuum off
+sounds once as it comes up.
 
 
-        """;
+""";
 
     private static readonly string[] s_patterns =
     [

@@ -42,10 +42,7 @@ internal sealed class FeedbackRun
         ];
         Seconds = WarmUp + 1 + (3 * turn);
         _day.Steps = [.. _day.Steps.OrderBy(step => step.At)];
-        _shop = ShopBuilder.Build(_day, of.Seed);
-        _person = new Person(_day, of.Seed, _shop, []);
-        ShopLine line = new(_shop, _person);
-        _rig = new Rig(new PcBoard(line, of.Pace.Clock(of.Seed), FlashImage.Blank(), of.Pace.Time(of.Seed)));
+        (_shop, _person, _rig) = ShopRig.Build(_day, of.Seed);
     }
 
     /// <summary>Gets what the vacuum draws, A rms.</summary>

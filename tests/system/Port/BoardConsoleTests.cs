@@ -32,7 +32,9 @@ public sealed class BoardConsoleTests
         using BoardConsole console = BoardConsole.Connect(board.Name);
 
         Assert.StartsWith("off: ", console.Ask("why").Single());
-        Assert.AreEqual("run-on 8 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake", console.Ask("run-on").Single());
+        Assert.AreEqual(
+            "run-on 8 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake",
+            console.Ask("run-on").Single());
         Assert.HasCount(SettingsTable.Count + 1, console.Ask("settings"));
         Assert.IsTrue(board.IsAtPrompt);
     }
@@ -64,11 +66,14 @@ public sealed class BoardConsoleTests
     [DataRow("echo", "What answers at PORT is no dust switch: another device, or another speed than 115,200 baud.")]
     [DataRow("$GPGGA,1,2*47\r\n", "What answers at PORT is no dust switch; it says '$GPGGA,1,2*47$GPGGA,1,2*47$GPGGA'")]
     [DataRow("\u00ff\u0080\u0001~", "What answers at PORT is no dust switch; it says '~~~~~~")]
-    [DataRow("prompt", "What answers at PORT is no dust switch; it says 'SyntaxError': another device, or another speed than 115,200 baud.")]
+    [DataRow(
+        "prompt",
+        "What answers at PORT is no dust switch; it says 'SyntaxError': another device, or another speed than 115,200 baud.")]
     [DataRow("prompt and no more", "What answers at PORT is no dust switch")]
     [DataRow(
         "version",
-        $"The board at PORT runs version 9.1.0, and this program is for {ProductVersion.Text}: use the program that came with the board's firmware.")]
+        $"The board at PORT runs version 9.1.0, and this program is for {ProductVersion.Text}: use the program that came with "
+            + $"the board's firmware.")]
     public void Something_else_gets_one_sentence(string kind, string expected)
     {
         using OtherDevice device = new(come => kind switch
@@ -76,10 +81,13 @@ public sealed class BoardConsoleTests
             "echo" => come,
             "prompt" => come.Contains('\r') ? (come.Contains("about") ? "about\r\nSyntaxError" : "") + "\r\n> " : "",
             "prompt and no more" => come.Contains('\b') ? "> " : "",
-            "version" => come.Contains('\r') ? (come.Contains("about") ? "about\r\nnanoDustSwitch 9.1.0, starts a shop vacuum" : "") + "\r\n> " : "",
+            "version" =>
+                come.Contains('\r') ? (come.Contains("about") ? "about\r\nnanoDustSwitch 9.1.0, starts a shop vacuum" : "")
+                    + "\r\n> " : "",
             _ => kind,
         });
-        UserException exception = Assert.ThrowsExactly<UserException>(() => BoardConsole.Connect(device.Name, s_patience).Dispose());
+        UserException exception = Assert.ThrowsExactly<UserException>(
+            () => BoardConsole.Connect(device.Name, s_patience).Dispose());
 
         Assert.StartsWith(expected.Replace("PORT", device.Name), exception.Message);
     }

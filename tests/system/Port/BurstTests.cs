@@ -1,4 +1,3 @@
-using System.Text;
 using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Days;
@@ -22,14 +21,17 @@ public sealed class BurstTests
         BoardRecording recording = BoardRecording.Parse(Record(isBoardPace ? Pace.Esp32() : Pace.Ideal(8000), Seconds), "test");
         int buckets = recording.Replay((_, _) => { });
 
-        TestContext.WriteLine($"{recording.Bursts.Count} bursts, {recording.Bursts[0].Readings.Count} readings; {(double)recording.Characters / buckets:0.0} characters a bucket");
+        TestContext.WriteLine(
+            $"{recording.Bursts.Count} bursts, {recording.Bursts[0].Readings.Count} readings; "
+                + $"{(double)recording.Characters / buckets:0.0} characters a bucket");
         Assert.HasCount(4, recording.Bursts);
         double worst = 0;
         foreach (Burst burst in recording.Bursts)
         {
             (double first, double last) = (burst.Readings[0].Microseconds, burst.Readings[^1].Microseconds);
             Assert.IsGreaterThan(30_000.0, last - first);
-            worst = Math.Max(worst, burst.Readings.Max(reading => Math.Abs(reading.Counts - TriangleLine.At(reading.Microseconds))));
+            worst = Math.Max(
+                worst, burst.Readings.Max(reading => Math.Abs(reading.Counts - TriangleLine.At(reading.Microseconds))));
         }
 
         // A fifth of a count a microsecond: the conversion itself, and the one that a run's end may cut.
@@ -62,7 +64,8 @@ public sealed class BurstTests
     [TestMethod]
     public void A_recording_of_another_version_says_so() => Assert.AreEqual(
         "test is a recording of version 7; this program reads version 1 and 2.",
-        Assert.ThrowsExactly<UserException>(() => BoardRecording.Parse(["record 7 nanoDustSwitch 9.0.0 4095 806", "set x 1"], "test")).Message);
+        Assert.ThrowsExactly<UserException>(
+            () => BoardRecording.Parse(["record 7 nanoDustSwitch 9.0.0 4095 806", "set x 1"], "test")).Message);
 
     private static bool IsRefused(string[] lines)
     {
@@ -81,11 +84,6 @@ public sealed class BurstTests
     {
         Rig rig = new(new PcBoard(new TriangleLine(), pace.Clock(1), FlashImage.Blank(), pace.Time(1)));
         rig.RunUntil(2_000_000);
-        rig.Board.Serial.TakeSent();
-        rig.Board.Serial.Type("record\r");
-        rig.RunUntil(rig.Board.ShopTime + (long)(seconds * 1e6));
-        rig.Board.Serial.Type(" ");
-        rig.RunUntilAnswered();
-        return [.. Encoding.ASCII.GetString(rig.Board.Serial.TakeSent()).Split('\n').Select(line => line.TrimEnd('\r'))];
+        return [.. rig.Record(() => rig.Run(seconds)).Split('\n').Select(line => line.TrimEnd('\r'))];
     }
 }

@@ -5,7 +5,10 @@ using NanoDustSwitch.Simulator.Live.Serve;
 
 namespace NanoDustSwitch.SystemTests.Port;
 
-/// <summary>A board of the virtual shop behind a pseudo-terminal, in real time, whose cable can be pulled and put in again.</summary>
+/// <summary>
+/// A board of the virtual shop behind a pseudo-terminal, in real time, whose cable can be pulled and put in
+/// again.
+/// </summary>
 internal sealed class PortBoard : IDisposable
 {
     private readonly LiveShop _live = new(FlashImage.Blank());
@@ -98,7 +101,8 @@ internal sealed class PortBoard : IDisposable
             {
                 _live.Type(typed.AsSpan(0, _terminal?.Read(typed) ?? 0));
                 time.CatchUp();
-                _terminal?.Write(Encoding.Latin1.GetBytes(OnTheWay(Encoding.Latin1.GetString(_live.Rig.Board.Serial.TakeSent()))));
+                _terminal?.Write(
+                    Encoding.Latin1.GetBytes(OnTheWay(Encoding.Latin1.GetString(_live.Rig.Board.Serial.TakeSent()))));
             }
 
             Thread.Sleep(RealTime.PauseMilliseconds);

@@ -1,7 +1,5 @@
-using System.ComponentModel;
 using System.Diagnostics;
 using System.Globalization;
-using System.Text;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Inspector.Port;
 using NanoDustSwitch.Inspector.Replay;
@@ -14,8 +12,6 @@ namespace NanoDustSwitch.SystemTests.Port;
 [TestClass]
 public sealed class PortVerbTests
 {
-    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(60);
-
     private readonly string _path = Path.GetTempFileName();
 
     [TestInitialize]
@@ -30,7 +26,8 @@ public sealed class PortVerbTests
     [DataRow("backup FILE")]
     public void A_wrong_port_gets_one_sentence_and_exit_code_2(string verb)
     {
-        (int code, string output, string error) = Run([.. verb.Replace("FILE", _path).Split(' '), "--port", "/dev/no-such-port"]);
+        (int code, string output, string error) =
+            Cli.Run([.. verb.Replace("FILE", _path).Split(' '), "--port", "/dev/no-such-port"]);
 
         Assert.AreEqual(2, code);
         Assert.AreEqual("", output);
@@ -43,17 +40,13 @@ public sealed class PortVerbTests
     public void A_recording_is_decided_by_this_program_as_by_the_board_while_the_switch_works()
     {
         using PortBoard board = new();
-        using Process process = Start(["record", _path, "--port", board.Name, "--seconds", "8"], out Timer watchdog);
-        using (watchdog)
-        {
-            Thread.Sleep(3000);
-            board.With(live => live.Words.Run("/run table"));
-            string said = process.StandardOutput.ReadToEnd();
-            process.WaitForExit();
-            Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());
-            StringAssert.Contains(said, " buckets in ");
-            StringAssert.Contains(said, "2 bursts of readings; a tool ran for ");
-        }
+        using Process process = Start("record", _path, "--port", board.Name, "--seconds", "8");
+        using Timer watchdog = BuiltProgram.Watchdog(process);
+        Thread.Sleep(3000);
+        board.With(live => live.Words.Run("/run table"));
+        string said = Ended(process);
+        StringAssert.Contains(said, " buckets in ");
+        StringAssert.Contains(said, "2 bursts of readings; a tool ran for ");
 
         Assert.IsTrue(board.With(live => live.Rig.Switch.Core.IsRelayClosed && live.Rig.Switch.Console.IsAtPrompt));
         BoardRecording recording = BoardRecording.Parse(File.ReadLines(_path), _path);
@@ -75,16 +68,12 @@ public sealed class PortVerbTests
         File.WriteAllText(quiet, ShopRecorder.Record(null));
         File.WriteAllText(tool, ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 0.9)));
         using PortBoard board = new();
-        using Process process = Start(["tune", "--idle", quiet, tool, "--port", board.Name], out Timer watchdog);
-        using (watchdog)
-        {
-            process.StandardInput.WriteLine(answer);
-            process.StandardInput.Close();
-            string said = process.StandardOutput.ReadToEnd();
-            process.WaitForExit();
-            Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());
-            StringAssert.Contains(said, isSent ? "settings changed, read back and saved" : "Nothing was sent.");
-        }
+        using Process process = Start("tune", "--idle", quiet, tool, "--port", board.Name);
+        using Timer watchdog = BuiltProgram.Watchdog(process);
+        process.StandardInput.WriteLine(answer);
+        process.StandardInput.Close();
+        string said = Ended(process);
+        StringAssert.Contains(said, isSent ? "settings changed, read back and saved" : "Nothing was sent.");
 
         int startAt = board.With(live => live.Rig.Switch.Settings[SettingId.StartAt]);
         Assert.AreEqual(isSent, startAt is > 200 and < 400, startAt.ToString(CultureInfo.InvariantCulture));
@@ -96,15 +85,13 @@ public sealed class PortVerbTests
     public void Through_a_pipe_watch_writes_lines_and_ends_when_nobody_reads_them()
     {
         using PortBoard board = new();
-        using Process process = Start(["watch", "--port", board.Name], out Timer watchdog);
-        using (watchdog)
-        {
-            Assert.AreEqual(Watch.Header, process.StandardOutput.ReadLine());
-            Assert.EndsWith(",idle,0.0,0,0,0.00,0", process.StandardOutput.ReadLine() ?? "");
-            process.StandardOutput.Close();
-            process.WaitForExit();
-            Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());
-        }
+        using Process process = Start("watch", "--port", board.Name);
+        using Timer watchdog = BuiltProgram.Watchdog(process);
+        Assert.AreEqual(Watch.Header, process.StandardOutput.ReadLine());
+        Assert.EndsWith(",idle,0.0,0,0,0.00,0", process.StandardOutput.ReadLine() ?? "");
+        process.StandardOutput.Close();
+        process.WaitForExit();
+        Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());
 
         Assert.IsTrue(board.IsAtPrompt);
     }
@@ -113,16 +100,12 @@ public sealed class PortVerbTests
     public void A_request_to_end_stops_the_boards_own_watch()
     {
         using PortBoard board = new();
-        using Process process = Start(["watch", "--port", board.Name], out Timer watchdog);
-        using (watchdog)
-        {
-            process.StandardOutput.ReadLine();
-            Assert.IsFalse(board.IsAtPrompt);
-            using Process kill = Process.Start("kill", ["-INT", process.Id.ToString()]);
-            process.StandardOutput.ReadToEnd();
-            process.WaitForExit();
-            Assert.AreEqual(0, process.ExitCode);
-        }
+        using Process process = Start("watch", "--port", board.Name);
+        using Timer watchdog = BuiltProgram.Watchdog(process);
+        process.StandardOutput.ReadLine();
+        Assert.IsFalse(board.IsAtPrompt);
+        using Process kill = Process.Start("kill", ["-INT", process.Id.ToString()]);
+        Ended(process);
 
         Assert.IsTrue(board.IsAtPrompt);
     }
@@ -142,67 +125,17 @@ public sealed class PortVerbTests
         Assert.IsTrue(board.IsAtPrompt);
     }
 
-    private static string AtTerminal(PortBoard board, string ready, string typed)
+    private static string AtTerminal(PortBoard board, string ready, string typed) =>
+        BuiltProgram.AtTerminal(typeof(BoardConsole), $"watch --port '{board.Name}'", "xterm-256color", 80, ready, typed);
+
+    private static Process Start(params string[] arguments) => BuiltProgram.Start(typeof(BoardConsole), arguments);
+
+    // Waits for its end and gives what it said.
+    private static string Ended(Process process)
     {
-        string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        string program = $"'{host}' '{typeof(BoardConsole).Assembly.Location}' watch --port '{board.Name}'";
-        string command = $"trap : INT; stty cols 80 rows 24; TERM=xterm-256color {program}; echo exit code $?";
-        Process process;
-        try
-        {
-            process = Process.Start(new ProcessStartInfo("script", ["-qc", command, "/dev/null"])
-            {
-                RedirectStandardInput = true,
-                UseShellExecute = false,
-                RedirectStandardOutput = true,
-            })!;
-        }
-        catch (Win32Exception)
-        {
-            Assert.Inconclusive("The program 'script' is not here.");
-            throw;
-        }
-
-        using (process)
-        using (new Timer(_ => process.Kill(entireProcessTree: true), null, s_patience, Timeout.InfiniteTimeSpan))
-        {
-            StringBuilder shown = new();
-            while (!shown.ToString().Contains(ready) && process.StandardOutput.Read() is var next && next >= 0)
-            {
-                shown.Append((char)next);
-            }
-
-            process.StandardInput.Write(typed);
-            process.StandardInput.Flush();
-            return shown.Append(process.StandardOutput.ReadToEnd()).ToString();
-        }
-    }
-
-    private static (int Code, string Output, string Error) Run(string[] arguments)
-    {
-        using Process process = Start(arguments, out Timer watchdog);
-        using (watchdog)
-        {
-            string output = process.StandardOutput.ReadToEnd();
-            string error = process.StandardError.ReadToEnd();
-            process.WaitForExit();
-            return (process.ExitCode, output, error);
-        }
-    }
-
-    private static Process Start(string[] arguments, out Timer watchdog)
-    {
-        string host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
-        Process process = Process.Start(new ProcessStartInfo(host, [typeof(BoardConsole).Assembly.Location, .. arguments])
-        {
-            UseShellExecute = false,
-            RedirectStandardInput = true,
-            RedirectStandardOutput = true,
-            RedirectStandardError = true,
-        })!;
-
-        // A test must not hang where the program does.
-        watchdog = new Timer(_ => process.Kill(), null, s_patience, Timeout.InfiniteTimeSpan);
-        return process;
+        string said = process.StandardOutput.ReadToEnd();
+        process.WaitForExit();
+        Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());
+        return said;
     }
 }

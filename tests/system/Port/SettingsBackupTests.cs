@@ -18,7 +18,9 @@ public sealed class SettingsBackupTests
 
     [TestMethod]
     [DataRow("")]
-    [DataRow("start-at 0.123\rstop-below 0.09\rstart-delay 1.5 s\rrun-on 12.345 s\rlongest-run off\rsensor-gain 23.456\rturns 3\rvacuum-turns 2\rnoise 77 mA\r")]
+    [DataRow(
+        "start-at 0.123\rstop-below 0.09\rstart-delay 1.5 s\rrun-on 12.345 s\rlongest-run off\rsensor-gain 23.456\r"
+            + "turns 3\rvacuum-turns 2\rnoise 77 mA\r")]
     [DataRow("start-at 20\rstop-below 10\rstart-delay 0\rfilter-reminder off\rconfirm 3\rby-hand 2 h\r")]
     [DataRow("sensor-gain 100\rturns 2\rstart-at 0.3\rstop-below 0.2\r")]
     public void A_file_brings_another_board_to_the_same_settings(string typed)
@@ -26,14 +28,20 @@ public sealed class SettingsBackupTests
         using PortBoard first = new();
         first.Type(typed);
         Backup(first);
-        foreach (string before in (string[])["", "stop-below 0.05\rstart-at 0.06\r", "start-at 12\rstop-below 11\rturns 2\r", "sensor-gain 300\r"])
+        string[] starts =
+            ["", "stop-below 0.05\rstart-at 0.06\r", "start-at 12\rstop-below 11\rturns 2\r", "sensor-gain 300\r"];
+        foreach (string before in starts)
         {
             using PortBoard second = new();
             second.Type(before);
             IReadOnlyList<string> changes = Restore(second);
 
-            Assert.AreEqual(0, first.With(live => live.Rig.Switch.Settings).Differences(second.With(live => live.Rig.Switch.Settings)), string.Join('\n', changes));
-            Assert.AreEqual(0, first.With(live => live.Rig.Switch.Settings).Differences(second.With(live => live.Rig.Switch.SavedSettings)));
+            Assert.AreEqual(
+                0,
+                first.With(live => live.Rig.Switch.Settings).Differences(second.With(live => live.Rig.Switch.Settings)),
+                string.Join('\n', changes));
+            Assert.AreEqual(
+                0, first.With(live => live.Rig.Switch.Settings).Differences(second.With(live => live.Rig.Switch.SavedSettings)));
             Assert.IsFalse(second.With(live => live.Rig.Switch.Boot.IsHeld));
             Assert.IsEmpty(Restore(second));
         }
@@ -63,9 +71,15 @@ public sealed class SettingsBackupTests
     [DataRow("run-on ", "run-off 5", "line 7: there is no setting 'run-off'.")]
     [DataRow("run-on ", "turns 2", "line 14: turns stands there a second time.")]
     [DataRow("run-on ", "# run-on 8", "has no line for run-on; all 14 settings must be there.")]
-    [DataRow("nanoDust", "settings", "is no backup of settings that this program reads; its first line must be 'nanoDustSwitch settings 1'.")]
+    [DataRow(
+        "nanoDust",
+        "settings",
+        "is no backup of settings that this program reads; its first line must be 'nanoDustSwitch settings 1'.")]
     [DataRow("stop-below ", "stop-below 0.7", "start-at must stay above stop-below (now 0.60 A and 0.70 A); nothing was sent.")]
-    [DataRow("start-at ", "start-at 30", "start-at would be more than the sensor can show with its gain and turns: 25.49 A at most now; nothing was sent.")]
+    [DataRow(
+        "start-at ",
+        "start-at 30",
+        "start-at would be more than the sensor can show with its gain and turns: 25.49 A at most now; nothing was sent.")]
     public void A_file_with_a_mistake_changes_nothing(string line, string instead, string expected)
     {
         using PortBoard board = new();
@@ -85,7 +99,9 @@ public sealed class SettingsBackupTests
         File.WriteAllText(_path, File.ReadAllText(_path).Replace("run-on            5 s", "run-on            8 s"));
         board.OnTheWay = text => text.Replace("run-on            8 s", "run-on            9 s");
 
-        StringAssert.Contains(Assert.ThrowsExactly<UserException>(() => Restore(board)).Message, "did not take it: what it shows is not what was sent.");
+        StringAssert.Contains(
+            Assert.ThrowsExactly<UserException>(() => Restore(board)).Message,
+            "did not take it: what it shows is not what was sent.");
         Assert.AreEqual(5000, board.With(live => live.Rig.Switch.Settings[SettingId.RunOn]));
         Assert.IsTrue(board.With(live => live.Rig.Switch.Boot.IsHeld));
     }
@@ -99,7 +115,8 @@ public sealed class SettingsBackupTests
         board.With(live => live.Words.Run("/run table"));
         Thread.Sleep(1500);
 
-        StringAssert.StartsWith(Assert.ThrowsExactly<UserException>(() => Restore(board)).Message, "Not while a tool or the vacuum runs; ");
+        StringAssert.StartsWith(
+            Assert.ThrowsExactly<UserException>(() => Restore(board)).Message, "Not while a tool or the vacuum runs; ");
         Assert.AreEqual(5000, board.With(live => live.Rig.Switch.Settings[SettingId.RunOn]));
     }
 

@@ -4,7 +4,10 @@ using NanoDustSwitch.Simulator.Days;
 
 namespace NanoDustSwitch.SystemTests.Port;
 
-/// <summary>What the board's streams cost it at its own pace: lines a second, bytes a second, and the longest time without a reading.</summary>
+/// <summary>
+/// What the board's streams cost it at its own pace: lines a second, bytes a second, and the longest time without a
+/// reading.
+/// </summary>
 [TestClass]
 public sealed class WatchPaceTests
 {
@@ -23,7 +26,10 @@ public sealed class WatchPaceTests
     [DataRow("record", 1.0, 100.0, 10_000)]
     public void A_stream_leaves_no_hole_in_the_readings(string word, double instruction, double conversion, int longestGap)
     {
-        Pace pace = Pace.Esp32() with { Costs = new BoardCosts { InstructionMicroseconds = instruction, ConversionMicroseconds = conversion } };
+        Pace pace = Pace.Esp32() with
+        {
+            Costs = new BoardCosts { InstructionMicroseconds = instruction, ConversionMicroseconds = conversion },
+        };
         TriangleLine line = new();
         Rig rig = new(new PcBoard(line, pace.Clock(1), FlashImage.Blank(), pace.Time(1)));
         rig.RunUntil(4_000_000);
@@ -37,7 +43,8 @@ public sealed class WatchPaceTests
         string[] lines = Encoding.ASCII.GetString(rig.Board.Serial.TakeSent()).Split("\r\n");
         int bytes = lines.Sum(one => one.Length + 2);
 
-        TestContext.WriteLine($"{lines.Length - 1} lines and {bytes:#,0} bytes in {Seconds} s, longest gap {line.LongestGap / 1000.0:0.00} ms");
+        TestContext.WriteLine(
+            $"{lines.Length - 1} lines and {bytes:#,0} bytes in {Seconds} s, longest gap {line.LongestGap / 1000.0:0.00} ms");
         Assert.IsLessThan(longestGap, line.LongestGap);
         Assert.IsLessThan(BytesASecond * Seconds, bytes);
         Assert.IsTrue(rig.Switch.Core.IsToolRunning);

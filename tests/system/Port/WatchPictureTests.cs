@@ -1,6 +1,5 @@
 using NanoDustSwitch.Inspector.Port;
 using NanoDustSwitch.Simulator.Terminal;
-using Spectre.Console;
 
 namespace NanoDustSwitch.SystemTests.Port;
 
@@ -20,7 +19,11 @@ public sealed class WatchPictureTests
     [DataRow(50, 3, Running)]
     public void It_is_as_high_as_the_terminal_and_no_wider(int width, int height, string line)
     {
-        string[] rows = Draw(width, height, new string('x', 200) + string.Concat(Enumerable.Repeat(" and on", 40)), [.. Enumerable.Range(3595, 300).Select(second => second + line)]);
+        string[] rows = Draw(
+            width,
+            height,
+            new string('x', 200) + string.Concat(Enumerable.Repeat(" and on", 40)),
+            [.. Enumerable.Range(3595, 300).Select(second => second + line)]);
 
         Assert.HasCount(height, rows);
         Assert.IsTrue(rows.All(row => row.Length <= width), string.Join('\n', rows));
@@ -64,7 +67,8 @@ public sealed class WatchPictureTests
     [TestMethod]
     public void Without_a_board_it_says_so_and_what_it_waits_for()
     {
-        string picture = string.Join('\n', Draw(80, 24, "There is no serial port /dev/ttyUSB0; there is none at all just now.", 60 + Running));
+        string picture = string.Join(
+            '\n', Draw(80, 24, "There is no serial port /dev/ttyUSB0; there is none at all just now.", 60 + Running));
 
         StringAssert.Contains(picture, "state    no board: this is how it stood at last");
         StringAssert.Contains(picture, "wait     There is no serial port /dev/ttyUSB0; there is none at all just now.");
@@ -72,22 +76,12 @@ public sealed class WatchPictureTests
 
     private static string[] Draw(int width, int height, string? trouble, params string[] lines)
     {
-        using StringWriter text = new() { NewLine = "\n" };
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings
-        {
-            Ansi = AnsiSupport.No,
-            ColorSystem = ColorSystemSupport.NoColors,
-            Out = new AnsiConsoleOutput(text),
-        });
-        console.Profile.Width = width;
-        console.Profile.Height = height;
         WatchPicture picture = new("/dev/ttyUSB0", Glyphs.For(isUnicode: true));
         foreach (string line in lines)
         {
             picture.Take(WatchLine.Parse(line)!);
         }
 
-        console.Write(picture.Draw(width, height, trouble));
-        return text.ToString().TrimEnd('\n').Split('\n');
+        return BuiltProgram.Drawn(width, height, picture.Draw(width, height, trouble)).TrimEnd('\n').Split('\n');
     }
 }

@@ -10,10 +10,12 @@ public sealed class WatchStreamTests
 {
     private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(20);
 
+    [TestInitialize]
+    public void Begin() => ServedConsole.SkipWhereThereIsNone();
+
     [TestMethod]
     public void Ten_lines_a_second_come_and_the_board_is_at_its_prompt_afterwards()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using PortBoard board = new();
         List<WatchLine> lines = [];
         using (WatchStream stream = new(board.Name))
@@ -27,7 +29,9 @@ public sealed class WatchStreamTests
         }
 
         Assert.IsInRange(25, 32, lines.Count);
-        Assert.IsTrue(lines[^1] is { State: VacuumState.On, IsToolRunning: true, IsVacuumOn: true, Swing: > 5 and < 15, Starts: 1 }, lines[^1].ToString());
+        Assert.IsTrue(
+            lines[^1] is { State: VacuumState.On, IsToolRunning: true, IsVacuumOn: true, Swing: > 5 and < 15, Starts: 1 },
+            lines[^1].ToString());
         Assert.StartsWith("on: 1", lines[^1].Why());
         Assert.IsTrue(board.IsAtPrompt);
     }
@@ -35,7 +39,6 @@ public sealed class WatchStreamTests
     [TestMethod]
     public void A_cable_that_is_pulled_is_waited_for()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using PortBoard board = new();
         using WatchStream stream = new(board.Name);
         Assert.IsTrue(Comes(() => stream.Next() is not null));
@@ -49,7 +52,6 @@ public sealed class WatchStreamTests
     [TestMethod]
     public void A_board_that_restarts_is_watched_again()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using PortBoard board = new();
         using WatchStream stream = new(board.Name);
         Assert.IsTrue(Comes(() => stream.Next() is var (_, line) && line.Seconds > 3));
@@ -60,7 +62,6 @@ public sealed class WatchStreamTests
     [TestMethod]
     public void Damaged_lines_are_left_out_and_many_of_them_begin_it_anew()
     {
-        ServedConsole.SkipWhereThereIsNone();
         using PortBoard board = new();
         using WatchStream stream = new(board.Name);
         board.OnTheWay = text => text.Replace("idle", "id");
@@ -88,7 +89,8 @@ public sealed class WatchStreamTests
 
         CollectionAssert.AreEqual((Fault[])[Fault.SensorAtRail, Fault.Noisy, Fault.RestartLoop], line.Faults.ToArray());
         Assert.AreEqual(
-            "sensor open or shorted: the converter reads 12 all the time; also: noisy line, restarts in a row. Do: unplug from mains, then check the sensor's plug and wires",
+            "sensor open or shorted: the converter reads 12 all the time; also: noisy line, restarts in a row. Do: unplug "
+                + "from mains, then check the sensor's plug and wires",
             line.FaultSentence());
     }
 

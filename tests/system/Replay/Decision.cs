@@ -5,7 +5,18 @@ namespace NanoDustSwitch.SystemTests.Replay;
 
 /// <summary>What the core has decided after a bucket, and what it decided it by.</summary>
 internal sealed record Decision(
-    long End, bool Runs, bool IsClosed, VacuumState State, int Swing, int Start, int Stop, int Noise, int Amperes, int Midpoint, int Vacuum, int Faults)
+    long End,
+    bool Runs,
+    bool IsClosed,
+    VacuumState State,
+    int Swing,
+    int Start,
+    int Stop,
+    int Noise,
+    int Amperes,
+    int Midpoint,
+    int Vacuum,
+    int Faults)
 {
     /// <summary>Asks the core.</summary>
     /// <param name="end">The bucket's end, in microseconds.</param>

@@ -9,8 +9,8 @@ using NanoDustSwitch.Simulator.Tables;
 namespace NanoDustSwitch.SystemTests.Replay;
 
 /// <summary>
-/// A day of a random shop that the board itself records, from a random moment on: its tools, a person at the button, a sensor that comes out,
-/// a noisy spell, at ideal or at the board's pace.
+/// A day of a random shop that the board itself records, from a random moment on: its tools, a person at the button, a sensor
+/// that comes out, a noisy spell, at ideal or at the board's pace.
 /// </summary>
 internal sealed class RecordedDay
 {
@@ -29,9 +29,7 @@ internal sealed class RecordedDay
         day.Shop.HasVacuumSensor = random.Next(3) == 0;
         long end = (long)(minutes * 60e6);
         day.Steps = [.. day.Steps.Concat(Troubles(random, end)).OrderBy(step => step.At)];
-        VirtualShop built = ShopBuilder.Build(day, seed);
-        Person person = new(day, seed, built, []);
-        Rig rig = new(new PcBoard(new ShopLine(built, person), day.Pace.Clock(seed), FlashImage.Blank(), day.Pace.Time(seed)));
+        (_, Person person, Rig rig) = ShopRig.Build(day, seed);
         rig.RunUntil(2_000_000);
         rig.Ask(shop.Gain);
         rig.Ask("stop-below 0.02");
@@ -40,18 +38,16 @@ internal sealed class RecordedDay
         rig.Ask($"run-on {random.Next(0, 12)}");
         rig.Ask(day.Shop.HasVacuumSensor ? "vacuum-turns 1" : "confirm 2");
         rig.RunUntil(2_000_000 + random.Next(20_000_000));
-        rig.Board.Serial.TakeSent();
-        rig.Board.Serial.Type("record\r");
-        while (rig.Board.ShopTime < end)
+        string sent = rig.Record(() =>
         {
-            rig.Board.IsButtonDown = person.IsPressing(rig.Board.ShopTime);
-            rig.Step();
-            _board.Add(Decision.Of(rig.Switch.BucketEnd, rig.Switch.Core));
-        }
-
-        rig.Board.Serial.Type(" ");
-        rig.RunUntilAnswered();
-        Recording = BoardRecording.Parse(SentText.Of(rig.Board.Serial.TakeSent()).Split('\n'), $"day {seed}");
+            while (rig.Board.ShopTime < end)
+            {
+                rig.Board.IsButtonDown = person.IsPressing(rig.Board.ShopTime);
+                rig.Step();
+                _board.Add(Decision.Of(rig.Switch.BucketEnd, rig.Switch.Core));
+            }
+        });
+        Recording = BoardRecording.Parse(sent.Split('\n'), $"day {seed}");
         Recording.Replay((at, core) => _replayed.Add(Decision.Of(at, core)));
         Name = shop.ToString();
     }
@@ -83,7 +79,8 @@ internal sealed class RecordedDay
         {
             if (first < 0 || _board[first + i] != _replayed[i])
             {
-                return $"{Name}{Environment.NewLine}bucket {i}: board {(first < 0 ? null : _board[first + i])}, replay {_replayed[i]}";
+                return $"{Name}{Environment.NewLine}bucket {i}: board {(first < 0 ? null : _board[first + i])}, replay "
+                    + $"{_replayed[i]}";
             }
         }
 
@@ -92,7 +89,13 @@ internal sealed class RecordedDay
 
     private static IEnumerable<DayStep> Troubles(Random random, long end)
     {
-        foreach ((DayAct act, DayAct other) in new[] { (DayAct.SensorOut, DayAct.SensorIn), (DayAct.ConverterFreezes, DayAct.ConverterMends), (DayAct.ConverterFails, DayAct.ConverterMends) })
+        (DayAct, DayAct)[] pairs =
+        [
+            (DayAct.SensorOut, DayAct.SensorIn),
+            (DayAct.ConverterFreezes, DayAct.ConverterMends),
+            (DayAct.ConverterFails, DayAct.ConverterMends),
+        ];
+        foreach ((DayAct act, DayAct other) in pairs)
         {
             long at = random.NextInt64(end);
             yield return new DayStep(at, act);

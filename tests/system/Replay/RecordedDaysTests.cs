@@ -25,7 +25,8 @@ public sealed class RecordedDaysTests
             days[i] = (day.FirstDifference(), day.Buckets, day.BoardBuckets - day.Buckets, day.Starts, day.Faulty);
         });
         TestContext.WriteLine(
-            $"{count} days, {days.Sum(day => (long)day.Buckets):#,0} buckets, {days.Sum(day => day.Starts)} starts, {days.Sum(day => day.Faulty):#,0} buckets with a fault; "
+            $"{count} days, {days.Sum(day => (long)day.Buckets):#,0} buckets, {days.Sum(day => day.Starts)} starts, "
+                + $"{days.Sum(day => day.Faulty):#,0} buckets with a fault; "
             + $"buckets before the snapshot and after the last line at most {days.Max(day => day.Lost)}");
         Assert.AreEqual("", string.Join(Environment.NewLine, days.Select(day => day.Difference).Where(text => text.Length > 0)));
         Assert.IsGreaterThan(0, days.Sum(day => day.Starts));

@@ -18,7 +18,8 @@ public sealed class ReplayCommandTests
         File.WriteAllText(Of("quiet.csv"), ShopRecorder.Record(null));
         File.WriteAllText(Of("saw.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Induction, 9)));
         File.WriteAllText(Of("sander.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 0.9)));
-        File.WriteAllText(Of("small.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 0.2), "stop-below 0.05", "start-at 0.12"));
+        File.WriteAllText(
+            Of("small.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 0.2), "stop-below 0.05", "start-at 0.12"));
         File.WriteAllText(Of("wound.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 3), "turns 3"));
     }
 
@@ -40,11 +41,15 @@ public sealed class ReplayCommandTests
     [TestMethod]
     public void Other_values_stand_side_by_side_and_a_lower_start_takes_the_stop_along()
     {
-        (int code, string output, _) = Cli.Run("replay", Of("sander.csv"), "--set", "start-at=300mA", "--set", "start-at=0,5", "--set", "start-at=2 A", "--set", "run-on=1");
+        string[] sets = "--set start-at=300mA --set start-at=0,5 --set start-at=2A --set run-on=1".Split(' ');
+        (int code, string output, _) = Cli.Run(["replay", Of("sander.csv"), .. sets]);
         output = Cli.Unfolded(output);
         StringAssert.Contains(output, "start-at 0.30 A, run-on 1 s, stop-below 0.18 A: The tool is seen");
         StringAssert.Contains(output, "start-at 0.50 A, run-on 1 s: The tool is seen");
-        StringAssert.Contains(output, "and the vacuum is never started. The tool was let go once while its current flowed on: only its start surge reaches start-at.");
+        StringAssert.Contains(
+            output,
+            "and the vacuum is never started. The tool was let go once while its current flowed on: only its start surge "
+                + "reaches start-at.");
         Assert.AreEqual(1, code, "the last one is told by the exit code");
     }
 
@@ -70,16 +75,20 @@ public sealed class ReplayCommandTests
     [DataRow("replay|saw.csv|--set|start-at=29A", "start-at would be more than the sensor can show with its gain and turns: 25.")]
     [DataRow("replay|saw.csv|--set|startat=1", "There is no setting 'startat'; there are start-at, ")]
     [DataRow("replay|saw.csv|--set|start-at", "--set start-at is not understood; it is NAME=VALUE, for example start-at=300mA.")]
-    [DataRow("replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below (now 0.50 A and 0.60 A).")]
+    [DataRow(
+        "replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below (now 0.50 A and 0.60 A).")]
     [DataRow("replay|nothing.csv", "There is no file ")]
     [DataRow("replay|saw.csv|--rate|20", "--rate 20 is not allowed: 400 to 20,000 readings a second")]
     [DataRow("replay|saw.csv|--report|.", "is a folder; name an HTML file in it.")]
     [DataRow("tune|saw.csv", "Option '--idle' is required.")]
     [DataRow("tune|--idle|quiet.csv|quiet.csv", "quiet.csv shows no tool: it stays near the quiet line's ")]
-    [DataRow("tune|--idle|quiet.csv|saw.csv|wound.csv", "quiet.csv and wound.csv are of different sensors: turns is 1 in one and 3 in the other.")]
+    [DataRow(
+        "tune|--idle|quiet.csv|saw.csv|wound.csv",
+        "quiet.csv and wound.csv are of different sensors: turns is 1 in one and 3 in the other.")]
     public void What_cannot_be_done_gets_one_sentence_and_exit_code_2(string typed, string wanted)
     {
-        (int code, _, string complaint) = Cli.Run([.. typed.Split('|').Select(word => word.EndsWith(".csv", StringComparison.Ordinal) ? Of(word) : word)]);
+        (int code, _, string complaint) = Cli.Run(
+            [.. typed.Split('|').Select(word => word.EndsWith(".csv", StringComparison.Ordinal) ? Of(word) : word)]);
         Assert.AreEqual(2, code, complaint);
         StringAssert.Contains(complaint, wanted);
         Assert.DoesNotContain("\n", complaint);
@@ -92,7 +101,8 @@ public sealed class ReplayCommandTests
         Assert.AreEqual("", complaint);
         Assert.AreEqual(0, code, output);
         StringAssert.Contains(output, "nothing starts");
-        string[] lines = [.. output.Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Select(line => line.Trim())];
+        string[] lines =
+            [.. output.Split('\n').Where(line => line.StartsWith("  ", StringComparison.Ordinal)).Select(line => line.Trim())];
         Assert.AreEqual("save", lines[^1]);
 
         // Whatever the board is set to, and in the order in which they are printed.
@@ -111,7 +121,8 @@ public sealed class ReplayCommandTests
     {
         (int code, string output, _) = Cli.Run("tune", "--idle", Of("quiet.csv"), Of("saw.csv"), Of("small.csv"));
         Assert.AreEqual(1, code, output);
-        StringAssert.Contains(Cli.Unfolded(output), "Too close to be told apart: small.csv. A tool must show 3 times what the line shows");
+        StringAssert.Contains(
+            Cli.Unfolded(output), "Too close to be told apart: small.csv. A tool must show 3 times what the line shows");
         Assert.DoesNotContain("save", output);
     }
 

@@ -5,31 +5,30 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests.Replay;
 
-/// <summary>Lets a board in the virtual shop make recordings as a person would: <c>record</c>, tool on, tool off, a key.</summary>
+/// <summary>
+/// Lets a board in the virtual shop make recordings as a person would: <c>record</c>, tool on, tool off, a
+/// key.
+/// </summary>
 internal static class ShopRecorder
 {
-    /// <summary>Records.</summary>
-    /// <param name="tool">The tool; null for the quiet line.</param>
+    public static string Record(ToolSpecification? tool, params string[] settings) => Record(
+        tool is null ? new Day { Name = "quiet", Seconds = 20 } : ShortDay.Of(tool, 20, [], 6, 13), false, settings);
+
+    /// <summary>Records a day of 20 s.</summary>
+    /// <param name="day">The day.</param>
+    /// <param name="isTimed">Whether the board's work takes time.</param>
     /// <param name="settings">Lines typed before.</param>
     /// <returns>What the console showed.</returns>
-    public static string Record(ToolSpecification? tool, params string[] settings)
+    public static string Record(Day day, bool isTimed, params string[] settings)
     {
-        Day day = tool is null ? new Day { Name = "quiet", Seconds = 20 } : ShortDay.Of(tool, 20, [], 6, 13);
-        VirtualShop shop = ShopBuilder.Build(day, 5);
-        Person person = new(day, 5, shop, []);
-        Rig rig = new(new PcBoard(new ShopLine(shop, person), day.Pace.Clock(5), FlashImage.Blank()));
+        (_, _, Rig rig) = ShopRig.Build(day, 5, isTimed);
         rig.RunUntil(2_000_000);
         foreach (string line in settings)
         {
             rig.Ask(line);
         }
 
-        rig.Board.Serial.TakeSent();
-        rig.Board.Serial.Type("record\r");
-        rig.RunUntil(20_000_000);
-        rig.Board.Serial.Type(" ");
-        rig.RunUntilAnswered();
-        return SentText.Of(rig.Board.Serial.TakeSent());
+        return rig.Record(() => rig.RunUntil(20_000_000));
     }
 
     /// <summary>Types lines at a new board whose levels are as given.</summary>
@@ -39,9 +38,7 @@ internal static class ShopRecorder
     /// <returns>Start-at, stop-below and noise afterwards in flash, in mA.</returns>
     public static (int StartAt, int StopBelow, int Noise) Type(int startAt, int stopBelow, IEnumerable<string> lines)
     {
-        Day day = new() { Seconds = 20 };
-        VirtualShop shop = ShopBuilder.Build(day, 5);
-        Rig rig = new(new PcBoard(new ShopLine(shop, new Person(day, 5, shop, [])), day.Pace.Clock(5), FlashImage.Blank()));
+        (_, _, Rig rig) = ShopRig.Build(new Day { Seconds = 20 }, 5, isTimed: false);
         rig.RunUntil(2_000_000);
         SettingsDraft levels = new(rig.Switch.Settings) { [SettingId.StartAt] = startAt, [SettingId.StopBelow] = stopBelow };
         Assert.AreEqual(SettingChange.Done, rig.Switch.Desk.Change(levels));

@@ -11,7 +11,9 @@ internal sealed class CoreBench
 {
     public readonly DetectionCore Core;
 
-    /// <summary>For each kind of notice: how many came, and the figure and the time in µs of the last one.</summary>
+    private const int AsDelivered = -2;
+
+    /// <summary>How many notices of each kind came, and figure and time of the last of each.</summary>
     public readonly int[] Noticed = new int[6];
     public readonly int[] Figures = new int[6];
     public readonly long[] Times = new long[6];
@@ -39,21 +41,45 @@ internal sealed class CoreBench
     }
 
     /// <summary>
-    /// The default settings, but without a start delay, so that a tool is found and the relay closes at the same time.
+    /// Settings as delivered, but for those that are given, in mA, ms and µV/A; the start delay is nought, so that a test sees
+    /// one time only.
     /// </summary>
-    public static CoreSettings Settings()
+    public static CoreSettings Settings(
+        int startDelay = 0,
+        int startAt = AsDelivered,
+        int stopBelow = AsDelivered,
+        int noise = AsDelivered,
+        int runOn = AsDelivered,
+        int restartGap = AsDelivered,
+        int startsAMinute = AsDelivered,
+        int longestRun = AsDelivered,
+        int byHand = AsDelivered,
+        int confirm = AsDelivered,
+        int turns = AsDelivered,
+        int gain = AsDelivered,
+        int vacuumTurns = AsDelivered)
     {
         CoreSettings settings = new SettingValues().ToCore();
-        settings.StartDelayMilliseconds = 0;
+        settings.StartDelayMilliseconds = startDelay;
+        settings.StartAtMilliamperes = Given(startAt, settings.StartAtMilliamperes);
+        settings.StopBelowMilliamperes = Given(stopBelow, settings.StopBelowMilliamperes);
+        settings.NoiseMilliamperes = Given(noise, settings.NoiseMilliamperes);
+        settings.RunOnMilliseconds = Given(runOn, settings.RunOnMilliseconds);
+        settings.RestartGapMilliseconds = Given(restartGap, settings.RestartGapMilliseconds);
+        settings.StartsAMinute = Given(startsAMinute, settings.StartsAMinute);
+        settings.LongestRunMilliseconds = Given(longestRun, settings.LongestRunMilliseconds);
+        settings.ByHandMilliseconds = Given(byHand, settings.ByHandMilliseconds);
+        settings.ConfirmBuckets = Given(confirm, settings.ConfirmBuckets);
+        settings.Turns = Given(turns, settings.Turns);
+        settings.MicrovoltsAnAmpere = Given(gain, settings.MicrovoltsAnAmpere);
+        settings.VacuumTurns = Given(vacuumTurns, settings.VacuumTurns);
         return settings;
     }
 
     /// <summary>The same settings, but the vacuum starts after the tool's start surge, as by default.</summary>
     public static CoreSettings AfterSurge()
     {
-        CoreSettings settings = Settings();
-        settings.StartDelayMilliseconds = CoreSettings.AfterSurge;
-        return settings;
+        return Settings(CoreSettings.AfterSurge);
     }
 
     /// <summary>A core that has seen the line rest for a second.</summary>
@@ -136,30 +162,16 @@ internal sealed class CoreBench
         return Core.IsRelayClosed == closed;
     }
 
-    /// <summary>For a time every reading is the same count.</summary>
-    public void Stand(int reading, int milliseconds)
+    /// <summary>Every reading of a time stands at one count, or in turn at that and at one more.</summary>
+    public void Stand(int reading, int milliseconds, int noise = 0)
     {
-        for (long until = Now + (milliseconds * 1000L); Now < until;)
+        for (int i = 0; i < _readings.Length; i++)
         {
-            for (int i = 0; i < _readings.Length; i++)
-            {
-                _readings[i] = reading;
-            }
-
-            Step(_readings.Length);
+            _readings[i] = reading + (i & noise);
         }
-    }
 
-    /// <summary>For a time the line rests at another level, with one count of noise.</summary>
-    public void RestAt(int reading, int milliseconds)
-    {
         for (long until = Now + (milliseconds * 1000L); Now < until;)
         {
-            for (int i = 0; i < _readings.Length; i++)
-            {
-                _readings[i] = reading + (i & 1);
-            }
-
             Step(_readings.Length);
         }
     }
@@ -196,6 +208,11 @@ internal sealed class CoreBench
         Look();
     }
 
+    private static int Given(int value, int delivered)
+    {
+        return value == AsDelivered ? delivered : value;
+    }
+
     private void StepTool()
     {
         for (int i = 0; i < _readings.Length; i++)
@@ -210,7 +227,8 @@ internal sealed class CoreBench
     {
         Now += Bucket.Microseconds;
         _filler.Fill(_readings, readings, Now, _bucket);
-        _bucket.VacuumReading = VacuumPeak < 0 ? -1 : ToolLine.Rest + ((Now / Bucket.Microseconds & 1) == 0 ? VacuumPeak : -VacuumPeak);
+        int vacuumPeak = (Now / Bucket.Microseconds & 1) == 0 ? VacuumPeak : -VacuumPeak;
+        _bucket.VacuumReading = VacuumPeak < 0 ? -1 : ToolLine.Rest + vacuumPeak;
         Core.Accept(_bucket);
         Look();
     }

@@ -46,8 +46,8 @@ internal static class Drafts
 
     /// <summary>Writes settings to flash without checking them against any rule.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="numbersAndValues">The number of a setting, its value, the number of the next, and so on.</param>
-    public static void PutInFlash(IBoard board, int[] numbersAndValues)
+    /// <param name="numbersAndValues">Number and value of a setting, number and value of the next.</param>
+    public static void PutInFlash(IBoard board, params int[] numbersAndValues)
     {
         SlotPair pair = new SlotPair(new SafeBoard(board), Slots.Settings);
         int at = SlotPair.Head;

@@ -66,7 +66,7 @@ internal sealed class FakeBoard : IBoard
         get { return PanelThrows ? throw new InvalidOperationException("button") : IsPressed; }
     }
 
-    /// <summary>Switches the power on, or ends a restart. Time begins at 0 again, and flash keeps its content.</summary>
+    /// <summary>Power comes, or the board comes back: the time begins anew and flash keeps what it has.</summary>
     public void ComeUp()
     {
         Time = 0;
@@ -139,18 +139,12 @@ internal sealed class FakeBoard : IBoard
 
     public void SetSounder(bool on)
     {
-        if (PanelThrows)
-        {
-            throw new InvalidOperationException("sounder");
-        }
+        FailIf(PanelThrows, "sounder");
     }
 
     public int ReadSerial(byte[] buffer)
     {
-        if (SerialThrows)
-        {
-            throw new InvalidOperationException("serial line");
-        }
+        FailIf(SerialThrows, "serial line");
 
         if (_typed.Length == 0)
         {
@@ -169,10 +163,7 @@ internal sealed class FakeBoard : IBoard
 
     public void WriteSerial(byte[] buffer, int offset, int count)
     {
-        if (SerialThrows)
-        {
-            throw new InvalidOperationException("serial line");
-        }
+        FailIf(SerialThrows, "serial line");
 
         // When the test has not taken what was sent and the array is full, all of that is dropped.
         if (_sentCount + count > _sent.Length)
@@ -180,42 +171,26 @@ internal sealed class FakeBoard : IBoard
             _sentCount = 0;
         }
 
-        for (int i = 0; i < count; i++)
-        {
-            _sent[_sentCount++] = buffer[offset + i];
-        }
+        Array.Copy(buffer, offset, _sent, _sentCount, count);
+        _sentCount += count;
     }
 
     public int ReadSlot(int slot, byte[] buffer)
     {
         bool throwsNow = SlotReadsBeforeOneThrows == 0;
         SlotReadsBeforeOneThrows -= SlotReadsBeforeOneThrows >= 0 ? 1 : 0;
-        if (SlotsThrow || throwsNow)
-        {
-            throw new InvalidOperationException("flash");
-        }
+        FailIf(SlotsThrow || throwsNow, "flash");
 
-        for (int i = 0; i < SlotLengths[slot]; i++)
-        {
-            buffer[i] = SlotBytes[slot][i];
-        }
-
+        Array.Copy(SlotBytes[slot] ?? buffer, buffer, SlotLengths[slot]);
         return SlotLengths[slot];
     }
 
     public void WriteSlot(int slot, byte[] buffer, int count)
     {
-        if (SlotsThrow || SlotWritesThrow)
-        {
-            throw new InvalidOperationException("flash");
-        }
+        FailIf(SlotsThrow || SlotWritesThrow, "flash");
 
         SlotBytes[slot] = new byte[count];
-        for (int i = 0; i < count; i++)
-        {
-            SlotBytes[slot][i] = buffer[i];
-        }
-
+        Array.Copy(buffer, SlotBytes[slot], count);
         SlotLengths[slot] = count;
         SlotWrites[slot]++;
     }
@@ -224,5 +199,13 @@ internal sealed class FakeBoard : IBoard
     {
         Restarts++;
         HasRestarted = true;
+    }
+
+    private static void FailIf(bool fails, string part)
+    {
+        if (fails)
+        {
+            throw new InvalidOperationException(part);
+        }
     }
 }

@@ -5,7 +5,7 @@ namespace NanoDustSwitch.UnitTests;
 /// <summary>A fault monitor under test, and the good and bad buckets that it must tell apart.</summary>
 internal sealed class FaultBench
 {
-    public readonly NoticeQueue Notices = new NoticeQueue();
+    public readonly NoticeQueue Told = new NoticeQueue();
     public readonly FaultMonitor Faults;
 
     /// <summary>What the monitor is told with each bucket: whether the swing can be believed, and whether a tool runs.</summary>
@@ -19,7 +19,7 @@ internal sealed class FaultBench
 
     public FaultBench()
     {
-        Faults = new FaultMonitor(Notices, Now);
+        Faults = new FaultMonitor(Told, Now);
     }
 
     public bool Has(Fault fault)
@@ -27,14 +27,17 @@ internal sealed class FaultBench
         return Faults[fault].IsActive;
     }
 
-    /// <summary>A bucket of readings that differ a little, as good ones do, and so many failed reads.</summary>
-    public void Good(int failed = 0)
+    /// <summary>Buckets of readings with a spread between them, and so many failed ones among them.</summary>
+    public void Good(int failed = 0, int buckets = 1)
     {
-        Bucket bucket = New(Readings);
-        bucket.Failed = failed;
-        bucket.Least = 1575;
-        bucket.Greatest = 1577;
-        Step(bucket);
+        for (int i = 0; i < buckets; i++)
+        {
+            Bucket bucket = New(Readings);
+            bucket.Failed = failed;
+            bucket.Least = 1575;
+            bucket.Greatest = 1577;
+            Step(bucket);
+        }
     }
 
     /// <summary>Gives good buckets until a fault ends.</summary>

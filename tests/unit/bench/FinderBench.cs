@@ -17,13 +17,7 @@ internal sealed class FinderBench
     private readonly Bucket _bucket = new Bucket();
     private int _at;
 
-    /// <summary>Sets levels and noise, as swings in sixteenths of a count.</summary>
-    public void Use(int startAt, int stopBelow, int noise)
-    {
-        Finder.Use(startAt, stopBelow, noise, 1, false);
-    }
-
-    /// <summary>The line rests for so many buckets.</summary>
+    /// <summary>The line rests.</summary>
     public void Quiet(int buckets)
     {
         Swing(0, buckets);
@@ -55,16 +49,7 @@ internal sealed class FinderBench
     public int BucketsToStart(int swing, int most)
     {
         _at = 0;
-        for (int i = 1; i <= most; i++)
-        {
-            GoOn(swing, 1);
-            if (Finder.IsRunning)
-            {
-                return i;
-            }
-        }
-
-        return -1;
+        return BucketsUntil(true, swing, most);
     }
 
     /// <summary>
@@ -73,16 +58,7 @@ internal sealed class FinderBench
     /// <returns>How many buckets it took; -1 when the tool still counts as running.</returns>
     public int BucketsToStop(int swing, int most)
     {
-        for (int i = 1; i <= most; i++)
-        {
-            GoOn(swing, 1);
-            if (!Finder.IsRunning)
-            {
-                return i;
-            }
-        }
-
-        return -1;
+        return BucketsUntil(false, swing, most);
     }
 
     /// <summary>A single bucket lies so many counts above the resting level.</summary>
@@ -94,6 +70,20 @@ internal sealed class FinderBench
     public void Empty()
     {
         Add(0, 0);
+    }
+
+    private int BucketsUntil(bool isRunning, int swing, int most)
+    {
+        for (int i = 1; i <= most; i++)
+        {
+            GoOn(swing, 1);
+            if (Finder.IsRunning == isRunning)
+            {
+                return i;
+            }
+        }
+
+        return -1;
     }
 
     private static int Round(double value)

@@ -15,14 +15,14 @@ internal sealed class ProbeBench
     public const int Low = 1000;
     public const int High = 7000;
 
-    public readonly NoticeQueue Notices = new NoticeQueue();
+    public readonly NoticeQueue Told = new NoticeQueue();
     public readonly FeedbackWatch Watch;
     public bool IsProved;
     public long Now = 1000000;
 
     public ProbeBench()
     {
-        Watch = new FeedbackWatch(Notices, FullScale);
+        Watch = new FeedbackWatch(Told, FullScale);
     }
 
     public void Close(int before)
@@ -67,37 +67,70 @@ internal sealed class ProbeBench
         return -1;
     }
 
-    /// <summary>
-    /// The relay closes twice, each time with a jump of the swing, and then time passes until the first probe begins.
-    /// </summary>
-    public void Suspect()
+    /// <summary>Two closings, of which the first has a jump.</summary>
+    public static ProbeBench ClosedTwice()
     {
-        Close(Low);
-        Hold(High, 100);
+        ProbeBench bench = new ProbeBench();
+        bench.Close(Low);
+        bench.Hold(High, 100);
+        bench.CloseAgain(Low);
+        return bench;
+    }
+
+    /// <summary>Two closings with a jump, and the time until the first probe begins.</summary>
+    public static ProbeBench Suspected()
+    {
+        ProbeBench bench = ClosedTwice();
+        bench.BucketsToProbe(High, 600);
+        return bench;
+    }
+
+    /// <summary>One probe has shown nothing, and the relay has closed again; the next wait is 3 s.</summary>
+    public static ProbeBench Failed(int before = 0)
+    {
+        ProbeBench bench = Suspected();
+        bench.Fail(before);
+        return bench;
+    }
+
+    /// <summary>The relay opens, rests for a second and closes.</summary>
+    public void CloseAgain(int before)
+    {
         Open();
-        Close(Low);
-        BucketsToProbe(High, 600);
+        Close(before);
+    }
+
+    /// <summary>A probe that shows nothing, and the closing after it.</summary>
+    public void Fail(int before)
+    {
+        Hold(High, 240);
+        Assert.IsFalse(Watch.IsProbing);
+        Now += 500000;
+        Close(before);
     }
 
     /// <summary>
-    /// A probe in which the current goes so many buckets after the command to open. Then the relay closes again, and time
-    /// passes until the next probe begins.
+    /// A probe in which the current goes so many buckets after the command, the closing after it with a jump, and the wait until
+    /// the next begins.
     /// </summary>
-    public void Probe(int buckets)
+    /// <returns>Whether it is proved now.</returns>
+    public bool Probe(int buckets)
     {
         Hold(High, buckets - 1);
         Hold(0, 121);
-        Again();
-    }
-
-    /// <summary>The relay closes after a probe, with a jump of the swing, and time passes until the next probe begins.</summary>
-    private void Again()
-    {
         Now += 500000;
         Close(0);
 
         // After a probe whose delay was not that of the one before, the watch waits twice as long as for the first probe.
         BucketsToProbe(High, 1200);
+        return IsProved;
+    }
+
+    /// <summary>The probe has ended: whether the current went with it, and when.</summary>
+    public void CheckProbed(int hasGone, int milliseconds)
+    {
+        Assert.IsFalse(Watch.IsProbing);
+        Notices.Check(Told, NoticeKind.Probed, hasGone, 0, milliseconds, Now);
     }
 
     private void Step(int swing, bool isValid)

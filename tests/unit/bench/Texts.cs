@@ -18,6 +18,31 @@ internal static class Texts
         return new string(letters);
     }
 
+    /// <summary>Numbers with a blank between each two.</summary>
+    public static string Row(params int[] numbers)
+    {
+        string row = "";
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            row += (i == 0 ? "" : " ") + numbers[i].ToString();
+        }
+
+        return row;
+    }
+
+    /// <summary>The numbers of such a text.</summary>
+    public static int[] Numbers(string row)
+    {
+        string[] words = row.Trim().Split(' ');
+        int[] numbers = new int[words[0] == "" ? 0 : words.Length];
+        for (int i = 0; i < numbers.Length; i++)
+        {
+            numbers[i] = int.Parse(words[i]);
+        }
+
+        return numbers;
+    }
+
     public static bool Has(string text, string part)
     {
         return text.IndexOf(part) >= 0;

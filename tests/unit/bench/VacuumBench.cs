@@ -23,6 +23,13 @@ internal sealed class VacuumBench
         Watch.NoteRelay(Now);
     }
 
+    /// <summary>The relay closes or opens, and the vacuum's line shows a current for a time.</summary>
+    public void Switch(bool isClosed, int milliamperes, int milliseconds)
+    {
+        Relay(isClosed);
+        Run(milliamperes, milliseconds);
+    }
+
     /// <summary>The vacuum's line shows a current for a time.</summary>
     public void Run(int milliamperes, int milliseconds)
     {

@@ -81,7 +81,8 @@ public sealed class Assert
     {
     }
 
-    public static void AreNotEqual(DateTime notExpected, DateTime actual, [CallerArgumentExpression("actual")] string message = "")
+    public static void AreNotEqual(
+        DateTime notExpected, DateTime actual, [CallerArgumentExpression("actual")] string message = "")
     {
     }
 

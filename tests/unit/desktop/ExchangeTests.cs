@@ -24,7 +24,8 @@ public class ExchangeTests
     // The levels follow from settings and floors. The tape holds no notices: the board takes them in the same step.
     private static readonly Type[] s_notParts =
     {
-        typeof(CoreSettings), typeof(SensorScale), typeof(ConverterScale), typeof(ToolLevels), typeof(NoticeQueue), typeof(VacuumTable),
+        typeof(CoreSettings), typeof(SensorScale), typeof(ConverterScale), typeof(ToolLevels),
+        typeof(NoticeQueue), typeof(VacuumTable),
     };
 
     [TestMethod]
@@ -107,7 +108,10 @@ public class ExchangeTests
         }
         else
         {
-            field.SetValue(part, value is bool ? flags : value is Enum ? Enum.ToObject(field.FieldType, 2) : Convert.ChangeType(number++, field.FieldType));
+            field.SetValue(
+                part,
+                value is bool ? flags : value is Enum ? Enum.ToObject(field.FieldType, 2)
+                    : Convert.ChangeType(number++, field.FieldType));
         }
     }
 
@@ -120,7 +124,10 @@ public class ExchangeTests
         }
         else
         {
-            field.SetValue(part, value is bool ? flags : value is Enum ? Enum.ToObject(field.FieldType, 0) : Convert.ChangeType(0, field.FieldType));
+            field.SetValue(
+                part,
+                value is bool ? flags : value is Enum ? Enum.ToObject(field.FieldType, 0)
+                    : Convert.ChangeType(0, field.FieldType));
         }
     }
 

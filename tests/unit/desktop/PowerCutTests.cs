@@ -47,7 +47,8 @@ public class PowerCutTests
                     {
                         torn.Put(slot, Tear(was, will, count, way));
                         int read = torn.Read();
-                        Assert.IsTrue(read == old || read == 3, $"{state[0]}, {state[1]}: {read} after {count} bytes of slot {slot}");
+                        Assert.IsTrue(
+                            read == old || read == 3, $"{state[0]}, {state[1]}: {read} after {count} bytes of slot {slot}");
                         cuts++;
                         if (count % 50 == 0)
                         {

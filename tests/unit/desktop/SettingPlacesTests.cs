@@ -35,10 +35,14 @@ public class SettingPlacesTests
     [TestMethod]
     public void EveryNumberHasItsRowInTheTable()
     {
-        Assert.AreEqual(SettingsTable.Count, s_all.Length, $"SettingId has {s_all.Length} settings, and SettingsTable.Count is {SettingsTable.Count}.");
+        Assert.AreEqual(
+            SettingsTable.Count,
+            s_all.Length,
+            $"SettingId has {s_all.Length} settings, and SettingsTable.Count is {SettingsTable.Count}.");
         for (int i = 0; i < s_all.Length; i++)
         {
-            Assert.AreEqual(i, (int)s_all[i], $"SettingId.{s_all[i]} is not number {i}; flash and table need numbers without a hole.");
+            Assert.AreEqual(
+                i, (int)s_all[i], $"SettingId.{s_all[i]} is not number {i}; flash and table need numbers without a hole.");
             Assert.IsNotNull(SettingsTable.Row(s_all[i]), $"SettingsTable.Build makes no row for SettingId.{s_all[i]}.");
         }
     }
@@ -52,7 +56,8 @@ public class SettingPlacesTests
         foreach (SettingId id in s_all)
         {
             string name = SettingsTable.Row(id).Name;
-            Assert.IsTrue(rows.Any(row => row.Contains($"`{name}`")), $"The table of settings in README.md does not name `{name}`.");
+            Assert.IsTrue(
+                rows.Any(row => row.Contains($"`{name}`")), $"The table of settings in README.md does not name `{name}`.");
         }
     }
 
@@ -63,7 +68,8 @@ public class SettingPlacesTests
             .GetCustomAttributes<DataRowAttribute>().Select(row => row.Data[0]);
         foreach (SettingId id in s_all)
         {
-            Assert.IsTrue(numbers.Contains((int)id), $"SettingsTableTests.NumbersNamesAndDefaultsStay has no line for SettingId.{id}.");
+            Assert.IsTrue(
+                numbers.Contains((int)id), $"SettingsTableTests.NumbersNamesAndDefaultsStay has no line for SettingId.{id}.");
         }
     }
 
@@ -79,10 +85,12 @@ public class SettingPlacesTests
             SettingsDraft draft = Drafts.New();
             draft[id] = id == SettingId.StartAt ? 700 : Drafts.Other(id);
             CoreSettings after = Drafts.Checked(draft).ToCore();
-            string changed = string.Join(", ", fields.Where(field => !Equals(field.GetValue(before), field.GetValue(after))).Select(field => field.Name));
+            string changed = string.Join(
+                ", ", fields.Where(field => !Equals(field.GetValue(before), field.GetValue(after))).Select(field => field.Name));
             if (s_inTheCore.TryGetValue(id, out string field))
             {
-                Assert.AreEqual(field, changed, $"SettingValues.ToCore does not hand SettingId.{id} to CoreSettings.{field} alone.");
+                Assert.AreEqual(
+                    field, changed, $"SettingValues.ToCore does not hand SettingId.{id} to CoreSettings.{field} alone.");
                 Assert.AreEqual(draft[id], fields.Single(one => one.Name == field).GetValue(after));
             }
             else
@@ -90,7 +98,8 @@ public class SettingPlacesTests
                 Assert.AreEqual("", changed, $"SettingPlacesTests does not know where the core has SettingId.{id}.");
                 Assert.IsTrue(
                     sources.Any(source => source.Contains($"SettingId.{id}]", StringComparison.Ordinal)),
-                    $"A change of SettingId.{id} does nothing: SettingValues.ToCore leaves it out, and nothing else in firmware/switch reads it.");
+                    $"A change of SettingId.{id} does nothing: SettingValues.ToCore leaves it out, and nothing else in "
+                        + $"firmware/switch reads it.");
             }
         }
 

@@ -16,10 +16,12 @@ internal static class Promises
             "Held off by a person it stays off, whatever happens, until a person says `auto`.",
             (_, _, after) => !after.IsHeld || (after.Control.State == VacuumState.Held && !after.Gate.IsClosed)),
         new Promise(
-            "Switched off by hand while a tool runs it stays off until that tool has stopped or a person says `on` or `auto`; a fault in between changes nothing.",
+            "Switched off by hand while a tool runs it stays off until that tool has stopped or a person says `on` or `auto`; "
+                + "a fault in between changes nothing.",
             (_, _, after) => !after.IsSwitchedOff || (!after.Control.WantsVacuum && !after.Gate.IsClosed)),
         new Promise(
-            "It goes on only at the end of a start delay while the tool runs, or because a person says `on`. The end of a fault or of a hold does not start it.",
+            "It goes on only at the end of a start delay while the tool runs, or because a person says `on`. The end of a "
+                + "fault or of a hold does not start it.",
             (before, happened, after) => before.Control.WantsVacuum || !after.Control.WantsVacuum
                 || happened == SequenceEvent.HandOn
                 || (after.IsToolRunning && after.Told.Contains((VacuumState.Starting, VacuumState.On)))),
@@ -40,10 +42,12 @@ internal static class Promises
         new Promise(
             "While a tool runs the vacuum goes off only by a hand, by a fault or by the longest run.",
             (before, happened, after) => !before.Control.WantsVacuum || after.Control.WantsVacuum || !after.IsToolRunning
-                || happened == SequenceEvent.HandOff || happened == SequenceEvent.Hold || after.IsFaulty || after.Control.RanTooLong),
+                || happened == SequenceEvent.HandOff || happened == SequenceEvent.Hold || after.IsFaulty
+                    || after.Control.RanTooLong),
         new Promise(
             "A tool that starts during the run-on finds the vacuum on; a restart is never made to wait.",
-            (before, happened, after) => before.Control.State != VacuumState.RunOn || happened != SequenceEvent.ToolStartsOrStops
+            (before, happened, after) =>
+                before.Control.State != VacuumState.RunOn || happened != SequenceEvent.ToolStartsOrStops
                 || after.Control.State == VacuumState.On),
         new Promise(
             "With the allowed starts in the last minute the run-on lasts a minute at least.",

@@ -6,7 +6,10 @@ internal enum SequenceEvent
     ToolStartsOrStops,
     FaultRisesOrEnds,
 
-    /// <summary>The time of the present state runs out: start delay, surge, run-on, by-hand limit, warning, longest run.</summary>
+    /// <summary>
+    /// The time of the present state runs out: start delay, surge, run-on, by-hand limit, warning, longest
+    /// run.
+    /// </summary>
     TimeUp,
 
     /// <summary>Shorter than the restart gap.</summary>

@@ -2,7 +2,6 @@ using System;
 using System.Collections.Generic;
 using System.Linq;
 using NanoDustSwitch.Detection;
-using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests.Sequences;
 
@@ -24,19 +23,16 @@ public class SequenceTests
     [DataRow(0, 0, 1, 0)]
     public void EverySequenceOfEightEventsKeepsThePromises(int startDelay, int runOn, int startsAMinute, int longestRunMinutes)
     {
-        CoreSettings settings = new SettingValues().ToCore();
-        settings.StartDelayMilliseconds = startDelay;
-        settings.RunOnMilliseconds = runOn;
-        settings.StartsAMinute = startsAMinute;
-        settings.LongestRunMilliseconds = longestRunMinutes * 60000;
+        CoreSettings settings = CoreBench.Settings(
+            startDelay, runOn: runOn, startsAMinute: startsAMinute, longestRun: longestRunMinutes * 60000);
 
         HashSet<string> known = new HashSet<string>(StringComparer.Ordinal);
         HashSet<VacuumState> states = new HashSet<VacuumState>();
-        List<(SequencedVacuum Vacuum, string Way)> frontier = new List<(SequencedVacuum Vacuum, string Way)> { (new SequencedVacuum(settings), "") };
+        List<(SequencedVacuum Vacuum, string Way)> frontier = new() { (new SequencedVacuum(settings), "") };
         long moves = 0;
         for (int depth = 0; depth < Depth; depth++)
         {
-            List<(SequencedVacuum Vacuum, string Way)> next = new List<(SequencedVacuum Vacuum, string Way)>();
+            List<(SequencedVacuum Vacuum, string Way)> next = new();
             foreach ((SequencedVacuum before, string way) in frontier)
             {
                 foreach (SequenceEvent happened in s_events)

@@ -65,7 +65,8 @@ internal sealed class SequencedVacuum
             long looksIn = Control.NextLook == long.MaxValue ? -1 : Control.NextLook - Now;
             long rests = System.Math.Min(Now - OpenedAt, _settings.RestartGapMilliseconds * Time.Millisecond);
             string starts = string.Join(",", _starts.Where(time => Now - time < Time.Minute).Select(time => Now - time));
-            return $"{Control.State} {Control.Remaining(Now)} {looksIn} {Control.IsToolRunning} {Control.IsHeldOff} {Control.IsStretched} "
+            return $"{Control.State} {Control.Remaining(Now)} {looksIn} {Control.IsToolRunning} {Control.IsHeldOff} "
+                + $"{Control.IsStretched} "
                 + $"{Control.RanTooLong} {Gate.IsClosed} {rests} {IsHeld} {IsSwitchedOff} {starts}";
         }
     }
