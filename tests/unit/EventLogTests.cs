@@ -10,9 +10,7 @@ public class EventLogTests
     {
         EventLog log = New(new FakeBoard());
         Fill(log, 100);
-        Assert.AreEqual(40, log.Count);
-        Assert.AreEqual(60, log.At(0).Figure);
-        Assert.AreEqual(99, log.At(39).Figure);
+        Assert.AreEqual("40 60 99", Texts.Row(log.Count, log.At(0).Figure, log.At(39).Figure));
     }
 
     [TestMethod]

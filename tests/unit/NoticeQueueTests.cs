@@ -43,8 +43,6 @@ public class NoticeQueueTests
             queue.Add(NoticeKind.RelayLost, i, 0, 0, 0);
         }
 
-        Assert.AreEqual(16, queue.Count);
-        Assert.AreEqual(4, queue.Lost);
-        Assert.AreEqual(0, queue.Take().First);
+        Assert.AreEqual("16 4 0", Texts.Row(queue.Count, queue.Lost, queue.Take().First));
     }
 }

@@ -61,8 +61,7 @@ public class SensorScaleTests
     [TestMethod]
     public void ALevelIsAVoltage()
     {
-        Assert.AreEqual(1270, Default().ToMillivolts(1576 * 16));
-        Assert.AreEqual(3300, Default().ToMillivolts(4095 * 16));
+        Assert.AreEqual("1270 3300", Texts.Row(Default().ToMillivolts(1576 * 16), Default().ToMillivolts(4095 * 16)));
     }
 
     [TestMethod]
