@@ -22,7 +22,7 @@ public sealed class ToolKindTests
     [TestMethod]
     public void Page_and_help_list_the_kinds()
     {
-        string page = File.ReadAllText(Path.Combine(AppContext.BaseDirectory, "README.md"));
+        string page = Repository.ReadText("hardware/sizing/README.md");
         string help = new Terminal("--help").Help;
         foreach (string name in ToolKinds.Names)
         {

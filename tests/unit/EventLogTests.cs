@@ -37,7 +37,7 @@ public class EventLogTests
         Assert.AreEqual(6, again.At(0).Figure);
         LogEntry read = again.At(39);
         Assert.AreEqual(
-            Texts.Row(70000, 123456789, (int)LogKind.FaultRaised, 11, 255, -5, 47000),
+            "70000 123456789 " + (int)LogKind.FaultRaised + " 11 255 -5 47000",
             Texts.Row(read.Boot, read.Seconds, (int)read.Kind, read.First, read.Second, read.Figure, read.Milliamperes));
     }
 

@@ -251,14 +251,14 @@ public class FaultLimitsTests
         int bits = FaultBits.Of(Fault.SensorAtRail) | FaultBits.Of(Fault.Noisy) | FaultBits.Of(Fault.OwnCurrent);
         bits |= 1 << FaultMonitor.Count;
         Assert.AreEqual(
-            Texts.Row((int)Fault.SensorAtRail, (int)Fault.Noisy, (int)Fault.OwnCurrent, -1),
+            (int)Fault.SensorAtRail + " " + (int)Fault.Noisy + " " + (int)Fault.OwnCurrent + " -1",
             Texts.Row(
                 FaultBits.Next(bits, -1),
                 FaultBits.Next(bits, (int)Fault.SensorAtRail),
                 FaultBits.Next(bits, (int)Fault.Noisy),
                 FaultBits.Next(bits, (int)Fault.OwnCurrent)));
         Assert.AreEqual(
-            Texts.Row((int)Fault.SensorAtRail, (int)Fault.OwnCurrent, -1, -1),
+            (int)Fault.SensorAtRail + " " + (int)Fault.OwnCurrent + " -1 -1",
             Texts.Row(FaultBits.At(bits, 0), FaultBits.At(bits, 2), FaultBits.At(bits, 3), FaultBits.At(0, 0)));
     }
 

@@ -41,13 +41,7 @@ public class SettingsStoreTests
         int start, int stop, int gain, int turns, int fallen, int startAfter, int stopAfter, int gainAfter, int turnsAfter)
     {
         FakeBoard board = new FakeBoard();
-        Drafts.PutInFlash(
-            board,
-            (int)SettingId.StartAt, start,
-            (int)SettingId.StopBelow, stop,
-            (int)SettingId.SensorGain, gain,
-            (int)SettingId.Turns, turns,
-            (int)SettingId.RunOn, 8000);
+        Drafts.PutInFlash(board, $"start-at {start} stop-below {stop} sensor-gain {gain} turns {turns} run-on 8000");
         SettingValues values = Load(board, fallen, false);
         string levels = Texts.Row(values[SettingId.StartAt], values[SettingId.StopBelow]);
         string rest = Texts.Row(values[SettingId.SensorGain], values[SettingId.Turns], values[SettingId.RunOn]);
@@ -60,7 +54,7 @@ public class SettingsStoreTests
     public void AnUnknownNumberIsIgnoredAndAMissingOneKeepsItsDefault()
     {
         FakeBoard board = new FakeBoard();
-        Drafts.PutInFlash(board, Texts.Numbers(Texts.Row(500, 12345, (int)SettingId.RunOn, 9000) + " 65535 -1"));
+        Drafts.PutInFlash(board, "500 12345 run-on 9000 65535 -1");
         SettingValues values = Load(board, 0, false);
         Assert.AreEqual(1, values.Differences(new SettingValues()));
         Assert.AreEqual(9000, values[SettingId.RunOn]);

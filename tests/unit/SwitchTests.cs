@@ -437,7 +437,7 @@ public class SwitchTests
     public void ASettingThatFellBackIsLogged()
     {
         SwitchBench bench = new SwitchBench();
-        Drafts.PutInFlash(bench.Board, (int)SettingId.Turns, 99);
+        Drafts.PutInFlash(bench.Board, "turns 99");
         bench.Boot();
         Assert.AreEqual(1, bench.Switch.Settings[SettingId.Turns]);
         Assert.AreEqual(1, bench.Logged(LogKind.FellBack));

@@ -44,18 +44,21 @@ internal static class Drafts
         return values;
     }
 
-    /// <summary>Writes settings to flash without checking them against any rule.</summary>
+    /// <summary>Puts settings into flash, whatever they are.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="numbersAndValues">Number and value of a setting, number and value of the next.</param>
-    public static void PutInFlash(IBoard board, params int[] numbersAndValues)
+    /// <param name="settings">Name or number of a setting and its value, those of the next, with blanks between.</param>
+    public static void PutInFlash(IBoard board, string settings)
     {
         SlotPair pair = new SlotPair(new SafeBoard(board), Slots.Settings);
+        string[] words = settings.Split(' ');
         int at = SlotPair.Head;
-        for (int i = 0; i < numbersAndValues.Length; i += 2)
+        for (int i = 0; i < words.Length; i += 2)
         {
-            pair.Buffer[at] = (byte)numbersAndValues[i];
-            pair.Buffer[at + 1] = (byte)(numbersAndValues[i] >> 8);
-            LittleEndian.Write(pair.Buffer, at + 2, numbersAndValues[i + 1]);
+            int named = SettingsTable.Find(words[i]);
+            int number = named >= 0 ? named : int.Parse(words[i]);
+            pair.Buffer[at] = (byte)number;
+            pair.Buffer[at + 1] = (byte)(number >> 8);
+            LittleEndian.Write(pair.Buffer, at + 2, int.Parse(words[i + 1]));
             at += 6;
         }
 
