@@ -26,8 +26,8 @@ public class ButtonTests
     [DataRow("100 100 100 100", "0 1 0 1")]
     public void PressesAreToldByTheirLength(string milliseconds, string presses)
     {
-        Button button = new Button();
         long now = 0;
+        Button button = New(ref now);
         int[] times = Texts.Numbers(milliseconds);
         for (int i = 0; i < times.Length; i++)
         {
@@ -40,8 +40,8 @@ public class ButtonTests
     [TestMethod]
     public void APressThatIsLostEndsOnceAfterTheBounceTimeAndIsNeitherShortNorLong()
     {
-        Button button = new Button();
         long now = 0;
+        Button button = New(ref now);
         Hold(button, true, 700, ref now);
         Assert.IsFalse(button.Lose(now));
         Assert.IsTrue(button.Lose(now + Button.ShortestMicroseconds));
@@ -55,13 +55,74 @@ public class ButtonTests
     [TestMethod]
     public void ALookThatFailsOnceDoesNotEndAPress()
     {
-        Button button = new Button();
         long now = 0;
+        Button button = New(ref now);
         Hold(button, true, 700, ref now);
         Assert.IsFalse(button.Lose(now));
         now += 20000;
         Assert.AreEqual(Long, Hold(button, true, 1000, ref now));
         Assert.IsFalse(button.Lose(now + 1000000));
+    }
+
+    // A person who holds the button as the power comes, or a contact that sticks, must not release a stored hold.
+    [TestMethod]
+    [DataRow("5000 900 100 100", "0 0 0 0")]
+    [DataRow("5000 1000 100 100", "0 0 0 0")]
+    [DataRow("5000 1003 100 100", "0 0 0 1")]
+    [DataRow("100 1003 2000 100", "0 0 2 0")]
+    [DataRow("0 990 2000 1100 100 100", "0 0 0 0 0 1")]
+    public void AfterPowerUpItIsIgnoredUntilItHasBeenUpForASecond(string milliseconds, string presses)
+    {
+        Button button = new Button();
+        long now = 0;
+        int[] times = Texts.Numbers(milliseconds);
+        for (int i = 0; i < times.Length; i++)
+        {
+            times[i] = Hold(button, (i & 1) == 0, times[i], ref now);
+        }
+
+        Assert.AreEqual(presses, Texts.Row(times));
+    }
+
+    [TestMethod]
+    public void ALookThatFailsAfterPowerUpIsNoLookAtAButtonThatIsUp()
+    {
+        Button button = new Button();
+        long now = 0;
+        Hold(button, false, 900, ref now);
+        Assert.IsFalse(button.Lose(now));
+        Hold(button, false, 900, ref now);
+        Assert.AreEqual(0, Hold(button, true, 100, ref now) + Hold(button, false, 900, ref now));
+    }
+
+    // The board looks every 20 ms. A look may be wrong; two that are, with a right one between them, are no press.
+    [TestMethod]
+    [DataRow("1010", 0)]
+    [DataRow("1001", 0)]
+    [DataRow("11", 0)]
+    [DataRow("111", 1)]
+    [DataRow("1101", 0)]
+    [DataRow("10111", 1)]
+    public void WildLooksAreNoPress(string looks, int press)
+    {
+        long now = 0;
+        Button button = New(ref now);
+        int presses = 0;
+        for (int i = 0; i < looks.Length + 5; i++)
+        {
+            presses += (int)button.Update(i < looks.Length && looks[i] == '1', now);
+            now += 20000;
+        }
+
+        Assert.AreEqual(press, presses);
+    }
+
+    // A button that has been up for long enough since the power came.
+    private static Button New(ref long now)
+    {
+        Button button = new Button();
+        Hold(button, false, 1100, ref now);
+        return button;
     }
 
     // The sum of what the button says in that time.

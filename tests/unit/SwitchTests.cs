@@ -7,6 +7,9 @@ namespace NanoDustSwitch.UnitTests;
 [TestClass]
 public class SwitchTests
 {
+    // The button counts when it has been up for a second after the power came.
+    private const int ButtonReady = 1100;
+
     private const int NoTool = SwitchBench.NoTool;
     private const int Saw = SwitchBench.Saw;
 
@@ -93,11 +96,21 @@ public class SwitchTests
     }
 
     [TestMethod]
-    public void ALongPressClearsARestartLoop()
+    public void ALongPressClearsARestartLoopAndEndsHeld()
     {
         SwitchBench bench = Looping();
+        bench.Run(ButtonReady);
+
+        // The hand at the button wants the vacuum off, also while a tool runs that waits behind the fault.
+        bench.Tool(Saw, 2000);
         Press(bench, 2000);
         Assert.IsFalse(bench.Switch.Core.Faults.HoldsOff);
+        Assert.AreEqual("held", Words.Of(bench.State));
+        bench.Run(5000);
+        Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
+        Assert.IsTrue(bench.Switch.Boot.IsHeld);
+        bench.Tool(NoTool, 1000);
+        Press(bench, 2000);
         Assert.AreEqual("idle", Words.Of(bench.State));
     }
 
@@ -447,6 +460,7 @@ public class SwitchTests
     public void AShortPressSwitchesByHandAndALongPressHolds()
     {
         SwitchBench bench = new SwitchBench();
+        bench.Run(ButtonReady);
         int[] milliseconds = Texts.Numbers("100 100 1600 100 1600");
         string states = "";
         for (int i = 0; i < milliseconds.Length; i++)

@@ -11,9 +11,19 @@ public sealed class Button
     /// <summary>A press of this length or more is a long one, in microseconds.</summary>
     public const long LongestShortMicroseconds = 1500 * Time.Millisecond;
 
+    /// <summary>
+    /// Time in microseconds for which the button must have been up after the power came before it counts: one that is down then
+    /// is stuck, or leaned on, and must not release a hold.
+    /// </summary>
+    public const long FirstUpMicroseconds = Time.Second;
+
+    private bool _isReady;
+    private long _readySince = -1;
     private bool _wasDown;
+    private bool _isPress;
     private bool _hasActed;
     private long _downSince;
+    private long _steadySince = -1;
     private long _upSince;
 
     /// <summary>Looks at the button.</summary>
@@ -22,15 +32,29 @@ public sealed class Button
     /// <returns>The press that this look has completed, or none.</returns>
     public ButtonPress Update(bool isDown, long now)
     {
+        if (!_isReady)
+        {
+            WaitUntilUp(isDown, now);
+            return ButtonPress.None;
+        }
+
         if (isDown)
         {
             if (!_wasDown)
             {
                 _wasDown = true;
+                _isPress = false;
                 _hasActed = false;
                 _downSince = now;
             }
 
+            if (_steadySince < 0)
+            {
+                _steadySince = now;
+            }
+
+            // Seen down all the while: single wrong looks with the button up between them are no press.
+            _isPress = _isPress || now - _steadySince >= ShortestMicroseconds;
             _upSince = now;
 
             // A long press acts while the button is still held, so that the person knows when it has been long enough.
@@ -43,17 +67,8 @@ public sealed class Button
             return ButtonPress.None;
         }
 
-        // A contact that opens for less than the bounce time is only bouncing, and the press goes on.
-        if (_wasDown && now - _upSince >= ShortestMicroseconds)
-        {
-            _wasDown = false;
-            if (!_hasActed && _upSince - _downSince >= ShortestMicroseconds)
-            {
-                return ButtonPress.ShortPress;
-            }
-        }
-
-        return ButtonPress.None;
+        _steadySince = -1;
+        return End(now) ? ButtonPress.ShortPress : ButtonPress.None;
     }
 
     /// <summary>
@@ -64,12 +79,34 @@ public sealed class Button
     /// <returns>True when a press has just ended in this way.</returns>
     public bool Lose(long now)
     {
+        _readySince = -1;
+        _steadySince = -1;
+        return End(now);
+    }
+
+    // A contact that opens for less than the bounce time is only bouncing, and the press goes on.
+    private bool End(long now)
+    {
         if (!_wasDown || now - _upSince < ShortestMicroseconds)
         {
             return false;
         }
 
         _wasDown = false;
-        return !_hasActed && _upSince - _downSince >= ShortestMicroseconds;
+        return _isPress && !_hasActed;
+    }
+
+    private void WaitUntilUp(bool isDown, long now)
+    {
+        if (isDown)
+        {
+            _readySince = -1;
+        }
+        else if (_readySince < 0)
+        {
+            _readySince = now;
+        }
+
+        _isReady = _readySince >= 0 && now - _readySince >= FirstUpMicroseconds;
     }
 }

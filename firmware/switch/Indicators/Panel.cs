@@ -103,6 +103,8 @@ public sealed class Panel
         {
             if (faults[(Fault)i].IsLatched)
             {
+                // Held first: clearing must not start the vacuum under the hand that wants it off.
+                _controls.Handle(VacuumEvent.Hold, now);
                 _controls.ClearFaults(now);
                 return;
             }
