@@ -94,7 +94,8 @@ public sealed class FeedbackWatch
     }
 
     /// <summary>
-    /// Gets the swing at the beginning of the last probe, in sixteenths of a count; int.MaxValue before the first.
+    /// Gets the swing at the beginning of the last probe, in sixteenths of a count; int.MaxValue until there is
+    /// one since the relay closed.
     /// </summary>
     public int Level
     {

@@ -64,8 +64,8 @@ public sealed class FlashKeeper
             return;
         }
 
-        // Nobody has asked for run hours and log to be saved, so writing them must not get in anybody's way. They are written
-        // just after the vacuum has gone off, or once nobody has worked for ten minutes.
+        // Nobody is waiting for the log, nor for run hours that have merely grown, so writing them must not get in anybody's way.
+        // They are written just after the vacuum has gone off, or once nobody has worked for ten minutes.
         long off = now - _core.Vacuum.Since;
         bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
         bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog

@@ -32,6 +32,8 @@ public sealed class Switch
         Hours.Load();
         SettingsGate gate = new SettingsGate(board.FullScale, board.MicrovoltsACount);
         SettingsStore store = new SettingsStore(Safe, gate);
+        SavedSettings = new SettingValues();
+        Settings = new SettingValues();
         store.Load(SavedSettings);
         Settings.Take(new SettingsDraft(SavedSettings), gate);
         _reader = new BucketReader(board, Readings);
@@ -61,10 +63,10 @@ public sealed class Switch
     public readonly DetectionCore Core;
 
     /// <summary>The settings in use.</summary>
-    public readonly SettingValues Settings = new SettingValues();
+    public readonly SettingValues Settings;
 
     /// <summary>The settings in flash.</summary>
-    public readonly SettingValues SavedSettings = new SettingValues();
+    public readonly SettingValues SavedSettings;
 
     /// <summary>Changes and saves the settings.</summary>
     public readonly SettingsDesk Desk;

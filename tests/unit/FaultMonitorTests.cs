@@ -175,6 +175,45 @@ public class FaultMonitorTests
         Assert.IsFalse(monitor.HoldsOff);
     }
 
+    [TestMethod]
+    public void TwoFaultsOfAKindCountAsWellAsOne()
+    {
+        FaultMonitor faults = new FaultBench().Faults;
+        faults.See(Fault.NoWindow, 0, 1000);
+        faults.See(Fault.ClockStands, 0, 1000);
+        faults.See(Fault.Noisy, 0, 1000);
+        faults.See(Fault.SettingsLost, 0, 1000);
+        Assert.IsTrue(faults.HoldsOff);
+        Assert.IsTrue(faults.WantsLook);
+        faults.End(Fault.NoWindow, 2000);
+        faults.End(Fault.Noisy, 2000);
+        Assert.IsTrue(faults.HoldsOff);
+        Assert.IsTrue(faults.WantsLook);
+        faults.End(Fault.ClockStands, 3000);
+        faults.End(Fault.SettingsLost, 3000);
+        Assert.IsFalse(faults.HoldsOff);
+        Assert.IsFalse(faults.WantsLook);
+    }
+
+    // Otherwise the box would beep, or miss a beep, after a recording has begun.
+    [TestMethod]
+    [DataRow((int)Fault.VacuumIdle, 7000)]
+    [DataRow((int)Fault.NoWindow, 0)]
+    public void WhenTheSounderWasLastAskedForIsKnownAfterATape(int fault, int expected)
+    {
+        FaultMonitor faults = new FaultBench().Faults;
+        faults.See(Fault.OverRange, 0, 9000);
+        faults.See((Fault)fault, 0, 7000);
+        StateTape tape = new StateTape();
+        tape.Write();
+        faults.Exchange(tape);
+        Assert.AreEqual((long)expected, faults.LastSound);
+        FaultMonitor again = new FaultBench().Faults;
+        tape.Read();
+        again.Exchange(tape);
+        Assert.AreEqual((long)expected, again.LastSound);
+    }
+
     private static void CheckHeldOff(CoreBench bench, Fault fault)
     {
         Assert.IsTrue(bench.IsFaulted(fault));

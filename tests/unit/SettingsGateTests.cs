@@ -13,7 +13,7 @@ public class SettingsGateTests
     [DataRow((int)SettingId.StartAt, 25489, (int)SettingChange.Done, "")]
     [DataRow((int)SettingId.StartAt, 25490, (int)SettingChange.BeyondSensor, Beyond + "25.49 A at most now")]
     [DataRow((int)SettingId.Turns, 10, (int)SettingChange.Done, "")]
-    [DataRow((int)SettingId.SensorGain, 1000000, (int)SettingChange.BeyondSensor, Beyond + "25.49 A at most now")]
+    [DataRow((int)SettingId.SensorGain, 1000000, (int)SettingChange.BeyondSensor, Beyond + "0.60 A at most now")]
     [DataRow((int)SettingId.StartAt, 350, (int)SettingChange.LevelsWouldCross, Crossed)]
     [DataRow((int)SettingId.StopBelow, 600, (int)SettingChange.LevelsWouldCross, Crossed)]
     [DataRow((int)SettingId.StopBelow, 599, (int)SettingChange.Done, "")]
@@ -33,7 +33,7 @@ public class SettingsGateTests
         if (change != SettingChange.Done)
         {
             TextOutput output = new TextOutput();
-            gate.Explain(output, change, Drafts.New());
+            gate.Explain(output, change, Drafts.New(), draft);
             Assert.AreEqual(sentence, Texts.Take(output));
         }
     }

@@ -2,7 +2,6 @@ using System.CommandLine;
 using NanoDustSwitch.Inspector.Charts;
 using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Inspector.Report;
-using NanoDustSwitch.Simulator.Charts;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Pages;
 

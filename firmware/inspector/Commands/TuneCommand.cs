@@ -2,7 +2,6 @@ using System.CommandLine;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Inspector.Port;
 using NanoDustSwitch.Inspector.Replay;
-using NanoDustSwitch.Inspector.Report;
 using NanoDustSwitch.Inspector.Tune;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Pages;

@@ -3,7 +3,7 @@ using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Board;
 
-/// <summary>The firmware's gate for settings as this program uses it: what it refuses is a complaint to the person.</summary>
+/// <summary>The firmware's gate for settings as the PC's programs use it: what it refuses is a complaint to the person.</summary>
 internal static class SettingsOnPc
 {
     /// <summary>Reads a typed value that must be within the setting's range.</summary>
@@ -31,7 +31,8 @@ internal static class SettingsOnPc
         SettingChange change = values.Take(draft, gate);
         return change == SettingChange.Done
             ? values
-            : throw new UserException($"{source}{FirmwareText.Of(output => gate.Explain(output, change, draft))}{consequence}.");
+            : throw new UserException(
+                $"{source}{FirmwareText.Of(output => gate.Explain(output, change, draft, draft))}{consequence}.");
     }
 
     /// <summary>

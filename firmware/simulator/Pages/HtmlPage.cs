@@ -1,7 +1,6 @@
 using System.Net;
 using System.Text;
 using NanoDustSwitch.Detection;
-using NanoDustSwitch.Firmware;
 using ScottPlot;
 
 namespace NanoDustSwitch.Simulator.Pages;

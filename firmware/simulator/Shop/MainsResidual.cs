@@ -44,7 +44,10 @@ public static class MainsResidual
         {
             Vector<double> column = Vector<double>.Build.Dense(Column(number, values.Length, hertz / rate));
             double before = column.DotProduct(column);
-            columns.ForEach(other => column -= other * column.DotProduct(other));
+            foreach (Vector<double> other in columns)
+            {
+                column -= other * column.DotProduct(other);
+            }
 
             // A harmonic that the rate cannot tell from another, or from the mean, is out already.
             double length = column.DotProduct(column);

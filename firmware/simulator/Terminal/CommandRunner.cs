@@ -23,7 +23,7 @@ internal static class CommandRunner
                 {
                     EnableDefaultExceptionHandler = false, Output = output ?? Console.Out, Error = errors,
                 })
-                : throw new UserException(parsed.Errors[0].Message + " '--help' shows what there is.");
+                : throw new UserException($"{Problem(parsed)} '--help' shows what there is.");
         }
         catch (UserException exception)
         {
@@ -31,4 +31,9 @@ internal static class CommandRunner
             return ExitCode.Usage;
         }
     }
+
+    // Where a verb is wanted, the library first says that there is none; what was typed instead is the better answer.
+    private static string Problem(ParseResult parsed) => parsed.UnmatchedTokens is [var token, ..]
+        ? $"Unrecognized command or argument '{token}'."
+        : parsed.Errors[0].Message;
 }

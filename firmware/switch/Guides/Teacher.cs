@@ -26,8 +26,8 @@ public sealed class Teacher : Guide
     private const long StopTime = 30 * Second;
     private const long VacuumTime = 5 * Second;
 
-    // The slow lane answers ten times a second and looks back over half a second. After five answers above the quiet line, the
-    // tool has been running for all of that half second.
+    // The slow lane answers ten times a second and looks back over 0.4 s. After five answers above the quiet line, the tool has
+    // been running for all of that time.
     private const int SlowLooks = 5;
 
     private readonly Word _word;

@@ -30,7 +30,7 @@ public enum LogKind
     /// <summary>A person cleared the faults.</summary>
     Cleared = 8,
 
-    /// <summary>Settings in flash were out of range, so their defaults are in use. Figure: how many.</summary>
+    /// <summary>Settings in flash broke a rule, so others are in use. Figure: how many.</summary>
     FellBack = 9,
 
     /// <summary>The vacuum's filter is due for a look. Figure: run time since the last one, in minutes.</summary>

@@ -9,6 +9,7 @@ public sealed class SettingsDesk
     private readonly BucketReader _reader;
     private readonly DetectionCore _core;
     private readonly Journal _journal;
+    private SettingsDraft _refused;
 
     /// <summary>The rules that every change must keep.</summary>
     public readonly SettingsGate Gate;
@@ -65,6 +66,7 @@ public sealed class SettingsDesk
     public SettingChange Change(SettingsDraft draft)
     {
         SettingChange result = InUse.Take(draft, Gate);
+        _refused = draft;
         if (result == SettingChange.Done)
         {
             _reader.ReadsVacuumLine = InUse[SettingId.VacuumTurns] > 0;
@@ -86,7 +88,7 @@ public sealed class SettingsDesk
         }
         else
         {
-            Gate.Explain(output, change, new SettingsDraft(InUse)).Text("; nothing was changed.").End();
+            Gate.Explain(output, change, new SettingsDraft(InUse), _refused).Text("; nothing was changed.").End();
         }
     }
 

@@ -3,7 +3,7 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// All rules that settings must keep, with the sentences for those that break them. New values reach
+/// All rules that settings must keep, with the sentences for those that break them. Values other than the defaults reach
 /// <see cref="SettingValues"/> only through here, whether a person types them, a guide measures them, or they come from flash,
 /// a file or a recording.
 /// </summary>
@@ -61,8 +61,8 @@ public sealed class SettingsGate
 
     /// <summary>
     /// Sets values that break a rule back to their defaults, and keeps the others. A value out of its range is set back alone,
-    /// and the two levels are set back together. Sensor-gain and turns are set back only if the sensor cannot show even the
-    /// default levels with them.
+    /// and the two levels are set back together. Where the sensor cannot show even the default start-at, the levels become as
+    /// high as it can show: sensor-gain and turns say what sensor is fitted, and a guess at that would take noise for a tool.
     /// </summary>
     /// <param name="draft">The values; they keep every rule afterwards.</param>
     /// <returns>How many values were put back.</returns>
@@ -84,11 +84,11 @@ public sealed class SettingsGate
             count += 2;
         }
 
-        if (Check(draft) != SettingChange.Done)
+        int most = LargestStartAt(draft);
+        if (draft[SettingId.StartAt] > most)
         {
-            PutBack(draft, SettingId.SensorGain);
-            PutBack(draft, SettingId.Turns);
-            count += 2;
+            draft[SettingId.StopBelow] = draft[SettingId.StopBelow] * most / draft[SettingId.StartAt];
+            draft[SettingId.StartAt] = most;
         }
 
         return count;
@@ -101,18 +101,21 @@ public sealed class SettingsGate
     /// <param name="refusal">The rule.</param>
     /// <param name="shown">The values that the sentence shows: those in use when one setting was to be changed, and the draft
     /// itself when many were.</param>
+    /// <param name="refused">The draft, with the gain and turns by which it was judged.</param>
     /// <returns>The output.</returns>
-    public TextOutput Explain(TextOutput output, SettingChange refusal, SettingsDraft shown)
+    public TextOutput Explain(TextOutput output, SettingChange refusal, SettingsDraft shown, SettingsDraft refused)
     {
+        // Figures of the draft itself are not in use, so they are no "now".
+        bool isInUse = shown != refused;
         switch (refusal)
         {
             case SettingChange.LevelsWouldCross:
-                output.Text("start-at must stay above stop-below (now ");
+                output.Text(isInUse ? "start-at must stay above stop-below (now " : "start-at must stay above stop-below (");
                 ValueText.Value(output, SettingsTable.Row(SettingId.StartAt), shown[SettingId.StartAt]).Text(" and ");
                 return ValueText.Value(output, SettingsTable.Row(SettingId.StopBelow), shown[SettingId.StopBelow]).Text(")");
             case SettingChange.BeyondSensor:
                 return output.Text("start-at would be more than the sensor can show with its gain and turns: ")
-                    .Amperes(LargestStartAt(shown)).Text(" at most now");
+                    .Amperes(LargestStartAt(refused)).Text(isInUse ? " at most now" : " at most");
             default:
                 return output.Text("a value is out of its range");
         }

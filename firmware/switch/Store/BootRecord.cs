@@ -48,8 +48,8 @@ public sealed class BootRecord
     }
 
     /// <summary>
-    /// Reads the record, counts this boot and writes the record back, all before the relay can close. Only switching the power
-    /// on sets the count of restarts in a row back to 0.
+    /// Reads the record, counts this boot and writes the record back, all before the relay can close. A boot that the firmware
+    /// did not ask for sets the count of restarts in a row back to 0.
     /// </summary>
     public void Begin()
     {
@@ -66,7 +66,8 @@ public sealed class BootRecord
         Number++;
         if (Reason == BootReason.PowerOn)
         {
-            // Somebody has plugged the board in. That is a fresh start, so restarts and faults from before no longer count.
+            // The board was plugged in, or something below the firmware has reset it. That is a fresh start, so restarts and
+            // faults from before no longer count.
             Restarts = 0;
             Lockouts = 0;
         }

@@ -75,11 +75,11 @@ public sealed class SettingsBackupTests
         "nanoDust",
         "settings",
         "is no backup of settings that this program reads; its first line must be 'nanoDustSwitch settings 1'.")]
-    [DataRow("stop-below ", "stop-below 0.7", "start-at must stay above stop-below (now 0.60 A and 0.70 A); nothing was sent.")]
+    [DataRow("stop-below ", "stop-below 0.7", "start-at must stay above stop-below (0.60 A and 0.70 A); nothing was sent.")]
     [DataRow(
         "start-at ",
         "start-at 30",
-        "start-at would be more than the sensor can show with its gain and turns: 25.49 A at most now; nothing was sent.")]
+        "start-at would be more than the sensor can show with its gain and turns: 25.49 A at most; nothing was sent.")]
     public void A_file_with_a_mistake_changes_nothing(string line, string instead, string expected)
     {
         using PortBoard board = new();

@@ -76,7 +76,7 @@ public sealed class ReplayCommandTests
     [DataRow("replay|saw.csv|--set|startat=1", "There is no setting 'startat'; there are start-at, ")]
     [DataRow("replay|saw.csv|--set|start-at", "--set start-at is not understood; it is NAME=VALUE, for example start-at=300mA.")]
     [DataRow(
-        "replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below (now 0.50 A and 0.60 A).")]
+        "replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below (0.50 A and 0.60 A).")]
     [DataRow("replay|nothing.csv", "There is no file ")]
     [DataRow("replay|saw.csv|--rate|20", "--rate 20 is not allowed: 400 to 20,000 readings a second")]
     [DataRow("replay|saw.csv|--report|.", "is a folder; name an HTML file in it.")]
