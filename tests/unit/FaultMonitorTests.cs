@@ -214,6 +214,27 @@ public class FaultMonitorTests
         Assert.AreEqual((long)expected, again.LastSound);
     }
 
+    // A restart loop and a bad relay line are judged anew at each boot, and what ends by itself is not brought back.
+    [TestMethod]
+    public void WhatWaitsForAPersonOutlivesARestart()
+    {
+        FaultMonitor before = new FaultBench().Faults;
+        before.See(Fault.OwnCurrent, 8000, 1000);
+        before.See(Fault.RestartLoop, 3, 1000);
+        before.See(Fault.RelayLine, 0, 1000);
+        before.See(Fault.SensorAtRail, 0, 1000);
+        Assert.AreEqual(FaultBits.Of(Fault.OwnCurrent), before.ToRecall());
+
+        FaultMonitor after = new FaultBench().Faults;
+        after.Recall(Fault.SensorAtRail, 2000);
+        after.End(Fault.SensorAtRail, 3000);
+        Assert.IsTrue(after[Fault.SensorAtRail].IsActive);
+        Assert.IsTrue(after[Fault.SensorAtRail].IsLatched);
+        Assert.AreEqual(FaultState.FromBefore, after[Fault.SensorAtRail].Figure);
+        Assert.IsTrue(after.HoldsOff);
+        Assert.AreEqual(FaultBits.Of(Fault.SensorAtRail), after.ToRecall());
+    }
+
     private static void CheckHeldOff(CoreBench bench, Fault fault)
     {
         Assert.IsTrue(bench.IsFaulted(fault));
