@@ -202,7 +202,7 @@ public class FaultMonitorTests
     public void WhenTheSounderWasLastAskedForIsKnownAfterATape(int fault, int expected)
     {
         FaultMonitor faults = new FaultBench().Faults;
-        faults.See(Fault.OverRange, 0, 9000);
+        faults.See(Fault.OwnCurrent, 0, 9000);
         faults.See((Fault)fault, 0, 7000);
         StateTape tape = new StateTape();
         tape.Write();
