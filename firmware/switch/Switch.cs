@@ -14,6 +14,7 @@ public sealed class Switch
     private readonly Bucket _bucket;
     private readonly Restarter _restarter;
     private readonly FlashKeeper _flash;
+    private readonly BoardPace _pace;
     private readonly Journal _journal;
     private int _turn;
 
@@ -47,6 +48,7 @@ public sealed class Switch
         Sounder sounder = new Sounder(Safe);
         Why = new WhyText(Core, Settings);
         Recorder recorder = new Recorder(output, board, _reader, Core, Settings);
+        _pace = new BoardPace(Core, _reader, recorder);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
         WordList words = AllWords.Make(
             board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why);
@@ -219,7 +221,11 @@ public sealed class Switch
         }
         else
         {
-            Readings.Update(now);
+            if (Readings.Update(now))
+            {
+                _pace.Judge(Readings.ASecond, now);
+            }
+
             Hours.Update(Core.IsVacuumRunning, now);
             _restarter.ForgiveRestarts(now);
             _flash.Update(now);

@@ -4,8 +4,8 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Reads one bucket after the other. Buckets end at multiples of 2.5 ms of the board's time, so they are equally long however
-/// long the steps between them take.
+/// Reads one bucket after the other. Buckets end at multiples of 2.5 ms of the board's time, or of 5 ms where the board is slow,
+/// so they are equally long however long the steps between them take.
 /// </summary>
 /// <remarks>
 /// Closing a bucket takes time in which nothing is read. If this hole came at the same place of every mains cycle, it could hide
@@ -32,6 +32,7 @@ public sealed class BucketReader
     private int _ahead;
     private int _place;
     private long _nextEnd;
+    private int _length = Bucket.Microseconds;
 
     /// <summary>The last bucket.</summary>
     public readonly Bucket Bucket = new Bucket();
@@ -60,6 +61,13 @@ public sealed class BucketReader
         _filler = new BucketFiller(board.FullScale);
         Now = board.Now;
         _nextEnd = GridAfter(Now);
+    }
+
+    /// <summary>From the next bucket on they are long ones, for a board that is too slow for others.</summary>
+    public void UseLongBuckets()
+    {
+        _length = Bucket.LongMicroseconds;
+        _nextEnd = GridAfter(_nextEnd);
     }
 
     /// <summary>Reads the next bucket.</summary>
@@ -100,9 +108,10 @@ public sealed class BucketReader
         }
 
         Now = now;
-        if (now < end + Bucket.Microseconds)
+        int length = _length;
+        if (now < end + length)
         {
-            _nextEnd = end + Bucket.Microseconds;
+            _nextEnd = end + length;
             int place = _place + Stride;
             _place = place >= Places ? place - Places : place;
             try
@@ -123,7 +132,7 @@ public sealed class BucketReader
         {
             // The board was busy with something else for more than a bucket. The next bucket's end tells the core of the gap.
             _nextEnd = GridAfter(now);
-            _statistics.NoteGap(_nextEnd - end - Bucket.Microseconds);
+            _statistics.NoteGap(_nextEnd - end - length);
         }
 
         _statistics.Count += count;
@@ -149,9 +158,9 @@ public sealed class BucketReader
         return count + 1;
     }
 
-    private static long GridAfter(long time)
+    private long GridAfter(long time)
     {
-        return ((time / Bucket.Microseconds) + 1) * Bucket.Microseconds;
+        return ((time / _length) + 1) * _length;
     }
 
     private int ReadVacuumLine()

@@ -66,14 +66,18 @@ public sealed class ReadingStatistics
     /// long.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
-    public void Update(long now)
+    /// <returns>True when a second is over and <see cref="ASecond"/> is new.</returns>
+    public bool Update(long now)
     {
-        if (now - _second >= Time.Second)
+        if (now - _second < Time.Second)
         {
-            ASecond = (int)(Count * Time.Second / (now - _second));
-            _second = now;
-            Count = 0;
+            return false;
         }
+
+        ASecond = (int)(Count * Time.Second / (now - _second));
+        _second = now;
+        Count = 0;
+        return true;
     }
 
     /// <summary>Notes a gap between two buckets.</summary>

@@ -14,19 +14,14 @@ public class BoardCostsTests
 
     [TestMethod]
     public void AReadingCostsWhatTheMeterSays() =>
-        Compare(new PaceReport(s_code).ReadingCounts().Instructions, s_costs.ReadingInstructions);
+        Compare(new PaceReport(s_code).Reading, s_costs.ReadingInstructions);
 
     [TestMethod]
-    public void TheCloseOfABucketCostsWhatTheMeterSays()
-    {
-        var running = Stretches.Running(s_code, 2000);
-        var readings = new ReadingCost(s_code).Mean * 2000 / CostReport.BucketsASecond;
-        Compare(running.Mean(step => step.Readings.Instructions) - readings, s_costs.ClosingInstructions);
-    }
+    public void TheCloseOfABucketCostsWhatTheMeterSays() => Compare(new PaceReport(s_code).Closing, s_costs.ClosingInstructions);
 
     [TestMethod]
     public void WhatAStepServesCostsWhatTheMeterSays() =>
-        Compare(Stretches.Running(s_code, 2000).Mean(step => step.Served.Instructions), s_costs.IdleInstructions);
+        Compare(Stretches.Running(s_code, 2000).Mean(step => step.Served.Weighed), s_costs.IdleInstructions);
 
     private static void Compare(double metered, int written)
     {

@@ -91,7 +91,7 @@ internal sealed class CostReport(DeviceCode code)
     private static string Deeds(StepCosts[] stretches)
     {
         var table = new TextTable(
-            $"Besides, per step; weighed: instructions, {Counts.CallWeight} for a call, {Counts.ObjectWeight} for an object",
+            "Besides, per step; weighed: all in the time of plain instructions",
             "",
             "calls",
             "looked up",
@@ -135,8 +135,7 @@ internal sealed class CostReport(DeviceCode code)
     {
         var cost = new ReadingCost(code);
         var table = new TextTable(
-            $"A reading: must {CostLimits.Reading}, aim {CostLimits.ReadingAim}, "
-            + $"{new AdapterCost(code).Reading.Instructions} of it in the board's adapter",
+            $"A reading; with the board and its libraries {new PaceReport(code).Reading:0} weighed, must {CostLimits.Reading}",
             "",
             "core");
         table.Add("a tool's, mean", cost.Mean);

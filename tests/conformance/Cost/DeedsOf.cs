@@ -29,8 +29,7 @@ internal static class DeedsOf
         var method = reference.Resolve();
         if (DeviceAssemblies.Declarations.Contains(method.Module.Name))
         {
-            // What the device's library executes itself cannot be seen here; in the end it is native code.
-            return Deeds.NativeCall;
+            return LibraryCost.Of(method).IsNative ? Deeds.NativeCall : Deeds.Call;
         }
 
         if (method.Module.Assembly.Name.Name == Library)
