@@ -10,6 +10,12 @@ namespace NanoDustSwitch.Detection;
 /// </remarks>
 public sealed class DetectionCore
 {
+    /// <summary>
+    /// So many lost heartbeats an hour are only counted. A board in order has none; ten more starts are what a motor and a
+    /// contact stand in two minutes of ordinary work with the delivered starts-a-minute (common practice, no source).
+    /// </summary>
+    public const int MostLostAnHour = 10;
+
     private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
@@ -32,6 +38,11 @@ public sealed class DetectionCore
 
     /// <summary>What lets the relay close.</summary>
     public readonly RelayGate Gate = new RelayGate();
+
+    /// <summary>
+    /// The heartbeats that were lost: each time the relay may have dropped under load, and closes once more on a motor.
+    /// </summary>
+    public readonly StartCounter LostHeartbeats = new StartCounter(MostLostAnHour + 1, Time.Hour);
 
     private long _lastEnd;
     private bool _idleMeasured;
@@ -284,13 +295,21 @@ public sealed class DetectionCore
     }
 
     /// <summary>
-    /// Notes that the relay has dropped because its heartbeat stopped for too long; it rests before it closes again.
+    /// Notes that the relay may have dropped because its heartbeat stopped for too long; it rests before it closes again. Too many
+    /// of them in an hour are a fault.
     /// </summary>
     /// <param name="gapMilliseconds">Length of the gap in ms.</param>
     /// <param name="now">Time in microseconds.</param>
     public void LoseRelay(int gapMilliseconds, long now)
     {
-        Notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
+        LostHeartbeats.Add(now);
+        int lost = LostHeartbeats.Recent(now);
+        Notices.Add(NoticeKind.RelayLost, lost, 0, gapMilliseconds, now);
+        if (lost > MostLostAnHour)
+        {
+            Faults.See(Fault.HeartbeatLost, gapMilliseconds, now);
+        }
+
         Gate.NoteOpening(now);
         NoteRelay(now);
     }
@@ -308,6 +327,7 @@ public sealed class DetectionCore
         Vacuum.Exchange(tape);
         Faults.Exchange(tape);
         Gate.Exchange(tape);
+        LostHeartbeats.Exchange(tape);
         _lastEnd = tape.Number(_lastEnd);
         _idleMeasured = tape.Flag(_idleMeasured);
         _judgedState = (VacuumState)tape.Number((int)_judgedState);

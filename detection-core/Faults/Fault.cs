@@ -53,4 +53,7 @@ public enum Fault
 
     /// <summary>The vacuum's own current runs through the tool's sensor.</summary>
     OwnCurrent = 15,
+
+    /// <summary>The heartbeat paused so often that the relay may have dropped under load again and again.</summary>
+    HeartbeatLost = 16,
 }

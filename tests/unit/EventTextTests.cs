@@ -19,6 +19,8 @@ public class EventTextTests
     [DataRow(2, 3, 0, 12, "converter fails: over after 12 s")]
     [DataRow(3, 0, 0, 600, "longest run ends in 10 min")]
     [DataRow(4, 0, 0, 200, "heartbeat stopped for 200 ms, relay taken as dropped")]
+    [DataRow(4, 3, 0, 200, "heartbeat stopped for 200 ms (3 in the last hour), relay taken as dropped")]
+    [DataRow(1, 16, 1, 175, "the board pauses: it paused for 175 ms, more than 10 times in an hour; stays until 'clear'")]
     [DataRow(5, 0, 0, 0, "came up: power on")]
     [DataRow(5, 1, 0, 0, "came up: restart asked for")]
     [DataRow(5, 2, 0, 1, "came up: an unexpected error")]

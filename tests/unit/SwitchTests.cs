@@ -324,9 +324,37 @@ public class SwitchTests
         Assert.IsFalse(bench.Board.RelayLine);
         Assert.AreEqual(1, bench.Logged(LogKind.RelayLost));
 
-        // 0.5 s are 200 steps.
-        Assert.AreEqual(0, bench.TogglesIn(199));
+        // 0.95 s are 380 steps: until the driver has surely let go, and restart-gap.
+        Assert.AreEqual(0, bench.TogglesIn(379));
         Assert.IsTrue(bench.TogglesIn(11) >= 10);
+        Assert.IsTrue(bench.Answer("status").IndexOf("0 flash, 1 lost heartbeats in the last hour") > 0);
+        Assert.IsTrue(bench.Answer("events").IndexOf(" ms (1 in the last hour), relay taken as dropped") > 0);
+    }
+
+    // Each lost heartbeat closes the contact once more on a motor.
+    [TestMethod]
+    public void AHundredStallsCloseTheContactTenTimesAndThenKeepTheVacuumOff()
+    {
+        SwitchBench bench = On();
+        int closings = 0;
+        for (int i = 0; i < 100; i++)
+        {
+            bench.Board.Stall = 160000;
+            bench.Run(300);
+            bool wasOpen = !bench.Switch.Core.IsRelayClosed;
+            bench.Run(1100);
+            closings += wasOpen && bench.Switch.Core.IsRelayClosed ? 1 : 0;
+        }
+
+        Assert.AreEqual(10, closings);
+        string why = bench.Answer("why");
+        int end = why.IndexOf('\r');
+        Assert.AreEqual(
+            "held off: the board pauses, it paused for 161 ms, more than 10 times in an hour; stays until 'clear'",
+            end < 0 ? why : why.Substring(0, end));
+        bench.Answer("clear");
+        bench.Tool(Saw, 2000);
+        Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
     }
 
     [TestMethod]

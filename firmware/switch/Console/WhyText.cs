@@ -33,7 +33,7 @@ public sealed class WhyText
 
         if (vacuum.WantsVacuum && !core.IsRelayClosed)
         {
-            output.Text("off for a moment: the relay rests ").Number(_settings[SettingId.RestartGap])
+            output.Text("off for a moment: once it has let go the relay rests ").Number(_settings[SettingId.RestartGap])
                 .Text(" ms before it closes again");
             return;
         }

@@ -55,7 +55,13 @@ public static class EventText
                 output.Text("longest run ends in ").Number(entry.Figure / 60).Text(" min");
                 break;
             case LogKind.RelayLost:
-                output.Text("heartbeat stopped for ").Number(entry.Figure).Text(" ms, relay taken as dropped");
+                output.Text("heartbeat stopped for ").Number(entry.Figure).Text(" ms");
+                if (entry.First != 0)
+                {
+                    output.Text(" (").Number(entry.First).Text(" in the last hour)");
+                }
+
+                output.Text(", relay taken as dropped");
                 break;
             case LogKind.CameUp:
                 output.Text("came up: ").Text(Reason((BootReason)entry.First));

@@ -176,6 +176,11 @@ public static class FaultText
             "%A went each time our relay opened",
             UntilCleared,
             "unplug from mains: the vacuum's wire runs through the tool's sensor");
+        rows[(int)Fault.HeartbeatLost] = new FaultWords(
+            "the board pauses",
+            "it paused for %n ms, more than 10 times in an hour",
+            UntilCleared,
+            "type less while the vacuum runs, then 'clear'; if it comes back the board is bad");
         return rows;
     }
 }

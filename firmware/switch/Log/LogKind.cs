@@ -15,7 +15,10 @@ public enum LogKind
     /// <summary>The longest run ends soon. Figure: in how many seconds.</summary>
     LongRunAhead = 3,
 
-    /// <summary>The relay's heartbeat paused for too long. Figure: for how many ms.</summary>
+    /// <summary>
+    /// The relay's heartbeat paused for too long. First: how often in the last hour, 0 where that is not known; figure: for how
+    /// many ms.
+    /// </summary>
     RelayLost = 4,
 
     /// <summary>The board came up. First: the reason; figure: restarts in a row.</summary>

@@ -102,7 +102,14 @@ public sealed class StatusWord : Word
                 return true;
             case 8:
                 output.Column("troubles", Column).Number(_safe.SerialTroubles).Text(" serial, ").Number(_safe.PanelTroubles)
-                    .Text(" panel, ").Number(_safe.FlashTroubles).Text(" flash").End();
+                    .Text(" panel, ").Number(_safe.FlashTroubles).Text(" flash");
+                int lost = core.LostHeartbeats.Recent(console.Now);
+                if (lost > 0)
+                {
+                    output.Text(", ").Number(lost).Text(" lost heartbeats in the last hour");
+                }
+
+                output.End();
                 return true;
             default:
                 return Faults(output, row - FixedRows);
