@@ -31,11 +31,14 @@ internal sealed class BoardCosts
     /// <summary>Gets the longest stall of a flash write in ms.</summary>
     public double MostFlashMilliseconds { get; init; } = 300;
 
-    /// <summary>Gets the shortest stall of a garbage collection in ms. Assumed, no source; the driver bridges 150 ms.</summary>
+    /// <summary>
+    /// Gets the shortest stall of a garbage collection in ms. Assumed, no source; the driver bridges 150 ms, so the longer ones
+    /// lose the relay.
+    /// </summary>
     public double LeastCollectionMilliseconds { get; init; } = 20;
 
     /// <summary>Gets the longest stall of a garbage collection in ms.</summary>
-    public double MostCollectionMilliseconds { get; init; } = 100;
+    public double MostCollectionMilliseconds { get; init; } = 400;
 
     /// <summary>
     /// Gets the chance that a typed line brings a garbage collection about. Only words allocate, so nothing else does.

@@ -44,6 +44,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     /// <summary>Gets a value indicating whether the board has its power.</summary>
     public bool IsPowered => line.IsPowered;
 
+    /// <summary>Gets the time of the shop at which the last garbage collection ended; 0 for none.</summary>
+    public long CollectedAt { get; private set; }
+
     /// <inheritdoc/>
     public long Now => ShopTime - _bootedAt;
 
@@ -138,7 +141,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
         if (time is not null && count > 0)
         {
             bool isLine = buffer.AsSpan(0, count).Contains(EndOfLine);
-            Work(time.Bytes(count) + (isLine ? time.Collection() : 0));
+            long collection = isLine ? time.Collection() : 0;
+            Work(time.Bytes(count) + collection);
+            CollectedAt = collection > 0 ? ShopTime : CollectedAt;
         }
 
         return count;
