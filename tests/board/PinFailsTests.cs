@@ -63,7 +63,7 @@ public class PinFailsTests : BadCaseTest
         Tool(Saw, 20000);
         AssertOff();
         AssertBoots(4);
-        AssertSays("held off: restarts in a row, 3 restarts of its own making", "why");
+        AssertSays("held off: restarts in a row, 3 restarts that nobody asked for", "why");
         AssertSays("came up: an unexpected error", "events");
     }
 }

@@ -232,7 +232,7 @@ public class ConsoleTests
         string why = bench.Answer("why");
         Assert.IsTrue(why.StartsWith("held off: converter fails, "), why);
         Assert.IsTrue(Texts.Has(why, "; ends by itself when that is over\r\n"), why);
-        Assert.IsTrue(Texts.Has(why, "converter fails: unplug and plug in again; if it comes back the board is bad"), why);
+        Assert.IsTrue(Texts.Has(why, "converter fails: unplug, plug in again, 'clear'; if it comes back the board is bad"), why);
     }
 
     [TestMethod]

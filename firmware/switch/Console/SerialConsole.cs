@@ -135,13 +135,17 @@ public sealed class SerialConsole
     /// types or something is under way.
     /// </summary>
     /// <param name="text">The line, without its end.</param>
-    public void Interject(string text)
+    /// <returns>Whether the line was written.</returns>
+    public bool Interject(string text)
     {
-        if (IsAtPrompt && _line.Length == 0 && Output.HasRoom)
+        if (!IsAtPrompt || _line.Length != 0 || !Output.HasRoom)
         {
-            Output.Text("\r").Text(text).End();
-            _wantsPrompt = true;
+            return false;
         }
+
+        Output.Text("\r").Text(text).End();
+        _wantsPrompt = true;
+        return true;
     }
 
     /// <summary>Begins an answer of many rows. They are written one at a time, so that no step takes long.</summary>

@@ -7,14 +7,17 @@ public sealed class WhyText
 {
     private readonly DetectionCore _core;
     private readonly SettingValues _settings;
+    private readonly BootRecord _boot;
 
     /// <summary>Initializes a new instance of the <see cref="WhyText"/> class.</summary>
     /// <param name="core">The core.</param>
     /// <param name="settings">The settings in use.</param>
-    public WhyText(DetectionCore core, SettingValues settings)
+    /// <param name="boot">Knows of a hold whether it outlives a power cut.</param>
+    public WhyText(DetectionCore core, SettingValues settings, BootRecord boot)
     {
         _core = core;
         _settings = settings;
+        _boot = boot;
     }
 
     /// <summary>Writes the sentence, without ending the line.</summary>
@@ -76,7 +79,14 @@ public sealed class WhyText
                     .Text(vacuum.RanTooLong ? "it ran longer than longest-run" : "switched off by hand");
                 break;
             case VacuumState.Held:
-                output.Text("held off by hand until 'vacuum auto' or a long press");
+                output.Text(_boot.IsHoldInDoubt
+                    ? "held off until 'vacuum auto' or a long press: flash cannot say whether it was held"
+                    : "held off by hand until 'vacuum auto' or a long press");
+                if (_boot.IsHoldAtRisk)
+                {
+                    output.Text("; will not outlive a power cut: the flash failed");
+                }
+
                 break;
             default:
                 HeldOff(output);

@@ -40,11 +40,13 @@ public sealed class Controls
         _core.Handle(happened, now);
         _recorder.Accept(RecordedEvent.Vacuum, (int)happened, now);
         bool isHeld = _core.Vacuum.State == VacuumState.Held;
-        if (isHeld != _boot.IsHeld)
+        bool isInDoubt = _boot.IsHoldInDoubt && isHeld && happened != VacuumEvent.Hold;
+        if (isHeld != _boot.IsHeld || isInDoubt != _boot.IsHoldInDoubt)
         {
             // A hold must survive a power cut, because somebody may have a hand in the bin when the power comes back.
             _boot.IsHeld = isHeld;
-            _boot.IsWriteWaiting = true;
+            _boot.IsHoldInDoubt = isInDoubt;
+            _boot.RequestWrite();
         }
     }
 

@@ -100,6 +100,13 @@ public static class EventText
                 }
 
                 break;
+            case LogKind.Error:
+                output.Text("unexpected error while ").Text(ErrorText.Place((StepPlace)entry.Second)).Text(": ")
+                    .Text(ErrorText.Kind((ErrorKind)entry.First));
+                break;
+            case LogKind.HoldInDoubt:
+                output.Text("the boot record cannot be read, so held off: it may have been");
+                break;
             default:
                 output.Text("entry of another version, kind ").Number((int)entry.Kind);
                 break;

@@ -94,7 +94,7 @@ public static class FaultText
     {
         const string GoodReadings = "ends by itself after 10 s of good readings; the fourth time in an hour it stays";
         const string CheckWires = "unplug from mains, then check the sensor's plug and wires";
-        const string CheckBoard = "unplug and plug in again; if it comes back the board is bad";
+        const string CheckBoard = "unplug, plug in again, 'clear'; if it comes back the board is bad";
         FaultWords[] rows = new FaultWords[FaultMonitor.Count];
         rows[(int)Fault.SensorAtRail] = new FaultWords(
             "sensor open or shorted",
@@ -153,9 +153,9 @@ public static class FaultText
             "look at 'settings', then 'save'");
         rows[(int)Fault.RestartLoop] = new FaultWords(
             "restarts in a row",
-            "%n restarts of its own making",
+            "%n restarts that nobody asked for",
             UntilCleared,
-            "see 'events' for the reason, then 'clear'");
+            "see 'events' for the reason; none there: look at supply and plug; then 'clear'");
         rows[(int)Fault.RelayLine] = new FaultWords(
             "relay line fails",
             "its pin could not be opened",

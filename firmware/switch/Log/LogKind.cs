@@ -51,6 +51,15 @@ public enum LogKind
     /// </summary>
     Probed = 13,
 
+    /// <summary>
+    /// An error that nobody expected, after which the board restarted. First: its <see cref="ErrorKind"/>; second: the
+    /// <see cref="StepPlace"/>; figure: restarts of its own making up to then.
+    /// </summary>
+    Error = 15,
+
+    /// <summary>The boot record could not be read, or one of its two copies, so the vacuum is held off.</summary>
+    HoldInDoubt = 16,
+
     /// <summary>The core has sent a notice of a kind that has no entry here.</summary>
     Unknown = 255,
 }
