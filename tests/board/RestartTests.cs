@@ -51,7 +51,7 @@ public class RestartTests : BadCaseTest
         }
 
         AssertBoots(4);
-        AssertSays("held off: restarts in a row, 3 restarts of its own making; stays until 'clear'", "why");
+        AssertSays("told off: restarts in a row, 3 restarts of its own making; stays until 'clear'", "why");
         AssertSays("restarts in a row: 3 restarts of its own making", "events");
         AssertStaysOff();
         Run(120000);
