@@ -179,8 +179,7 @@ public static class FaultText
             "vacuum does not stop",
             "with the relay told to open it drew %A",
             "stays until its current has gone, then until 'clear' or a long press",
-            "tool off at its own switch, then pull the plug of the vacuum's box: contact welded or driver shorted "
-            + "(no sensor there? set vacuum-turns 0)");
+            "pull the plug of the vacuum's box: contact welded or driver shorted (no sensor there? set vacuum-turns 0)");
         rows[(int)Fault.OwnCurrent] = new FaultWords(
             "relay feeds the sensed line",
             "%A went each time our relay opened",
