@@ -163,6 +163,20 @@ public sealed class DetectionCore
     }
 
     /// <summary>
+    /// Gets a value indicating whether a sensor on the vacuum's line shows that it draws nothing. Without it, or while its
+    /// current is not known, the relay can be told to open, and nobody knows whether the contact did.
+    /// </summary>
+    public bool IsVacuumSeenOff
+    {
+        get
+        {
+            int milliamperes = VacuumMilliamperes;
+            return _settings.VacuumTurns > 0 && !_vacuumWatch.IsRunning
+                && milliamperes >= 0 && milliamperes < VacuumWatch.LeastMilliamperes;
+        }
+    }
+
+    /// <summary>
     /// Gets a value indicating whether the relay is kept open for a moment, to see whether the current goes with it.
     /// </summary>
     public bool IsProbing
@@ -201,6 +215,7 @@ public sealed class DetectionCore
         {
             _vacuumLine.Reset();
             _vacuumWatch.ForgetCurrent();
+            Faults.IsVacuumStuck = false;
             Faults.End(Fault.VacuumIdle, _lastEnd);
         }
 

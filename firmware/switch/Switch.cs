@@ -15,6 +15,7 @@ public sealed class Switch
     private readonly Restarter _restarter;
     private readonly FlashKeeper _flash;
     private readonly Journal _journal;
+    private readonly StayWatch _stay;
     private int _turn;
     private StepPlace _place = StepPlace.Deciding;
 
@@ -46,9 +47,10 @@ public sealed class Switch
 
         TextOutput output = new TextOutput();
         Sounder sounder = new Sounder(Safe);
-        Why = new WhyText(Core, Settings, Boot);
         Recorder recorder = new Recorder(output, board, _reader, Core, Settings);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
+        _stay = new StayWatch(Core, Controls, _journal);
+        Why = new WhyText(Core, Settings, Boot, _stay, Controls);
         WordList words = AllWords.Make(
             board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why);
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
@@ -232,6 +234,7 @@ public sealed class Switch
         {
             _place = StepPlace.Flash;
             Readings.Update(now);
+            _stay.Update(now);
             Hours.Update(Core.IsVacuumRunning, now);
             _restarter.ForgiveRestarts(now);
             _flash.Update(now);

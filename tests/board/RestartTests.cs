@@ -52,7 +52,7 @@ public class RestartTests : BadCaseTest
         }
 
         AssertBoots(4);
-        AssertSays("held off: restarts in a row, 3 restarts that nobody asked for; stays until 'clear'", "why");
+        AssertSays("told off: restarts in a row, 3 restarts that nobody asked for; stays until 'clear'", "why");
         AssertSays("restarts in a row: 3 restarts that nobody asked for", "events");
         AssertStaysOff();
         Run(120000);

@@ -246,8 +246,8 @@ public class SwitchTests
     }
 
     [TestMethod]
-    [DataRow(true, "vacuum off until the tool stops: by hand")]
-    [DataRow(false, "vacuum off: by hand")]
+    [DataRow(true, "vacuum told off until the tool stops: by hand")]
+    [DataRow(false, "vacuum told off: by hand")]
     public void OffByHandIsLoggedAsItIs(bool hasTool, string expected)
     {
         SwitchBench bench = hasTool ? On() : new SwitchBench();
@@ -427,7 +427,7 @@ public class SwitchTests
         SwitchBench bench = On();
         int writes = Writes(bench);
         Assert.AreEqual("run-on 8 s (not saved yet)", bench.Answer("run-on 8"));
-        Assert.AreEqual("Will be saved as soon as tool and vacuum are off.", bench.Answer("save"));
+        Assert.AreEqual("Will be saved as soon as tool and vacuum have stopped.", bench.Answer("save"));
         bench.Tool(Saw, 5000);
         bench.Tool(NoTool, 7000);
         Assert.AreEqual(writes, Writes(bench));

@@ -184,6 +184,7 @@ internal sealed class DayRun
             core.StopMilliamperes / 1000.0,
             Rig.IsDark ? VacuumState.Idle : core.Vacuum.State,
             !Rig.IsDark && core.IsRelayClosed,
-            _shop.IsRelayClosed));
+            _shop.IsRelayClosed,
+            !Rig.IsDark && core.Faults.IsVacuumStuck));
     }
 }

@@ -52,6 +52,12 @@ public enum LogKind
     Probed = 13,
 
     /// <summary>
+    /// The vacuum has been on for a minute for the same reason, once for each reason of a run. First: the reason; second: 1 when a
+    /// hand switched it on while a tool ran; figure: current on the tool's line in mA.
+    /// </summary>
+    StaysOn = 14,
+
+    /// <summary>
     /// An error that nobody expected, after which the board restarted. First: its <see cref="ErrorKind"/>; second: the
     /// <see cref="StepPlace"/>; figure: restarts of its own making up to then.
     /// </summary>

@@ -58,7 +58,15 @@ public sealed class StatusWord : Word
         {
             case 0:
                 output.Column("vacuum", Column);
-                _why.Write(output, console.Now);
+                if (core.Faults.IsVacuumStuck)
+                {
+                    output.Text("runs, with its relay told to open");
+                }
+                else
+                {
+                    _why.Write(output, console.Now);
+                }
+
                 if (core.VacuumMilliamperes >= 0)
                 {
                     output.Text("; draws ").Amperes(core.VacuumMilliamperes);
