@@ -1,0 +1,83 @@
+namespace NanoDustSwitch.SystemTests.Injection;
+
+/// <summary>What a person does and sees after trouble.</summary>
+/// <param name="rig">The shop.</param>
+/// <param name="witness">Looks at it.</param>
+internal sealed class Aftermath(InjectedRig rig, Witness witness)
+{
+    /// <summary>The longest run-on, in microseconds: stretched for many starts, and the time to see that a tool has stopped.
+    /// </summary>
+    public const long StretchedRunOn = 61 * ASecond;
+
+    private const long ASecond = 1_000_000;
+
+    // A fault of the readings ends by itself after 10 s of good ones; a program that failed is tried again after 10 s.
+    private const long FaultEnds = 12 * ASecond;
+
+    // Board's own start, ordinary start with its surge.
+    private const long StartPatience = 3 * ASecond;
+
+    private static readonly string[] s_lost = [" not ", "lost", "cannot"];
+
+    private bool IsToldThatHoldIsLost => witness.Said.Split('\n').Any(line =>
+        line.Contains("hold", StringComparison.Ordinal) && s_lost.Any(word => line.Contains(word, StringComparison.Ordinal)));
+
+    /// <summary>Asks whether the vacuum is held off.</summary>
+    /// <returns>True when the console says so.</returns>
+    public bool IsSaidHeld() => witness.Ask("why").Contains("held off by hand", StringComparison.Ordinal);
+
+    /// <summary>Pulls the plug with a tool on.</summary>
+    /// <returns>True if the vacuum stays off, or if it was said that it might not.</returns>
+    public bool IsHoldKept()
+    {
+        rig.Do("+saw");
+        rig.Replug();
+        witness.Run(FaultEnds, () => rig.Switch is not null);
+        return !witness.Run(StartPatience, () => rig.Board.IsRelayDriven) || IsToldThatHoldIsLost;
+    }
+
+    /// <summary>Puts the shop in order and has a tool start the vacuum.</summary>
+    /// <returns>What it took.</returns>
+    public Verdict NextStart()
+    {
+        rig.Tidy();
+        if (Starts() || Starts())
+        {
+            return Verdict.Survived;
+        }
+
+        rig.Do("clear");
+        if (Starts())
+        {
+            return Verdict.NeededClear;
+        }
+
+        rig.Replug();
+        return Starts() ? Verdict.NeededPlug : Verdict.NoNextStart;
+    }
+
+    // What a person does who finds it stuck in something: ends it, waits until the vacuum is off, and switches the saw on.
+    private bool Starts()
+    {
+        rig.Do("-saw");
+        rig.Do("");
+        witness.Run(ASecond / 3);
+        rig.Do("vacuum auto");
+        witness.Run(ASecond / 3);
+        if (rig.Board.IsRelayDriven && !witness.Run(StretchedRunOn, () => !rig.Board.IsRelayDriven))
+        {
+            return false;
+        }
+
+        witness.Run(ASecond * 3 / 4);
+        rig.Do("+saw");
+        if (!witness.Run(StartPatience, () => rig.Board.IsRelayDriven))
+        {
+            witness.Run(FaultEnds);
+            return false;
+        }
+
+        witness.Run(ASecond * 3 / 4);
+        return witness.Ask("why").Contains("on: ", StringComparison.Ordinal);
+    }
+}
