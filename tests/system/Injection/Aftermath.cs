@@ -14,6 +14,9 @@ internal sealed class Aftermath(InjectedRig rig, Witness witness)
     // A fault of the readings ends by itself after 10 s of good ones; a program that failed is tried again after 10 s.
     private const long FaultEnds = 12 * ASecond;
 
+    // More than the restart gap, and than what the witness grants.
+    private const long Rest = ASecond * 6 / 10;
+
     // Board's own start, ordinary start with its surge.
     private const long StartPatience = 3 * ASecond;
 
@@ -22,9 +25,14 @@ internal sealed class Aftermath(InjectedRig rig, Witness witness)
     private bool IsToldThatHoldIsLost => witness.Said.Split('\n').Any(line =>
         line.Contains("hold", StringComparison.Ordinal) && s_lost.Any(word => line.Contains(word, StringComparison.Ordinal)));
 
-    /// <summary>Asks whether the vacuum is held off.</summary>
+    /// <summary>Lets go of the button and asks whether the vacuum is held off.</summary>
     /// <returns>True when the console says so.</returns>
-    public bool IsSaidHeld() => witness.Ask("why").Contains("held off by hand", StringComparison.Ordinal);
+    public bool IsSaidHeld()
+    {
+        rig.Do("-button");
+        witness.Run(ASecond / 10);
+        return witness.Ask("why").Contains("held off by hand", StringComparison.Ordinal);
+    }
 
     /// <summary>Pulls the plug with a tool on.</summary>
     /// <returns>True if the vacuum stays off, or if it was said that it might not.</returns>
@@ -60,16 +68,13 @@ internal sealed class Aftermath(InjectedRig rig, Witness witness)
     private bool Starts()
     {
         rig.Do("-saw");
-        rig.Do("");
-        witness.Run(ASecond / 3);
-        rig.Do("vacuum auto");
-        witness.Run(ASecond / 3);
-        if (rig.Board.IsRelayDriven && !witness.Run(StretchedRunOn, () => !rig.Board.IsRelayDriven))
+        witness.Ask("");
+        witness.Ask("vacuum auto");
+        if (!witness.Run(StretchedRunOn, () => rig.Time - witness.LastDrivenAt > Rest))
         {
             return false;
         }
 
-        witness.Run(ASecond * 3 / 4);
         rig.Do("+saw");
         if (!witness.Run(StartPatience, () => rig.Board.IsRelayDriven))
         {
@@ -77,7 +82,7 @@ internal sealed class Aftermath(InjectedRig rig, Witness witness)
             return false;
         }
 
-        witness.Run(ASecond * 3 / 4);
+        witness.Run(Rest);
         return witness.Ask("why").Contains("on: ", StringComparison.Ordinal);
     }
 }

@@ -124,7 +124,6 @@ public sealed class RandomHandsTests
     {
         List<Verdict> verdicts = [];
         Aftermath aftermath = new(rig, witness);
-        rig.Do("-button");
         witness.Ask("");
         witness.Run(2 * ASecond);
         if (aftermath.IsSaidHeld())

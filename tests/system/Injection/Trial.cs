@@ -36,7 +36,7 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
 
         rig.LeaveScript();
         Aftermath aftermath = new(rig, _witness);
-        bool isHeld = survey.IsHeld(begin, rig.Time);
+        bool isHeld = survey.IsHeld(begin, rig.Time) && !rig.IsButtonDown;
         if ((aftermath.IsSaidHeld() || isHeld) && !aftermath.IsHoldKept())
         {
             verdicts.Add(Verdict.HoldLost);
