@@ -9,6 +9,9 @@ internal sealed class Aftermath(InjectedRig rig, Witness witness)
     /// </summary>
     public const long StretchedRunOn = 61 * ASecond;
 
+    /// <summary>What the console says of a vacuum that is held off.</summary>
+    public const string HeldWords = "until 'vacuum auto' or a long press";
+
     private const long ASecond = 1_000_000;
 
     // A fault of the readings ends by itself after 10 s of good ones; a program that failed is tried again after 10 s.
@@ -31,7 +34,7 @@ internal sealed class Aftermath(InjectedRig rig, Witness witness)
     {
         rig.Do("-button");
         witness.Run(ASecond / 10);
-        return witness.Ask("why").Contains("held off by hand", StringComparison.Ordinal);
+        return witness.Ask("why").Contains(HeldWords, StringComparison.Ordinal);
     }
 
     /// <summary>Pulls the plug with a tool on.</summary>

@@ -30,7 +30,7 @@ internal sealed class Survey
             if (rig.Time >= _held.Count * ASecond)
             {
                 _held.Add(!rig.Shop.IsRelayClosed && new Witness(DeepCopy.Of(rig)).Ask("why")
-                    .Contains("held off by hand", StringComparison.Ordinal));
+                    .Contains(Aftermath.HeldWords, StringComparison.Ordinal));
             }
 
             rig.Step();
