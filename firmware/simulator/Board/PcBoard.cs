@@ -85,6 +85,14 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
         Work(time?.Idle ?? 0);
     }
 
+    /// <summary>The board is busy with something else than the firmware.</summary>
+    /// <param name="microseconds">How long.</param>
+    public void Stall(long microseconds)
+    {
+        Pass(microseconds);
+        clock.SkipTo(ShopTime);
+    }
+
     /// <inheritdoc/>
     public int ReadBurst(int[] readings, int from, long until)
     {
