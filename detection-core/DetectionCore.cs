@@ -10,6 +10,12 @@ namespace NanoDustSwitch.Detection;
 /// </remarks>
 public sealed class DetectionCore
 {
+    /// <summary>
+    /// So many lost heartbeats an hour are only counted. A board in order has none; ten more starts are what a motor and a
+    /// contact stand in two minutes of ordinary work with the delivered starts-a-minute (common practice, no source).
+    /// </summary>
+    public const int MostLostAnHour = 10;
+
     // A mean over 5 ms keeps less of a sine than one over 2.5 ms: sin(x)/x with x = π · frequency · length is 0.900 in place of
     // 0.974 at 50 Hz and 0.858 in place of 0.964 at 60 Hz, which is 92 % and 89 % of it.
     private const int LongBucketsPercent = 91;
@@ -36,6 +42,11 @@ public sealed class DetectionCore
 
     /// <summary>What lets the relay close.</summary>
     public readonly RelayGate Gate = new RelayGate();
+
+    /// <summary>
+    /// The heartbeats that were lost: each time the relay may have dropped under load, and closes once more on a motor.
+    /// </summary>
+    public readonly StartCounter LostHeartbeats = new StartCounter(MostLostAnHour + 1, Time.Hour);
 
     /// <summary>Whether the buckets are long ones, of <see cref="Bucket.LongMicroseconds"/>.</summary>
     public bool HasLongBuckets;
@@ -159,6 +170,20 @@ public sealed class DetectionCore
     }
 
     /// <summary>
+    /// Gets a value indicating whether a sensor on the vacuum's line shows that it draws nothing. Without it, or while its
+    /// current is not known, the relay can be told to open, and nobody knows whether the contact did.
+    /// </summary>
+    public bool IsVacuumSeenOff
+    {
+        get
+        {
+            int milliamperes = VacuumMilliamperes;
+            return _settings.VacuumTurns > 0 && !_vacuumWatch.IsRunning
+                && milliamperes >= 0 && milliamperes < VacuumWatch.LeastMilliamperes;
+        }
+    }
+
+    /// <summary>
     /// Gets a value indicating whether the relay is kept open for a moment, to see whether the current goes with it.
     /// </summary>
     public bool IsProbing
@@ -210,6 +235,7 @@ public sealed class DetectionCore
         {
             _vacuumLine.Reset();
             _vacuumWatch.ForgetCurrent();
+            Faults.IsVacuumStuck = false;
             Faults.End(Fault.VacuumIdle, _lastEnd);
         }
 
@@ -304,13 +330,21 @@ public sealed class DetectionCore
     }
 
     /// <summary>
-    /// Notes that the relay has dropped because its heartbeat stopped for too long; it rests before it closes again.
+    /// Notes that the relay may have dropped because its heartbeat stopped for too long; it rests before it closes again. Too many
+    /// of them in an hour are a fault.
     /// </summary>
     /// <param name="gapMilliseconds">Length of the gap in ms.</param>
     /// <param name="now">Time in microseconds.</param>
     public void LoseRelay(int gapMilliseconds, long now)
     {
-        Notices.Add(NoticeKind.RelayLost, 0, 0, gapMilliseconds, now);
+        LostHeartbeats.Add(now);
+        int lost = LostHeartbeats.Recent(now);
+        Notices.Add(NoticeKind.RelayLost, lost, 0, gapMilliseconds, now);
+        if (lost > MostLostAnHour)
+        {
+            Faults.See(Fault.HeartbeatLost, gapMilliseconds, now);
+        }
+
         Gate.NoteOpening(now);
         NoteRelay(now);
     }
@@ -335,6 +369,7 @@ public sealed class DetectionCore
         Vacuum.Exchange(tape);
         Faults.Exchange(tape);
         Gate.Exchange(tape);
+        LostHeartbeats.Exchange(tape);
         _lastEnd = tape.Number(_lastEnd);
         _idleMeasured = tape.Flag(_idleMeasured);
         _judgedState = (VacuumState)tape.Number((int)_judgedState);
@@ -360,10 +395,7 @@ public sealed class DetectionCore
 
         if (HasLongBuckets)
         {
-            // The first of the two buckets that it counts as. Its place is an odd one, so that the noise floor takes it, and the
-            // slow lane takes the second one: then its quarter-cycle mean is this bucket's own.
-            _tool.Window.Place |= 1;
-            if (_tool.Accept(bucket))
+            if (_tool.AcceptFirstHalf(bucket))
             {
                 JudgeNoise(bucket.EndTime);
             }

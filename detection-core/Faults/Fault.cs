@@ -39,7 +39,7 @@ public enum Fault
     /// <summary>Both copies of the settings in flash are bad. Safe defaults are in use.</summary>
     SettingsLost = 10,
 
-    /// <summary>The board has restarted itself again and again.</summary>
+    /// <summary>The board has restarted again and again, and nobody has asked for it.</summary>
     RestartLoop = 11,
 
     /// <summary>The pin of the relay could not be opened, so nothing can close the relay.</summary>
@@ -53,4 +53,10 @@ public enum Fault
 
     /// <summary>The vacuum's own current runs through the tool's sensor.</summary>
     OwnCurrent = 15,
+
+    /// <summary>The heartbeat paused so often that the relay may have dropped under load again and again.</summary>
+    HeartbeatLost = 16,
+
+    /// <summary>The board is too slow for ordinary buckets and takes long ones.</summary>
+    SlowBoard = 17,
 }

@@ -7,7 +7,7 @@ namespace NanoDustSwitch.Detection;
 public sealed class FaultMonitor
 {
     /// <summary>Number of faults.</summary>
-    public const int Count = 16;
+    public const int Count = 18;
 
     /// <summary>How long the readings must be good before a fault of the sensor ends, in microseconds.</summary>
     public const long GoodMicroseconds = 10 * Time.Second;
@@ -52,6 +52,12 @@ public sealed class FaultMonitor
 
     /// <summary>Whether a person should have a look because of one of them.</summary>
     public bool WantsLook;
+
+    /// <summary>
+    /// Whether the vacuum draws its current although the relay was told to open, so that nothing here can switch it off. It ends
+    /// only when the vacuum's own sensor shows that the current has gone, or when that sensor is taken out of the settings.
+    /// </summary>
+    public bool IsVacuumStuck;
 
     /// <summary>
     /// When a fault with the trait <see cref="FaultTraits.SoundsEachTime"/> was last seen, in microseconds; 0 for never.
@@ -242,15 +248,17 @@ public sealed class FaultMonitor
     }
 
     /// <summary>
-    /// A person clears all faults that keep the vacuum off. One whose cause is still there comes up again as soon as it is seen.
-    /// The other faults cannot be cleared: they end when they are over.
+    /// A person clears all faults that keep the vacuum off. One whose cause is still there comes up again as soon as it is seen;
+    /// that of a vacuum that runs on stays while it does, so that no look at the switch misses it. The other faults cannot be
+    /// cleared: they end when they are over.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void Clear(long now)
     {
         for (int i = 0; i < Count; i++)
         {
-            if (FaultTable.Has((Fault)i, FaultTraits.KeepsVacuumOff))
+            bool isThere = IsVacuumStuck && i == (int)Fault.VacuumStays;
+            if (FaultTable.Has((Fault)i, FaultTraits.KeepsVacuumOff) && !isThere)
             {
                 _states[i].IsLatched = false;
                 End((Fault)i, now);
@@ -398,6 +406,7 @@ public sealed class FaultMonitor
             }
         }
 
+        IsVacuumStuck = tape.Flag(IsVacuumStuck);
         _railRun = tape.Number(_railRun);
         _frozenRun = tape.Number(_frozenRun);
         _frozenAt = tape.Number(_frozenAt);

@@ -33,6 +33,8 @@ public static class FaultTable
             Fault.VacuumIdle => EndsByItsOwner | WantsLook | SoundsEachTime,
             Fault.VacuumStays => KeepsVacuumOff | StaysUntilCleared | OutlivesRestart,
             Fault.OwnCurrent => KeepsVacuumOff | StaysUntilCleared | OutlivesRestart,
+            Fault.HeartbeatLost => KeepsVacuumOff | StaysUntilCleared | OutlivesRestart,
+            Fault.SlowBoard => EndsWithRestart | WantsLook,
             _ => NoRow,
         };
     }

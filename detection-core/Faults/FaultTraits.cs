@@ -28,7 +28,8 @@ public enum FaultTraits
     StaysWhenRepeated = 32,
 
     /// <summary>
-    /// If it waits for a person to clear it, it still does after a restart. All other faults are judged anew at every boot.
+    /// If it waits for a person to clear it, it still does after a restart or a power cut. All other faults are judged anew at
+    /// every boot.
     /// </summary>
     OutlivesRestart = 64,
 

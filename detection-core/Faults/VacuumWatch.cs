@@ -55,7 +55,12 @@ public sealed class VacuumWatch
     {
         if (milliamperes < 0)
         {
-            ForgetCurrent();
+            // A vacuum that could not be switched off counts as running until it is seen that it does not.
+            if (!faults.IsVacuumStuck)
+            {
+                ForgetCurrent();
+            }
+
             return;
         }
 
@@ -72,9 +77,15 @@ public sealed class VacuumWatch
 
         if (!isClosed)
         {
-            if (IsRunning && _against == 0 && now - _since >= LongestStopMicroseconds)
+            if (!IsRunning)
+            {
+                faults.IsVacuumStuck = false;
+            }
+            else if (_against == 0
+                && (now - _since >= LongestStopMicroseconds || faults[Fault.VacuumStays].IsActive))
             {
                 faults.See(Fault.VacuumStays, milliamperes, now);
+                faults.IsVacuumStuck = true;
             }
         }
         else if (IsRunning)

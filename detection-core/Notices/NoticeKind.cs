@@ -17,7 +17,10 @@ public enum NoticeKind
     /// <summary>The longest run ends soon. Figure: the time left in seconds.</summary>
     LongRunAhead = 3,
 
-    /// <summary>The relay's heartbeat stopped for too long, so the relay has opened. Figure: the gap in ms.</summary>
+    /// <summary>
+    /// The relay's heartbeat stopped for too long, so the relay has opened. First: how often in the last hour, 11 at most;
+    /// figure: the gap in ms.
+    /// </summary>
     RelayLost = 4,
 
     /// <summary>

@@ -13,6 +13,9 @@ public sealed class CoreSettings
     /// <summary>Longest wait for the end of a start surge, in milliseconds.</summary>
     public const int LongestSurgeMilliseconds = 2000;
 
+    /// <summary>Greatest value of <see cref="StartsAMinute"/>.</summary>
+    public const int MostStartsAMinute = 30;
+
     /// <summary>Rms current at which a tool counts as running, in mA.</summary>
     public int StartAtMilliamperes;
 
@@ -28,7 +31,9 @@ public sealed class CoreSettings
     /// <summary>Time the vacuum runs on after the tool's stop, in ms.</summary>
     public int RunOnMilliseconds;
 
-    /// <summary>Shortest time between the relay's opening and its next closing, in ms.</summary>
+    /// <summary>
+    /// Shortest time for which the relay's contact is open, in ms; see <see cref="RelayGate.LongestHoldMicroseconds"/>.
+    /// </summary>
     public int RestartGapMilliseconds;
 
     /// <summary>Automatic starts a minute above which the run-on is stretched.</summary>

@@ -6,17 +6,24 @@ namespace NanoDustSwitch.Detection;
 /// </summary>
 public sealed class RelayGate
 {
+    /// <summary>
+    /// Longest time from the command to open until the contact is open, in microseconds; the rest begins only then. In the
+    /// simulated circuit (hardware/circuits, HeartbeatDriverTests) the driver of a line that goes low holds the coil for 0.20 to
+    /// 0.34 s over the tolerances of its parts, and for 0.42 s with capacitors and drain 20 % off; the contact takes up to 20 ms.
+    /// </summary>
+    public const long LongestHoldMicroseconds = 450 * Time.Millisecond;
+
     private long _openedAt;
-    private long _restMicroseconds;
+    private long _restMicroseconds = LongestHoldMicroseconds;
 
     /// <summary>Whether the relay should be closed now.</summary>
     public bool IsClosed;
 
     /// <summary>Changes the length of the rest; it also holds for a rest that is under way.</summary>
-    /// <param name="restMicroseconds">Shortest time between an opening and the next closing, in microseconds.</param>
+    /// <param name="restMicroseconds">Shortest time for which the contact is open, in microseconds.</param>
     public void SetRest(long restMicroseconds)
     {
-        _restMicroseconds = restMicroseconds;
+        _restMicroseconds = LongestHoldMicroseconds + restMicroseconds;
     }
 
     /// <summary>Decides for this bucket.</summary>

@@ -1,36 +1,43 @@
 namespace NanoDustSwitch.Detection;
 
-/// <summary>Remembers when the switch started the vacuum, to count the automatic starts of the last minute.</summary>
+/// <summary>Remembers when the vacuum was started, to count the starts of a time that has just passed.</summary>
 public sealed class StartCounter
 {
-    /// <summary>How many starts it remembers: the most that it can count in a minute.</summary>
-    public const int Most = 30;
-
-    private readonly long[] _times = new long[Most];
+    private readonly long[] _times;
+    private readonly long _period;
     private int _next;
 
-    /// <summary>Automatic starts since the board came up.</summary>
+    /// <summary>Starts since the board came up.</summary>
     public int Total;
 
-    /// <summary>Notes an automatic start.</summary>
+    /// <summary>Initializes a new instance of the <see cref="StartCounter"/> class.</summary>
+    /// <param name="most">How many starts it remembers, and so the most that it can count.</param>
+    /// <param name="period">For how long a start counts, in microseconds.</param>
+    public StartCounter(int most, long period)
+    {
+        _times = new long[most];
+        _period = period;
+    }
+
+    /// <summary>Notes a start.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Add(long now)
     {
         _times[_next] = now;
-        _next = _next + 1 == Most ? 0 : _next + 1;
+        _next = _next + 1 == _times.Length ? 0 : _next + 1;
         Total++;
     }
 
-    /// <summary>Counts the starts of the last minute.</summary>
+    /// <summary>Counts the starts of the time that has just passed.</summary>
     /// <param name="now">Time in microseconds.</param>
-    /// <returns>Number of starts, 0 to <see cref="Most"/>.</returns>
-    public int InLastMinute(long now)
+    /// <returns>Number of starts, 0 to the most that it remembers.</returns>
+    public int Recent(long now)
     {
-        int known = Total < Most ? Total : Most;
+        int known = Total < _times.Length ? Total : _times.Length;
         int count = 0;
         for (int i = 0; i < known; i++)
         {
-            if (now - _times[i] < Time.Minute)
+            if (now - _times[i] < _period)
             {
                 count++;
             }

@@ -20,7 +20,7 @@ public sealed class VacuumControl
     private bool _hasWarned;
 
     /// <summary>The automatic starts: those that the switch made and not a hand.</summary>
-    public readonly StartCounter Starts = new StartCounter();
+    public readonly StartCounter Starts = new StartCounter(CoreSettings.MostStartsAMinute, Time.Minute);
 
     /// <summary>The present state.</summary>
     public VacuumState State;
@@ -219,7 +219,7 @@ public sealed class VacuumControl
         }
         else if (to == VacuumState.RunOn)
         {
-            IsStretched = Starts.InLastMinute(now) >= _settings.StartsAMinute
+            IsStretched = Starts.Recent(now) >= _settings.StartsAMinute
                 && _settings.RunOnMilliseconds < StretchedRunOnMilliseconds;
         }
 

@@ -39,7 +39,7 @@ internal static class AllWords
             new RecordWord(),
             new DetailsWord(core, desk.InUse, board, bucket),
             new EventsWord(log),
-            new ClearWord(controls),
+            new ClearWord(core, controls),
             new FilterWord(hours),
             new VacuumWord(controls, why),
             new HoldWord(controls, why),

@@ -8,8 +8,10 @@ namespace NanoDustSwitch.Firmware;
 /// </summary>
 public sealed class FlashKeeper
 {
-    // The event log is written at most once in ten minutes, to spare the flash.
+    // The event log is written at most once in ten minutes, to spare the flash; at most once a minute when it has something new
+    // about what keeps the vacuum off.
     private const long LogPeriodMicroseconds = 10 * Time.Minute;
+    private const long UrgentPeriodMicroseconds = Time.Minute;
 
     // Run hours and log are written within this time after the vacuum has gone off. The relay then has to stay open for the
     // restart-gap in any case, 0.5 s by default. The write is over by then, so no tool's start has to wait for it.
@@ -22,7 +24,15 @@ public sealed class FlashKeeper
     private readonly SettingsDesk _desk;
     private readonly Journal _journal;
     private readonly SerialConsole _console;
+    private readonly Sounder _sounder;
+
+    // Kept in fields, because on the device every use of a text literal makes a new string, and the loop must not allocate.
+    private readonly string _trouble = Sounder.Trouble;
+    private readonly string _holdAtRisk = "This hold will not outlive a power cut: the flash failed.";
     private long _nextLog;
+    private long _nextUrgentLog;
+    private bool _isRiskSounded;
+    private bool _isRiskTold;
 
     /// <summary>Initializes a new instance of the <see cref="FlashKeeper"/> class.</summary>
     /// <param name="core">Tells whether tool and vacuum are off.</param>
@@ -31,7 +41,8 @@ public sealed class FlashKeeper
     /// <param name="log">The event log.</param>
     /// <param name="desk">The settings.</param>
     /// <param name="journal">Takes the log entry that the filter is due.</param>
-    /// <param name="console">Tells the person whether the settings were saved.</param>
+    /// <param name="console">Tells the person whether the settings were saved, and that a hold is not.</param>
+    /// <param name="sounder">Tells that a hold is not kept.</param>
     public FlashKeeper(
         DetectionCore core,
         BootRecord boot,
@@ -39,7 +50,8 @@ public sealed class FlashKeeper
         EventLog log,
         SettingsDesk desk,
         Journal journal,
-        SerialConsole console)
+        SerialConsole console,
+        Sounder sounder)
     {
         _core = core;
         _boot = boot;
@@ -48,6 +60,7 @@ public sealed class FlashKeeper
         _desk = desk;
         _journal = journal;
         _console = console;
+        _sounder = sounder;
     }
 
     /// <summary>Does one of the writes that are waiting, if this is a good moment for it.</summary>
@@ -57,10 +70,20 @@ public sealed class FlashKeeper
         // The boot record does not wait for the tool to stop. It says whether a person holds the vacuum off, and that must
         // survive a power cut which comes while the tool still runs. The relay is open, so nothing that matters misses the
         // readings.
-        if (_boot.IsWriteWaiting && _core.IsRelayResting)
+        KeepLockouts();
+        if (_boot.IsWriteWaiting && now >= _boot.NextTry && _core.IsRelayResting)
         {
-            _boot.IsWriteWaiting = false;
-            _boot.Write(BootReason.PowerOn);
+            _boot.WriteWaiting(now);
+            return;
+        }
+
+        TellOfRisk(now);
+
+        // A board that restarts again and again does not get to wear out its flash with what that adds to the log.
+        bool mayLog = !_core.Faults[Fault.RestartLoop].IsActive;
+        if (_log.IsUrgent && mayLog && now >= _nextUrgentLog && _core.IsRelayResting)
+        {
+            SaveLog(now);
             return;
         }
 
@@ -68,8 +91,7 @@ public sealed class FlashKeeper
         // They are written just after the vacuum has gone off, or once nobody has worked for ten minutes.
         long off = now - _core.Vacuum.Since;
         bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
-        bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog
-            && !_core.Faults[Fault.RestartLoop].IsActive;
+        bool isLogWaiting = isGoodTime && mayLog && _log.IsDirty && now >= _nextLog;
         bool areHoursWaiting = _hours.IsWriteWaiting || (isGoodTime && _hours.IsWorthWriting);
         if ((!_desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_core.IsQuiet)
         {
@@ -86,9 +108,51 @@ public sealed class FlashKeeper
         }
         else
         {
-            _nextLog = now + LogPeriodMicroseconds;
-            _log.Save();
+            SaveLog(now);
         }
+    }
+
+    // A fault that waits for a person still does after a power cut.
+    private void KeepLockouts()
+    {
+        if ((_core.Faults.Standing | _boot.Lockouts) != 0)
+        {
+            int lockouts = _core.Faults.ToRecall();
+            if (lockouts != _boot.Lockouts)
+            {
+                _boot.Lockouts = lockouts;
+                _boot.RequestWrite();
+            }
+        }
+    }
+
+    private void TellOfRisk(long now)
+    {
+        if (!_boot.IsHoldAtRisk)
+        {
+            _isRiskTold = false;
+            _isRiskSounded = false;
+            return;
+        }
+
+        if (!_isRiskSounded)
+        {
+            _isRiskSounded = true;
+            _sounder.Play(_trouble, now);
+            _journal.Note(LogKind.PartFailed, (int)BoardParts.Flash, 0, 0, now);
+        }
+
+        if (!_isRiskTold)
+        {
+            _isRiskTold = _console.Interject(_holdAtRisk);
+        }
+    }
+
+    private void SaveLog(long now)
+    {
+        _nextLog = now + LogPeriodMicroseconds;
+        _nextUrgentLog = now + UrgentPeriodMicroseconds;
+        _log.Save();
     }
 
     private void SaveSettings(long now)

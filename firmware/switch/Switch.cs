@@ -16,7 +16,9 @@ public sealed class Switch
     private readonly FlashKeeper _flash;
     private readonly BoardPace _pace;
     private readonly Journal _journal;
+    private readonly StayWatch _stay;
     private int _turn;
+    private StepPlace _place = StepPlace.Deciding;
 
     /// <summary>Initializes a new instance of the <see cref="Switch"/> class. This is the boot.</summary>
     /// <param name="board">The board.</param>
@@ -46,16 +48,17 @@ public sealed class Switch
 
         TextOutput output = new TextOutput();
         Sounder sounder = new Sounder(Safe);
-        Why = new WhyText(Core, Settings);
         Recorder recorder = new Recorder(output, board, _reader, Core, Settings);
         _pace = new BoardPace(Core, _reader, recorder);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
+        _stay = new StayWatch(Core, Controls, _journal);
+        Why = new WhyText(Core, Settings, Boot, _stay, Controls);
         WordList words = AllWords.Make(
             board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why);
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
         Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
-        _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, Hours);
-        _flash = new FlashKeeper(Core, Boot, Hours, Log, Desk, _journal, Console);
+        _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, _journal, Hours);
+        _flash = new FlashKeeper(Core, Boot, Hours, Log, Desk, _journal, Console, sounder);
         NoteBoot(store, board.FailedParts);
         _restarter.Recall(Now);
         Console.Greet(Boot.Number);
@@ -128,9 +131,10 @@ public sealed class Switch
             return;
         }
 
+        BucketRead read = BucketRead.Nothing;
         try
         {
-            BucketRead read = _reader.Read();
+            read = _reader.Read();
             long now = _reader.Now;
             if (read != BucketRead.Done)
             {
@@ -149,7 +153,9 @@ public sealed class Switch
             bool isClosed = core.Gate.IsClosed;
             if (isClosed || _heartbeat.IsBeating)
             {
+                _place = StepPlace.Relay;
                 lost = _heartbeat.Update(isClosed, now);
+                _place = StepPlace.Deciding;
                 if (lost > 0)
                 {
                     core.LoseRelay(lost, now);
@@ -163,7 +169,9 @@ public sealed class Switch
 
             if (core.Notices.Count > 0)
             {
+                _place = StepPlace.Journal;
                 _journal.TakeNotices(Console.IsGuiding, now);
+                _place = StepPlace.Deciding;
             }
 
             // While the rest is served no readings are taken. To keep that hole short, it is served only at every second step,
@@ -174,7 +182,7 @@ public sealed class Switch
                 ServeTheRest(_turn, now);
             }
         }
-        catch (Exception)
+        catch (Exception error)
         {
             if (_restarter.IsRestarting)
             {
@@ -183,7 +191,7 @@ public sealed class Switch
             }
 
             // Nobody expected this exception, so no state can be trusted any more. Open the relay and boot afresh.
-            _restarter.Restart(BootReason.Unexpected);
+            _restarter.RestartAfter(error, read == BucketRead.Done ? _place : StepPlace.Reading, _reader.Now);
         }
     }
 
@@ -198,17 +206,21 @@ public sealed class Switch
 
     private void ShowBucket(int lost)
     {
+        _place = StepPlace.Buckets;
         Console.Accept(_bucket, lost, Now);
         if (Readings.NotesSpread)
         {
             Readings.NoteSpread(_bucket);
         }
+
+        _place = StepPlace.Deciding;
     }
 
     private void ServeTheRest(int turn, long now)
     {
         if (turn == 1 || turn == 5)
         {
+            _place = StepPlace.Console;
             Console.Serve(now);
             if (Controls.IsRestartAsked)
             {
@@ -217,24 +229,35 @@ public sealed class Switch
         }
         else if (turn == 3)
         {
+            _place = StepPlace.Panel;
             Panel.Update(now);
         }
         else
         {
+            _place = StepPlace.Flash;
             if (Readings.Update(now))
             {
                 _pace.Judge(Readings.ASecond, now);
             }
 
+            _stay.Update(now);
             Hours.Update(Core.IsVacuumRunning, now);
             _restarter.ForgiveRestarts(now);
             _flash.Update(now);
         }
+
+        _place = StepPlace.Deciding;
     }
 
     private void NoteBoot(SettingsStore store, BoardParts failedParts)
     {
+        failedParts |= Safe.FlashTroubles > 0 ? BoardParts.Flash : BoardParts.None;
         _journal.Note(LogKind.CameUp, (int)Boot.Reason, 0, Boot.Restarts, Now);
+        if (Boot.IsLost)
+        {
+            _journal.Note(LogKind.HoldInDoubt, 0, 0, 0, Now);
+        }
+
         if (store.IsLost)
         {
             Core.Faults.See(Fault.SettingsLost, 0, Now);

@@ -10,7 +10,7 @@ public class ConverterFailsTests : BadCaseTest
     {
         Chip.Break(call);
         Boot();
-        AssertSays("held off: converter fails, ", "why");
+        AssertSays("told off: converter fails, ", "why");
         string events = Answer("events");
         Assert.Contains("the converter's tool line could not be opened", events, StringComparison.Ordinal);
         Assert.Contains("converter fails: ", events, StringComparison.Ordinal);
@@ -20,7 +20,7 @@ public class ConverterFailsTests : BadCaseTest
 
         Chip.Mend();
         Run(12000);
-        AssertSays("off: 0.00 A", "why");
+        AssertSays("told off: 0.00 A", "why");
         AssertFollows();
         AssertBoots(1);
     }
@@ -33,7 +33,7 @@ public class ConverterFailsTests : BadCaseTest
         Chip.Break("ReadValue");
         Run(1000);
         AssertOff();
-        AssertSays("held off: converter fails, ", "why");
+        AssertSays("told off: converter fails, ", "why");
 
         Chip.Mend();
         Tool(0, 12000);

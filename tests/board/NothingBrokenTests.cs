@@ -11,7 +11,7 @@ public class NothingBrokenTests : BadCaseTest
     {
         Boot();
         Assert.Contains("boot 1. Type help.", Chip.Serial.TakeSent(), StringComparison.Ordinal);
-        AssertSays("off: 0.00 A", "why");
+        AssertSays("told off: 0.00 A", "why");
         AssertFollows();
         AssertSays("troubles  0 serial, 0 panel, 0 flash", "status");
         AssertBoots(1);

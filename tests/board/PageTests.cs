@@ -63,11 +63,11 @@ public partial class PageTests : BoardTest
         AssertOnPage(sheet + Chip.Serial.TakeSent());
     }
 
-    // Every sentence that the troubleshooting table begins with "held off" is one that the switch says.
+    // Every sentence that the troubleshooting table begins with "told off" is one that the switch says.
     [TestMethod]
     public void EveryFaultOnThePageHasItsName()
     {
-        string[] names = [.. Enum.GetValues<Fault>().Select(fault => "held off: " + Firmware.FaultText.Name(fault))];
+        string[] names = [.. Enum.GetValues<Fault>().Select(fault => "told off: " + Firmware.FaultText.Name(fault))];
         foreach (Match match in HeldOff().Matches(s_page))
         {
             Assert.Contains(match.Groups["said"].Value, names);
@@ -94,6 +94,6 @@ public partial class PageTests : BoardTest
     [GeneratedRegex(@"\d[\d.:]*\d|\d", RegexOptions.None, 1000)]
     private static partial Regex Figure();
 
-    [GeneratedRegex("`(?<said>held off: [^`]+)`", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("`(?<said>told off: [^`]+)`", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex HeldOff();
 }

@@ -8,13 +8,13 @@ public class PinFailsTests : BadCaseTest
     {
         Chip.Break("OpenPin 25");
         Boot();
-        AssertSays("held off: relay line fails, its pin could not be opened", "why");
+        AssertSays("told off: relay line fails, its pin could not be opened", "why");
         AssertSays("the relay's line could not be opened", "events");
         AssertStaysOff();
         Answer("vacuum on");
         Answer("clear");
         AssertStaysOff();
-        AssertSays("held off: relay line fails", "why");
+        AssertSays("told off: relay line fails", "why");
         AssertBoots(1);
     }
 
@@ -50,7 +50,7 @@ public class PinFailsTests : BadCaseTest
         Chip.ButtonLine = 0;
         Chip.Break("ReadValue 5");
         Run(3000);
-        AssertSays("off: 0.00 A", "why");
+        AssertSays("told off: 0.00 A", "why");
         AssertFollows();
         Assert.DoesNotContain(", 0 panel,", Answer("status"), StringComparison.Ordinal);
     }
@@ -63,7 +63,7 @@ public class PinFailsTests : BadCaseTest
         Tool(Saw, 20000);
         AssertOff();
         AssertBoots(4);
-        AssertSays("held off: restarts in a row, 3 restarts of its own making", "why");
+        AssertSays("told off: restarts in a row, 3 restarts that nobody asked for", "why");
         AssertSays("came up: an unexpected error", "events");
     }
 }

@@ -71,7 +71,7 @@ public sealed class PageTests
     [DataRow("`vacuum-turns 12`", "the console does not know 'vacuum-turns 12'")]
     [DataRow("`calibrate soon`", "the console does not know 'calibrate soon'")]
     [DataRow("`vacuum perhaps`", "the console does not know 'vacuum perhaps'")]
-    [DataRow("`held off: sensor sulks`", "the console does not know 'held off: sensor sulks'")]
+    [DataRow("`told off: sensor sulks`", "the console does not know 'told off: sensor sulks'")]
     [DataRow("`dotnet run --project hardware/sizzling -- --help`", "there is no project hardware/sizzling")]
     [DataRow("```console\n> run-on 8\nrun-on 8 s (saved)\n```", "the shop says:")]
     public void A_mistake_on_a_page_is_named(string text, string wanted)

@@ -39,7 +39,7 @@ public sealed class PipedConsoleTests
         StringAssert.Contains(shown, "on: 1");
         StringAssert.Contains(shown, "on: the tool has stopped, runs on for");
         StringAssert.Contains(shown, "vacuum on: tool at ");
-        StringAssert.Contains(shown, "vacuum off: run-on over");
+        StringAssert.Contains(shown, "vacuum told off: run-on over");
     }
 
     [TestMethod]

@@ -46,7 +46,7 @@ public sealed class StateNamesTests
         {
             TraceCsv.Save(
                 file,
-                [.. Enum.GetValues<VacuumState>().Select(state => new TracePoint(0, 0, 0, 0, 0, 0, state, false, false))]);
+                [.. Enum.GetValues<VacuumState>().Select(state => new TracePoint(0, 0, 0, 0, 0, 0, state, false, false, false))]);
 
             CollectionAssert.AreEqual(s_words, File.ReadLines(file).Skip(1).Select(line => line.Split(',')[6]).ToArray());
         }

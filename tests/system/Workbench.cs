@@ -22,6 +22,9 @@ internal sealed class Workbench
         Forget();
     }
 
+    /// <summary>Gets shop and box as the picture of <c>live</c> takes them.</summary>
+    public LiveShop Live => _live;
+
     /// <summary>Gets the shop.</summary>
     public VirtualShop Shop => _live.Shop;
 
@@ -33,6 +36,9 @@ internal sealed class Workbench
 
     /// <summary>Gets all that was said since the last <see cref="Forget"/>.</summary>
     public string Said => _said.ToString();
+
+    /// <summary>Gets or sets what is done after every step.</summary>
+    public Action OnStep { get; set; } = () => { };
 
     /// <summary>Gets a value indicating whether the vacuum was fed since the last <see cref="Forget"/>.</summary>
     public bool WasFed { get; private set; }
@@ -62,6 +68,7 @@ internal sealed class Workbench
         while (Board.ShopTime < until)
         {
             _live.Rig.Step();
+            OnStep();
             WasFed = WasFed || Shop.IsRelayClosed || Switch.Core.IsRelayClosed;
         }
 

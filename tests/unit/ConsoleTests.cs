@@ -18,8 +18,8 @@ public class ConsoleTests
     }
 
     [TestMethod]
-    [DataRow("why", "off: 0.00 A, starts at 0.60 A")]
-    [DataRow("WHY", "off: 0.00 A, starts at 0.60 A")]
+    [DataRow("why", "told off: 0.00 A, starts at 0.60 A")]
+    [DataRow("WHY", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("", "")]
     [DataRow("run-on", "run-on 5 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake")]
     [DataRow("help save", "save: keep the settings over a power cut")]
@@ -45,14 +45,18 @@ public class ConsoleTests
     [DataRow("clear", "Cleared. A fault that is still there comes back by itself.")]
     [DataRow("vacuum", "Type 'vacuum on', 'vacuum off' or 'vacuum auto'.")]
     [DataRow("vacuum on", "on by hand for 30 min more, then auto")]
-    [DataRow("vacuum off", "off: 0.00 A, starts at 0.60 A")]
-    [DataRow("hold", "held off by hand until 'vacuum auto' or a long press")]
+    [DataRow("vacuum off", "told off: 0.00 A, starts at 0.60 A")]
+    [DataRow("hold", "told off by hand until 'vacuum auto' or a long press")]
     [DataRow("filter", "0.0 h since the filter was looked at; 'filter done' after the next look.")]
     [DataRow("filter done", "The filter's hours count from nought again.")]
     [DataRow("defaults 110", "Type 'defaults', or 'defaults 230' for 230 V mains.")]
     public void ALineIsAnswered(string line, string answer)
     {
-        Assert.AreEqual(answer, new SwitchBench().Answer(line));
+        SwitchBench bench = new SwitchBench();
+
+        // By then the relay may close.
+        bench.Run(400);
+        Assert.AreEqual(answer, bench.Answer(line));
     }
 
     [TestMethod]
@@ -226,9 +230,9 @@ public class ConsoleTests
         bench.Board.BurstsThatThrow = 0;
         bench.Run(100);
         string why = bench.Answer("why");
-        Assert.IsTrue(why.StartsWith("held off: converter fails, "), why);
+        Assert.IsTrue(why.StartsWith("told off: converter fails, "), why);
         Assert.IsTrue(Texts.Has(why, "; ends by itself when that is over\r\n"), why);
-        Assert.IsTrue(Texts.Has(why, "converter fails: unplug and plug in again; if it comes back the board is bad"), why);
+        Assert.IsTrue(Texts.Has(why, "    do: unplug, plug in again, 'clear'; if it comes back the board is bad"), why);
     }
 
     [TestMethod]
@@ -241,7 +245,7 @@ public class ConsoleTests
         string events = bench.Answer("events");
         Assert.AreEqual(
             "boot 1 0:00:00  came up: power on\r\nboot 1 0:00:00  vacuum on: by hand\r\n"
-            + "boot 1 0:00:01  held off by hand\r\nboot 1 0:00:01  hold released",
+            + "boot 1 0:00:01  hold begun\r\nboot 1 0:00:01  hold released",
             events);
     }
 
@@ -265,7 +269,7 @@ public class ConsoleTests
 
         // Any key ends it, and is not the beginning of a line.
         Assert.IsTrue(lines.EndsWith("0.00,0\r\n> "), lines);
-        Assert.AreEqual("off: 0.00 A, starts at 0.60 A", bench.Answer("why"));
+        Assert.AreEqual("told off: 0.00 A, starts at 0.60 A", bench.Answer("why"));
     }
 
     [TestMethod]

@@ -124,8 +124,46 @@ public class DetectionCoreTests
         Assert.IsFalse(bench.Core.IsRelayClosed);
         long lost = bench.Now;
         bench.Run(Tool, 2000);
-        Assert.AreEqual(500000L, bench.ClosedAt - lost);
+        Assert.AreEqual(500000L + RelayGate.LongestHoldMicroseconds, bench.ClosedAt - lost);
         Assert.AreEqual(200, bench.Figures[(int)NoticeKind.RelayLost]);
+    }
+
+    // Ten lost heartbeats in an hour are counted; one more within the hour is a fault that waits for a person. The eleventh comes
+    // so many milliseconds after the first.
+    [TestMethod]
+    [DataRow(60000, true)]
+    [DataRow(3599990, true)]
+    [DataRow(3600000, false)]
+    public void MoreThanTenLostHeartbeatsInAnHourAreAFault(int milliseconds, bool isFault)
+    {
+        CoreBench bench = On();
+        for (int i = 1; i <= 10; i++)
+        {
+            bench.Core.LoseRelay(160 + i, bench.Now);
+            Assert.AreEqual(i, bench.Core.LostHeartbeats.Recent(bench.Now));
+            Assert.IsFalse(bench.IsFaulted(Fault.HeartbeatLost));
+        }
+
+        bench.Core.LoseRelay(175, bench.Now + (milliseconds * Time.Millisecond));
+        Assert.AreEqual(isFault, bench.Core.Faults.HoldsOff);
+        Assert.AreEqual(isFault, bench.Core.Faults[Fault.HeartbeatLost].IsLatched);
+        Assert.AreEqual(isFault ? 175 : 0, bench.Core.Faults[Fault.HeartbeatLost].Figure);
+    }
+
+    // What was counted goes into a recording, so that its replay finds the fault as the board did.
+    [TestMethod]
+    public void TheCountOfLostHeartbeatsIsPartOfTheState()
+    {
+        CoreBench bench = On();
+        for (int i = 0; i < 10; i++)
+        {
+            bench.Core.LoseRelay(160, bench.Now);
+        }
+
+        CoreBench replay = On();
+        replay.Take(bench.Tape());
+        replay.Core.LoseRelay(160, bench.Now);
+        Assert.IsTrue(replay.IsFaulted(Fault.HeartbeatLost));
     }
 
     // The board was busy between the decision and the relay's line: the rest counts from when it can have opened.
@@ -139,7 +177,7 @@ public class DetectionCoreTests
         bench.Do(VacuumEvent.HandOn);
         long from = bench.Now;
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 2000));
-        Assert.AreEqual(500000L, bench.ClosedAt - from);
+        Assert.AreEqual(500000L + RelayGate.LongestHoldMicroseconds, bench.ClosedAt - from);
     }
 
     [TestMethod]
@@ -224,9 +262,9 @@ public class DetectionCoreTests
     {
         ConverterScale converter = new ConverterScale(ToolLine.FullScale, ToolLine.MicrovoltsACount, 850, 1750);
         DetectionCore core = new DetectionCore(converter, CoreBench.Settings(), 5 * Time.Second);
-        core.Handle(VacuumEvent.HandOn, 5400000);
+        core.Handle(VacuumEvent.HandOn, 5900000);
         Assert.IsFalse(core.IsRelayClosed);
-        core.Handle(VacuumEvent.HandOn, 5500000);
+        core.Handle(VacuumEvent.HandOn, 5950000);
         Assert.IsTrue(core.IsRelayClosed);
     }
 
@@ -239,7 +277,7 @@ public class DetectionCoreTests
         Assert.IsFalse(bench.Core.IsRelayClosed);
         bench.Do(VacuumEvent.HandOn);
         Assert.IsTrue(bench.RunUntilRelay(true, Idle, 3000));
-        Assert.AreEqual(2000000L, bench.ClosedAt - bench.OpenedAt);
+        Assert.AreEqual(2000000L + RelayGate.LongestHoldMicroseconds, bench.ClosedAt - bench.OpenedAt);
     }
 
     [TestMethod]
@@ -298,7 +336,7 @@ public class DetectionCoreTests
     public void ATinyToolStartsTheVacuumWithoutAWaitForASurge()
     {
         CoreBench bench = new CoreBench(CoreBench.Settings(CoreSettings.AfterSurge, startAt: 60, stopBelow: 35, noise: 80));
-        bench.Run(Idle, 300);
+        bench.Run(Idle, 800);
         bench.Run(90, 700);
         Assert.IsTrue(bench.Core.IsToolRunning);
         Assert.AreEqual("on", Words.Of(bench.Core.Vacuum.State));

@@ -13,6 +13,8 @@ public class LampTests
     [DataRow(3, 9, 9)]
     [DataRow(4, 29, 1)]
     [DataRow(5, 2, 2)]
+    [DataRow(6, 15, 15)]
+    [DataRow(7, 21, 6)]
     public void APatternIsShown(int pattern, int tenths, int flashes)
     {
         FakeBoard board = new FakeBoard();

@@ -67,7 +67,7 @@ public class RegressionTests
         bench.Run(500);
         bench.Board.Type("\u001b[A");
         bench.Run(200);
-        Assert.AreEqual("off: 0.00 A, starts at 0.60 A", bench.Answer("why"));
+        Assert.AreEqual("told off: 0.00 A, starts at 0.60 A", bench.Answer("why"));
     }
 
     [TestMethod]

@@ -5,10 +5,12 @@ namespace NanoDustSwitch.UnitTests;
 [TestClass]
 public class RelayGateTests
 {
+    private const long Hold = RelayGate.LongestHoldMicroseconds;
+
     [TestMethod]
     public void TheFirstClosingWaitsForTheRest()
     {
-        CheckClosing(Rested(), 500000);
+        CheckClosing(Rested(), 500000 + Hold);
     }
 
     // The relay opens because nobody wants it any more, or is lost though it is still wanted; the rest counts from there and not
@@ -30,7 +32,7 @@ public class RelayGateTests
 
         Assert.IsFalse(gate.IsClosed);
         gate.Update(isLost, false, 2400000);
-        CheckClosing(gate, 2500000);
+        CheckClosing(gate, 2500000 + Hold);
     }
 
     [TestMethod]
@@ -49,7 +51,7 @@ public class RelayGateTests
         RelayGate gate = Closed(1000000);
         gate.Update(false, false, 2000000);
         gate.SetRest(3000000);
-        CheckClosing(gate, 5000000);
+        CheckClosing(gate, 5000000 + Hold);
     }
 
     // The board decided, was busy for 0.3 s, and only then told the relay.
@@ -59,12 +61,12 @@ public class RelayGateTests
         RelayGate gate = Closed(1000000);
         gate.Update(false, false, 2000000);
         gate.NoteGap(2000000, 2300000);
-        CheckClosing(gate, 2800000);
+        CheckClosing(gate, 2800000 + Hold);
 
         // One that has reached the relay goes on through a gap.
         gate.Update(false, false, 4000000);
         gate.NoteGap(4002500, 4300000);
-        CheckClosing(gate, 4500000);
+        CheckClosing(gate, 4500000 + Hold);
     }
 
     private static RelayGate Rested()

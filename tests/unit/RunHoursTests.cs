@@ -35,11 +35,11 @@ public class RunHoursTests
     }
 
     [TestMethod]
-    public void AQuarterOfAnHourIsWorthAWrite()
+    public void ThreeMinutesAreWorthAWrite()
     {
         RunHours hours = New(new FakeBoard());
         long now = 0;
-        Run(hours, true, 899, ref now);
+        Run(hours, true, 179, ref now);
         Assert.IsFalse(hours.IsWorthWriting);
         Run(hours, true, 2, ref now);
         Assert.IsTrue(hours.IsWorthWriting);
@@ -49,12 +49,12 @@ public class RunHoursTests
 
     // Else every bucket would try again.
     [TestMethod]
-    public void AFailedWriteWaitsForTheNextQuarterOfAnHour()
+    public void AFailedWriteWaitsForTheNextThreeMinutes()
     {
         FakeBoard board = new FakeBoard();
         RunHours hours = New(board);
         long now = 0;
-        Run(hours, true, 901, ref now);
+        Run(hours, true, 181, ref now);
         board.SlotsThrow = true;
         Assert.IsFalse(hours.Save());
         Assert.IsFalse(hours.IsWorthWriting);

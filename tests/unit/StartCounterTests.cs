@@ -7,6 +7,8 @@ public class StartCounterTests
 {
     private const long Second = Time.Second;
 
+    private const int Most = 30;
+
     // So many starts, so many seconds apart, the first after one such pause; what counts at a second.
     [TestMethod]
     [DataRow(0, 1, 5, 0)]
@@ -14,17 +16,17 @@ public class StartCounterTests
     [DataRow(1, 10, 70, 0)]
 
     // More starts than it has places for count as the most, and old ones do not hide new ones.
-    [DataRow(50, 1, 51, StartCounter.Most)]
+    [DataRow(50, 1, 51, Most)]
     [DataRow(40, 20, 801, 3)]
-    public void AStartCountsForAMinute(int starts, int apart, int second, int counted)
+    public void AStartCountsForItsTime(int starts, int apart, int second, int counted)
     {
-        StartCounter counter = new StartCounter();
+        StartCounter counter = new StartCounter(Most, Time.Minute);
         for (int i = 1; i <= starts; i++)
         {
             counter.Add(i * apart * Second);
         }
 
-        Assert.AreEqual(counted, counter.InLastMinute(second * Second));
+        Assert.AreEqual(counted, counter.Recent(second * Second));
         Assert.AreEqual(starts, counter.Total);
     }
 }

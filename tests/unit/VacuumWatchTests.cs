@@ -93,6 +93,36 @@ public class VacuumWatchTests
         Assert.IsFalse(bench.Faults.HoldsOff);
     }
 
+    // That it runs with the relay told to open is told until it is seen that it does not: no clear ends it, no gap in the answers,
+    // no single answer without current.
+    [TestMethod]
+    public void AVacuumThatRunsOnDoesSoUntilItIsSeenToStop()
+    {
+        VacuumBench bench = new VacuumBench();
+        bench.Run(On, 1950);
+        Assert.IsFalse(bench.Faults.IsVacuumStuck);
+        bench.Run(On, 50);
+        Assert.IsTrue(bench.Faults.IsVacuumStuck);
+        bench.Faults.Clear(bench.Now);
+        Assert.IsTrue(bench.Faults.IsVacuumStuck);
+        Assert.IsTrue(bench.Faults[Fault.VacuumStays].IsLatched);
+        bench.Run(Unknown, 3000);
+        bench.Run(Off, 450);
+        bench.Run(Unknown, 50);
+        bench.Run(On, 50);
+        bench.Run(Off, 450);
+        Assert.IsTrue(bench.Faults.IsVacuumStuck);
+        bench.Run(Off, 50);
+        Assert.IsFalse(bench.Faults.IsVacuumStuck);
+        Assert.IsTrue(bench.Faults[Fault.VacuumStays].IsLatched);
+
+        // Known as it is by now, it is told half a second after the current is back.
+        bench.Run(On, 450);
+        Assert.IsFalse(bench.Faults.IsVacuumStuck);
+        bench.Run(On, 50);
+        Assert.IsTrue(bench.Faults.IsVacuumStuck);
+    }
+
     // A converter's drop-out makes a current of a single answer.
     [TestMethod]
     public void SingleAnswersAreNoVacuum()

@@ -32,6 +32,11 @@ internal sealed class BoardConsole : IDisposable
 
     private BoardConsole(BoardPort port) => _port = port;
 
+    /// <summary>
+    /// Gets a value indicating whether the board has said that its vacuum runs and cannot be switched off there.
+    /// </summary>
+    public bool IsVacuumStuck { get; private set; }
+
     /// <summary>Gets the port's name.</summary>
     public string Name => _port.Name;
 
@@ -247,7 +252,15 @@ internal sealed class BoardConsole : IDisposable
         }
 
         _pending.Remove(0, end + 1);
-        return text[..end].TrimEnd('\r');
+        string line = text[..end].TrimEnd('\r');
+        if (!line.EndsWith(WhyText.VacuumRuns, StringComparison.Ordinal))
+        {
+            return line;
+        }
+
+        // The board says this before any answer, and whenever it comes up.
+        IsVacuumStuck = true;
+        return TakeLine();
     }
 
     private bool IsAtPrompt()

@@ -28,6 +28,11 @@ internal sealed class BoardSettings(BoardConsole console)
             SettingsFile.TakeLine($"The board at {console.Name}", line.Split(SavedMark)[0].Trim(), values, seen);
         }
 
+        if (console.IsVacuumStuck)
+        {
+            throw new UserException($"The board at {console.Name} says: {WhyText.VacuumRuns}");
+        }
+
         return seen.Count == SettingsTable.Count
             ? (values, unsaved)
             : throw new UserException(
@@ -47,8 +52,8 @@ internal sealed class BoardSettings(BoardConsole console)
         SettingValues wanted = SettingsOnPc.Checked(draft, gate, consequence: "; nothing was sent");
         IReadOnlyList<SettingId> steps = SettingsOnPc.Order(now, wanted, gate, Differences(now, wanted));
         string why = Why();
-        bool isHeld = why.StartsWith("held off", StringComparison.Ordinal);
-        if (!isHeld && !why.StartsWith("off:", StringComparison.Ordinal))
+        bool isHeld = Begins(why, "held off", "told off by hand");
+        if (!isHeld && !Begins(why, "off:", "told off:"))
         {
             throw new UserException($"Not while a tool or the vacuum runs; the board at {console.Name} says '{why}'.");
         }
@@ -122,6 +127,9 @@ internal sealed class BoardSettings(BoardConsole console)
             ? new SettingsGate(fullScale, microvolts)
             : throw new UserException($"The board at {console.Name} does not say what its converter is; nothing was sent.");
     }
+
+    private static bool Begins(string why, params string[] words) =>
+        words.Any(word => why.StartsWith(word, StringComparison.Ordinal));
 
     private string Why() => Send("why");
 

@@ -20,6 +20,11 @@ internal static class RecordSession
     {
         using EndSignals signals = new();
         using BoardConsole console = BoardConsole.Connect(port);
+        if (console.IsVacuumStuck)
+        {
+            Console.Error.WriteLine(WhyText.VacuumRuns);
+        }
+
         console.Begin("record");
         string header = console.ReadLine(s_silence) ?? "";
         if (!header.StartsWith($"record {Recorder.Version} ", StringComparison.Ordinal))

@@ -12,7 +12,8 @@ namespace NanoDustSwitch.Inspector.Port;
 /// <param name="StartAt">The level at which the tool counts as started, in A.</param>
 /// <param name="StopBelow">The level below which it counts as stopped, in A.</param>
 /// <param name="IsToolRunning">Whether the tool runs.</param>
-/// <param name="IsVacuumOn">Whether the relay is closed.</param>
+/// <param name="IsVacuumOn">Whether the relay is closed, or the vacuum runs although it was told to open.</param>
+/// <param name="IsStuck">Whether the vacuum runs with its relay told to open.</param>
 /// <param name="State">The state.</param>
 /// <param name="Left">Seconds until the state ends by itself; 0 where it does not.</param>
 /// <param name="Faults">The faults that stand.</param>
@@ -27,6 +28,7 @@ internal sealed record WatchLine(
     double StopBelow,
     bool IsToolRunning,
     bool IsVacuumOn,
+    bool IsStuck,
     VacuumState State,
     double Left,
     IReadOnlyList<Fault> Faults,
@@ -47,7 +49,8 @@ internal sealed record WatchLine(
             return null;
         }
 
-        int state = Array.FindIndex(Enum.GetValues<VacuumState>(), one => StateText.Name(one) == cells[7]);
+        bool isStuck = cells[7] == StateText.Stuck;
+        int state = isStuck ? (int)VacuumState.Fault : Array.FindIndex(Enum.GetValues<VacuumState>(), one => StateText.Name(one) == cells[7]);
         double[] numbers = new double[s_columns];
         for (int i = 0; i < s_columns; i++)
         {
@@ -66,7 +69,8 @@ internal sealed record WatchLine(
                 numbers[3],
                 numbers[4],
                 cells[5] == "1",
-                cells[6] == "1",
+                cells[6] == "1" || isStuck,
+                isStuck,
                 Enum.GetValues<VacuumState>()[state],
                 numbers[8],
                 Standing((int)(long)numbers[9]),
@@ -75,20 +79,26 @@ internal sealed record WatchLine(
                 (int)(long)numbers[12]);
     }
 
-    /// <summary>Says in a sentence why the vacuum is on or off.</summary>
+    /// <summary>Gets the word for how the board stands.</summary>
+    public string StateName => IsStuck ? StateText.Stuck : StateText.Name(State);
+
+    /// <summary>
+    /// Says in a sentence why the vacuum is on, or why it was told off: the line does not say whether it really is.
+    /// </summary>
     /// <returns>The sentence.</returns>
     public string Why() => State switch
     {
+        _ when IsStuck => WhyText.VacuumRuns,
         VacuumState.On or VacuumState.RunOn or VacuumState.ByHand when !IsVacuumOn =>
-            "off for a moment: the relay rests before it closes again",
-        VacuumState.Idle => $"off: {Swing:0.00} A, starts at {StartAt:0.00} A",
-        VacuumState.Starting => $"off: {Swing:0.00} A seen, starts within {Left:0.0} s",
+            "told off for a moment: the relay rests before it closes again",
+        VacuumState.Idle => $"told off: {Swing:0.00} A, starts at {StartAt:0.00} A",
+        VacuumState.Starting => $"told off: {Swing:0.00} A seen, starts within {Left:0.0} s",
         VacuumState.On => $"on: {Swing:0.00} A, stops below {StopBelow:0.00} A and the run-on",
         VacuumState.RunOn => $"on: the tool has stopped, runs on for {Left:0.0} s",
         VacuumState.ByHand => $"on by hand for {Math.Ceiling(Left / 60):0} min more, then auto",
-        VacuumState.UntilStop => "off until the tool has stopped",
-        VacuumState.Held => "held off by hand until 'vacuum auto' or a long press",
-        _ => "held off by the fault below",
+        VacuumState.UntilStop => "told off until the tool has stopped",
+        VacuumState.Held => "told off by hand until 'vacuum auto' or a long press",
+        _ => "told off by the fault below",
     };
 
     /// <summary>Says what is wrong, and what to do about the first of it.</summary>

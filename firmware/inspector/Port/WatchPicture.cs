@@ -68,7 +68,7 @@ internal sealed class WatchPicture(string name, Glyphs glyphs)
     {
         yield return Looks.Heading($"the board at {name}, up {FirmwareText.Of(output => output.Clock((long)line.Seconds))}");
         yield return trouble is null
-            ? Line("state", StateText.Name(line.State), StateLooks.Look(line.State))
+            ? Line("state", line.StateName, line.IsStuck ? Looks.Wrong : StateLooks.Look(line.State))
             : Line("state", "no board: this is how it stood at last", Looks.Wrong);
         foreach (IRenderable row in trouble is null
             ? Lines("why", line.Why(), WhyRows, width, Looks.Usual)
@@ -78,11 +78,11 @@ internal sealed class WatchPicture(string name, Glyphs glyphs)
         }
 
         yield return Line(
-            "tool", line.IsToolRunning ? "running  " : "off      ", line.IsToolRunning ? Looks.Running : Looks.Quiet)
+            "tool", line.IsToolRunning ? "running  " : "stopped  ", line.IsToolRunning ? Looks.Running : Looks.Quiet)
             .Append($"{line.Amperes,6:0.00} A rms");
         yield return Line(
             "vacuum",
-            line.IsVacuumOn ? $"{glyphs.Lit} on     " : $"{glyphs.Dark} off    ",
+            line.IsVacuumOn ? $"{glyphs.Lit} on       " : $"{glyphs.Dark} told off ",
             line.IsVacuumOn ? Looks.Running : Looks.Quiet)
             .Append($"{line.Hours,6:0.00} h run in all, {line.Starts:#,0} starts");
         Style look = line.Faults.Count > 0 ? Looks.Wrong : Looks.Quiet;

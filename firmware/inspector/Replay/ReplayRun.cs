@@ -152,7 +152,8 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         core.StopMilliamperes / 1000.0,
         core.Vacuum.State,
         core.IsRelayClosed,
-        core.IsRelayClosed);
+        core.IsRelayClosed,
+        core.Faults.IsVacuumStuck);
 
     private void Look(double now, DetectionCore core)
     {

@@ -13,11 +13,17 @@ internal sealed class BoardCosts
     /// <summary>Gets the time of a conversion in µs. The plan's middle; it plans with 40 to 150.</summary>
     public double ConversionMicroseconds { get; init; } = 100;
 
-    /// <summary>Gets the instructions of a reading, the board's adapter included and the conversion apart. Cost meter.</summary>
-    public int ReadingInstructions { get; init; } = 38;
+    /// <summary>
+    /// Gets the work of a reading, the board and its libraries with it and the conversion apart, in the time of mean instructions.
+    /// Cost meter.
+    /// </summary>
+    public int ReadingInstructions { get; init; } = 145;
 
-    /// <summary>Gets the instructions of closing a bucket: filling it, the core, the heartbeat. Cost meter, mean.</summary>
-    public int ClosingInstructions { get; init; } = 570;
+    /// <summary>Gets the work of a burst of readings beside them. Cost meter.</summary>
+    public int BurstInstructions { get; init; } = 50;
+
+    /// <summary>Gets the work of closing a bucket: filling it, the core, the heartbeat. Cost meter, mean.</summary>
+    public int ClosingInstructions { get; init; } = 670;
 
     /// <summary>Gets the instructions of what a step serves with nobody typing: lamp, console, flash. Cost meter, mean.</summary>
     public int IdleInstructions { get; init; } = 75;
@@ -31,11 +37,14 @@ internal sealed class BoardCosts
     /// <summary>Gets the longest stall of a flash write in ms.</summary>
     public double MostFlashMilliseconds { get; init; } = 300;
 
-    /// <summary>Gets the shortest stall of a garbage collection in ms. Assumed, no source; the driver bridges 150 ms.</summary>
+    /// <summary>
+    /// Gets the shortest stall of a garbage collection in ms. Assumed, no source; the driver bridges 150 ms, so the longer ones
+    /// lose the relay.
+    /// </summary>
     public double LeastCollectionMilliseconds { get; init; } = 20;
 
     /// <summary>Gets the longest stall of a garbage collection in ms.</summary>
-    public double MostCollectionMilliseconds { get; init; } = 100;
+    public double MostCollectionMilliseconds { get; init; } = 400;
 
     /// <summary>
     /// Gets the chance that a typed line brings a garbage collection about. Only words allocate, so nothing else does.

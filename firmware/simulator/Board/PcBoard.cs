@@ -44,6 +44,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     /// <summary>Gets a value indicating whether the board has its power.</summary>
     public bool IsPowered => line.IsPowered;
 
+    /// <summary>Gets the time of the shop at which the last garbage collection ended; 0 for none.</summary>
+    public long CollectedAt { get; private set; }
+
     /// <inheritdoc/>
     public long Now => ShopTime - _bootedAt;
 
@@ -82,6 +85,14 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
         Work(time?.Idle ?? 0);
     }
 
+    /// <summary>The board is busy with something else than the firmware.</summary>
+    /// <param name="microseconds">How long.</param>
+    public void Stall(long microseconds)
+    {
+        Pass(microseconds);
+        clock.SkipTo(ShopTime);
+    }
+
     /// <inheritdoc/>
     public int ReadBurst(int[] readings, int from, long until)
     {
@@ -89,10 +100,15 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
         int count = from;
         if (time is not null)
         {
-            while (ShopTime < end && count < readings.Length)
+            // Two by two, as the real board reads.
+            ShopTime += time.Burst;
+            while (ShopTime < end && count < readings.Length - 1)
             {
-                readings[count++] = line.Read(ShopTime);
-                ShopTime += time.Reading;
+                for (int i = 0; i < 2; i++)
+                {
+                    readings[count++] = line.Read(ShopTime);
+                    ShopTime += time.Reading;
+                }
             }
 
             _isClosing = true;
@@ -138,7 +154,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
         if (time is not null && count > 0)
         {
             bool isLine = buffer.AsSpan(0, count).Contains(EndOfLine);
-            Work(time.Bytes(count) + (isLine ? time.Collection() : 0));
+            long collection = isLine ? time.Collection() : 0;
+            Work(time.Bytes(count) + collection);
+            CollectedAt = collection > 0 ? ShopTime : CollectedAt;
         }
 
         return count;

@@ -165,7 +165,7 @@ internal sealed class DayRun
                 _storyteller.Reset(now, "comes up");
             }
 
-            Judge.Look(now, Rig.Switch.Core);
+            Judge.Look(now, Rig.Switch.Core, Rig.Board.CollectedAt);
             _storyteller.Look(now, Rig.Switch.Core, Rig.Switch.Settings);
         }
 
@@ -184,6 +184,7 @@ internal sealed class DayRun
             core.StopMilliamperes / 1000.0,
             Rig.IsDark ? VacuumState.Idle : core.Vacuum.State,
             !Rig.IsDark && core.IsRelayClosed,
-            _shop.IsRelayClosed));
+            _shop.IsRelayClosed,
+            !Rig.IsDark && core.Faults.IsVacuumStuck));
     }
 }

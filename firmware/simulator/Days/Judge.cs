@@ -12,7 +12,8 @@ namespace NanoDustSwitch.Simulator.Days;
 /// and may see a fall by chance in one look: that counts too. With a start-at within the stored noise of a cycle half a second
 /// more, for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The
 /// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum and
-/// a quarter of the noise, is no false start.
+/// a quarter of the noise, is no false start. A vacuum that goes off while the tool runs and does not come back counts as missed, a
+/// relay that rests too short as false.
 /// </remarks>
 /// <param name="shop">The shop.</param>
 /// <param name="person">The person at work in it.</param>
@@ -30,7 +31,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
 
     private readonly double _startAt = settings[SettingId.StartAt] / 1000.0;
     private readonly int _startDelay = settings[SettingId.StartDelay];
-    private readonly long _restartGap = settings[SettingId.RestartGap] * 1000L;
+    private readonly RelayJudge _relay = new(shop, settings);
     private readonly double _cycle = 1e6 / shop.Mains.Hertz;
     private readonly long _patience =
         settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolLevels.StartPercent ? SlowLaneTime : 0;
@@ -47,6 +48,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
     private long _upSince;
     private bool _wasCommanded;
     private long _doubtedAt;
+    private long _collectedAt;
 
     /// <summary>Gets the starts that were asked for by a current and made.</summary>
     public int Starts { get; private set; }
@@ -65,8 +67,10 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
     /// <summary>Looks at the shop and the switch after a step.</summary>
     /// <param name="now">Shop time in microseconds.</param>
     /// <param name="core">The core.</param>
-    public void Look(long now, DetectionCore core)
+    /// <param name="collectedAt">End of the board's last garbage collection, in shop time.</param>
+    public void Look(long now, DetectionCore core, long collectedAt)
     {
+        _collectedAt = collectedAt;
         double rms = shop.ToolLine.Rms;
         double swing = shop.ToolLine.PeakToPeak;
         double added = shop.Sensor.HumAmperes + (NoiseShare * shop.Sensor.NoiseAmperes);
@@ -77,6 +81,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
 
         LookAtCommand(now, core);
         LookAtCurrent(now, rms, swing, core);
+        LookAtRelay(now);
         _history.Add(now, swing);
     }
 
@@ -101,7 +106,10 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         {
             _commandedAt = now;
             bool isOwnDoing = core.Vacuum.State != VacuumState.ByHand;
-            if (isOwnDoing && now - _lastAbove > 5 * _cycle)
+
+            // A relay that was lost in a run-on goes on with it.
+            bool isBack = core.Vacuum.State == VacuumState.RunOn && now - _openedAt <= _relay.Rest + SlowLaneTime;
+            if (isOwnDoing && !isBack && now - _lastAbove > 5 * _cycle)
             {
                 // The switch may be faster than the rms of a cycle is.
                 _doubtedAt = now;
@@ -122,6 +130,21 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
             False++;
             Tell(now, $"FALSE start: the true current was {shop.ToolLine.Rms:0.00} A");
             _doubtedAt = 0;
+        }
+    }
+
+    private void LookAtRelay(long now)
+    {
+        if (_relay.LookAtCoil(now) is { } soon)
+        {
+            False++;
+            Tell(now, $"FALSE: {soon}");
+        }
+
+        if (_relay.LookForReturn(now, _isIn && _isServed && !_wasExcused && !_wasCommanded) is { } gone)
+        {
+            Missed++;
+            Tell(now, $"MISSED: {gone}");
         }
     }
 
@@ -198,8 +221,11 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
 
         // What opened before the tool could be seen rests first.
         bool rests = _openedAt <= _onset + (2 * _cycle);
-        double latest = Math.Max(_delayEnd, rests ? _openedAt + _restartGap : 0) + (2 * _cycle)
+        double latest = Math.Max(_delayEnd, rests ? _openedAt + _relay.Rest : 0) + (2 * _cycle)
             + (_startDelay == CoreSettings.AfterSurge ? SurgeLook : 0) + _patience;
+
+        // To a board that collected its garbage the tool began at the end of that.
+        latest += Math.Max(0, _collectedAt - _onset);
         if (now < Math.Max(longest + _patience, latest + _cycle))
         {
             return;

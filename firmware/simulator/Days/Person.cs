@@ -82,6 +82,9 @@ internal sealed class Person
     /// <param name="until">Shop time in microseconds at which it is let go.</param>
     public void PressUntil(long until) => _buttonUntil = until;
 
+    /// <summary>Leaves: what was still to be done is not done.</summary>
+    public void Leave() => _next = _steps.Length;
+
     /// <summary>Closes a circuit's breaker again.</summary>
     /// <param name="circuit">Name of the circuit.</param>
     /// <param name="now">Shop time in microseconds.</param>

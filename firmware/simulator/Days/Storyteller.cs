@@ -9,6 +9,7 @@ internal sealed class Storyteller(List<Entry> timeline)
 {
     private VacuumState _state;
     private bool _wasRunning;
+    private bool _wasStuck;
     private long _startingSince;
     private int _active;
 
@@ -24,6 +25,12 @@ internal sealed class Storyteller(List<Entry> timeline)
     /// <param name="settings">Its settings.</param>
     public void Look(long now, DetectionCore core, SettingValues settings)
     {
+        if (core.Faults.IsVacuumStuck != _wasStuck)
+        {
+            _wasStuck = core.Faults.IsVacuumStuck;
+            Tell(now, $"{StateText.Of(core)}: {(_wasStuck ? WhyText.VacuumRuns : "the vacuum's current has gone")}");
+        }
+
         if (core.IsToolRunning != _wasRunning)
         {
             _wasRunning = core.IsToolRunning;
@@ -51,6 +58,7 @@ internal sealed class Storyteller(List<Entry> timeline)
     {
         _state = VacuumState.Idle;
         _wasRunning = false;
+        _wasStuck = false;
         _active = 0;
         Tell(now, text);
     }
@@ -65,13 +73,13 @@ internal sealed class Storyteller(List<Entry> timeline)
         (_, VacuumState.RunOn) => core.Vacuum.IsStretched
             ? "stretched to 60 s, too many starts in a minute"
             : $"the vacuum runs for {settings[SettingId.RunOn] / 1000.0:0.#} s more",
-        (VacuumState.RunOn, VacuumState.Idle) => "vacuum off, the run-on is over",
+        (VacuumState.RunOn, VacuumState.Idle) => "vacuum told off, the run-on is over",
         (VacuumState.Starting, VacuumState.Idle) => "vacuum not started, the current was gone before the start delay was over",
         (_, VacuumState.ByHand) => "vacuum on",
-        (_, VacuumState.UntilStop) => "vacuum off until the tool has stopped",
-        (_, VacuumState.Held) => "vacuum off until 'vacuum auto' or a long press",
+        (_, VacuumState.UntilStop) => "vacuum told off until the tool has stopped",
+        (_, VacuumState.Held) => "vacuum told off until 'vacuum auto' or a long press",
         (VacuumState.Held, _) => "hold released",
-        (_, VacuumState.Fault) => "vacuum off until the fault has ended",
+        (_, VacuumState.Fault) => "vacuum told off until the fault has ended",
         _ => null,
     };
 

@@ -24,7 +24,7 @@ internal static class TraceCsv
             {
                 writer.WriteLine(
                     $"{point.Seconds:0.00},{point.ToolAmperes:0.000},{point.VacuumAmperes:0.000},{point.SwingAmperes:0.000},"
-                    + $"{point.StartAmperes:0.000},{point.StopAmperes:0.000},{StateText.Name(point.State)},"
+                    + $"{point.StartAmperes:0.000},{point.StopAmperes:0.000},{point.StateName},"
                     + $"{(point.IsCommanded ? 1 : 0)},{(point.IsClosed ? 1 : 0)}");
             }
         }

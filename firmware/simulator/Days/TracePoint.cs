@@ -1,4 +1,5 @@
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.Simulator.Days;
 
@@ -12,6 +13,7 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <param name="State">Its state.</param>
 /// <param name="IsCommanded">Whether it commands the relay closed.</param>
 /// <param name="IsClosed">Whether the relay's contact is closed.</param>
+/// <param name="IsStuck">Whether it says that the vacuum runs with its relay told to open.</param>
 internal readonly record struct TracePoint(
     double Seconds,
     double ToolAmperes,
@@ -21,4 +23,9 @@ internal readonly record struct TracePoint(
     double StopAmperes,
     VacuumState State,
     bool IsCommanded,
-    bool IsClosed);
+    bool IsClosed,
+    bool IsStuck)
+{
+    /// <summary>Gets the word for how the switch stands.</summary>
+    public string StateName => IsStuck ? StateText.Stuck : StateText.Name(State);
+}

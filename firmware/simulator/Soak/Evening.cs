@@ -20,12 +20,14 @@ internal sealed class Evening
     private const double ShareAt230 = 2.0 / 3;
 
     private readonly Random _random;
+    private readonly Random _typist;
     private readonly List<DayStep> _steps = [];
     private readonly bool _is230;
 
     private Evening(long seed)
     {
         _random = new Random(unchecked((int)seed));
+        _typist = new Random(unchecked((int)~seed));
         double volts = Pick(100.0, 120, 127, 220, 230, 240);
         _is230 = volts > 200;
         Day = new Day
@@ -135,6 +137,12 @@ internal sealed class Evening
         }
 
         Add(stop, DayAct.Stop, name);
+        if (stop > at + 4 && _typist.Next(5) == 0)
+        {
+            // What is typed makes the board collect its garbage, with the vacuum on.
+            Add(at + 3 + (_typist.NextDouble() * (stop - at - 3)), DayAct.Type, text: "why");
+        }
+
         string other = Tool();
         if (other != name && _random.Next(6) == 0)
         {

@@ -40,6 +40,10 @@ public sealed class BucketReader
     /// <summary>Whether a sensor is fitted to the vacuum's own line.</summary>
     public bool ReadsVacuumLine;
 
+    /// <summary>Whether a bucket is closed at its end at once, to spare a very slow board a burst. The hole then stays where it
+    /// is.</summary>
+    public bool ClosesAtOnce;
+
     /// <summary>Gets a copy of each single reading; null while nobody wants the readings themselves.</summary>
     public ReadingTape Tape;
 
@@ -112,20 +116,9 @@ public sealed class BucketReader
         if (now < end + length)
         {
             _nextEnd = end + length;
-            int place = _place + Stride;
-            _place = place >= Places ? place - Places : place;
-            try
+            if (!ClosesAtOnce)
             {
-                _ahead = board.ReadBurst(next, 0, end + (_place * PlaceMicroseconds));
-            }
-            catch (Exception)
-            {
-                _ahead = Failed(next, 0);
-            }
-
-            if (_ahead < 0 || _ahead > Most)
-            {
-                _ahead = 0;
+                ReadAhead(next, end);
             }
         }
         else
@@ -148,6 +141,23 @@ public sealed class BucketReader
 
         _filler.Fill(readings, count, end, Bucket);
         return BucketRead.Done;
+    }
+
+    private void ReadAhead(int[] readings, long end)
+    {
+        int place = _place + Stride;
+        _place = place >= Places ? place - Places : place;
+        int ahead;
+        try
+        {
+            ahead = _board.ReadBurst(readings, 0, end + (_place * PlaceMicroseconds));
+        }
+        catch (Exception)
+        {
+            ahead = Failed(readings, 0);
+        }
+
+        _ahead = ahead < 0 || ahead > Most ? 0 : ahead;
     }
 
     // When the converter throws, that counts as one failed read. The fault monitor decides how many of them are a fault.

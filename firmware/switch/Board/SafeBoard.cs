@@ -9,6 +9,7 @@ namespace NanoDustSwitch.Firmware;
 public sealed class SafeBoard
 {
     private readonly IBoard _board;
+    private readonly byte[] _readBack = new byte[Slots.Size];
 
     /// <summary>Number of exceptions of the serial line since the boot.</summary>
     public int SerialTroubles;
@@ -16,7 +17,7 @@ public sealed class SafeBoard
     /// <summary>Number of exceptions of lamp, sounder and button since the boot.</summary>
     public int PanelTroubles;
 
-    /// <summary>Number of exceptions of the flash since the boot.</summary>
+    /// <summary>Number of exceptions of the flash since the boot, and of writes that were not found there afterwards.</summary>
     public int FlashTroubles;
 
     /// <summary>Whether the last look at the button failed.</summary>
@@ -125,7 +126,7 @@ public sealed class SafeBoard
         }
     }
 
-    /// <summary>Writes a slot of the flash.</summary>
+    /// <summary>Writes a slot of the flash, and reads it back: written is what can be read.</summary>
     /// <param name="slot">Number of the slot, 0 to <see cref="Slots.Count"/> - 1.</param>
     /// <param name="buffer">The bytes.</param>
     /// <param name="count">How many, at most <see cref="Slots.Size"/>.</param>
@@ -135,12 +136,25 @@ public sealed class SafeBoard
         try
         {
             _board.WriteSlot(slot, buffer, count);
-            return true;
         }
         catch (Exception)
         {
             FlashTroubles++;
             return false;
         }
+
+        int read = ReadSlot(slot, _readBack);
+        bool isWritten = read == count;
+        for (int i = 0; i < count && isWritten; i++)
+        {
+            isWritten = buffer[i] == _readBack[i];
+        }
+
+        if (!isWritten && read >= 0)
+        {
+            FlashTroubles++;
+        }
+
+        return isWritten;
     }
 }

@@ -144,6 +144,15 @@ public sealed class LineReader
         return new string(letters, 0, count);
     }
 
+    /// <summary>Shows again what was typed of the line, after something else was written.</summary>
+    public void Show()
+    {
+        for (int i = 0; i < Length; i++)
+        {
+            _echo.Byte(_line[i]);
+        }
+    }
+
     private void Add(byte value)
     {
         if (Length == Most)

@@ -21,6 +21,7 @@ public sealed class SerialConsole
 
     // Kept in a field, because on the device every use of a text literal makes a new string.
     private readonly string _prompt = "> ";
+    private readonly string _vacuumRuns = WhyText.VacuumRuns;
     private readonly LineReader _line;
     private readonly byte[] _received = new byte[32];
     private readonly byte[] _sending = new byte[MostAWrite];
@@ -32,6 +33,7 @@ public sealed class SerialConsole
     private Word _asking;
     private Guide _guide;
     private bool _wantsPrompt;
+    private bool _hasWarned;
 
     /// <summary>
     /// Whether a guide or a recording is under way, so that <see cref="Accept"/> must be called for every bucket.
@@ -135,13 +137,17 @@ public sealed class SerialConsole
     /// types or something is under way.
     /// </summary>
     /// <param name="text">The line, without its end.</param>
-    public void Interject(string text)
+    /// <returns>Whether the line was written.</returns>
+    public bool Interject(string text)
     {
-        if (IsAtPrompt && _line.Length == 0 && Output.HasRoom)
+        if (!IsAtPrompt || _line.Length != 0 || !Output.HasRoom)
         {
-            Output.Text("\r").Text(text).End();
-            _wantsPrompt = true;
+            return false;
         }
+
+        Output.Text("\r").Text(text).End();
+        _wantsPrompt = true;
+        return true;
     }
 
     /// <summary>Begins an answer of many rows. They are written one at a time, so that no step takes long.</summary>
@@ -264,6 +270,11 @@ public sealed class SerialConsole
             return;
         }
 
+        if (_core.Faults.IsVacuumStuck != _hasWarned)
+        {
+            Warn();
+        }
+
         if (_wantsPrompt && IsAtPrompt)
         {
             _wantsPrompt = false;
@@ -292,6 +303,36 @@ public sealed class SerialConsole
         else if (_guide != null)
         {
             _guide.Update(now);
+        }
+    }
+
+    // The vacuum has just turned out to run with its relay told to open, or it has stopped. The first is said whatever a person
+    // is doing: it ends a guide and takes back a question. Only a stream goes on, and this is said at its end.
+    private void Warn()
+    {
+        if (Watch.IsOn || Recorder.IsOn)
+        {
+            return;
+        }
+
+        _hasWarned = _core.Faults.IsVacuumStuck;
+        if (_hasWarned)
+        {
+            if (_asking != null || _line.Length > 0)
+            {
+                Output.End();
+            }
+            else
+            {
+                Output.Byte((byte)'\r');
+            }
+
+            Output.Text(_vacuumRuns).End();
+            _asking = null;
+            AbortGuide("Ended by this fault");
+            Output.Text(_prompt);
+            _line.Show();
+            _wantsPrompt = false;
         }
     }
 
@@ -365,6 +406,11 @@ public sealed class SerialConsole
     {
         bool isTooLong = _line.IsTooLong;
         string line = _line.Take();
+        if (_core.Faults.IsVacuumStuck)
+        {
+            Say(_vacuumRuns);
+        }
+
         if (_asking != null)
         {
             Word word = _asking;

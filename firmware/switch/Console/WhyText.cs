@@ -2,19 +2,50 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Says in one sentence why the vacuum is on or off.</summary>
+/// <summary>
+/// Says in one sentence why the vacuum is on or off. Only a sensor on the vacuum's line can tell that it is off; without one
+/// the sentence says that it was told off.
+/// </summary>
 public sealed class WhyText
 {
+    /// <summary>What is said before anything else while the vacuum runs with its relay told to open.</summary>
+    public const string VacuumRuns = "The vacuum runs and cannot be switched off here: "
+        + "tool off at its own switch, then pull the plug of the vacuum's box.";
+
     private readonly DetectionCore _core;
     private readonly SettingValues _settings;
+    private readonly BootRecord _boot;
+    private readonly StayWatch _stay;
+    private readonly Controls _controls;
 
     /// <summary>Initializes a new instance of the <see cref="WhyText"/> class.</summary>
     /// <param name="core">The core.</param>
     /// <param name="settings">The settings in use.</param>
-    public WhyText(DetectionCore core, SettingValues settings)
+    /// <param name="boot">Knows of a hold whether it outlives a power cut.</param>
+    /// <param name="stay">Knows what may keep the vacuum on for long.</param>
+    /// <param name="controls">Tells whether a hand switched the vacuum on while a tool ran.</param>
+    public WhyText(DetectionCore core, SettingValues settings, BootRecord boot, StayWatch stay, Controls controls)
     {
+        _stay = stay;
+        _controls = controls;
         _core = core;
         _settings = settings;
+        _boot = boot;
+    }
+
+    /// <summary>
+    /// Writes the sentence as the answer of a word, and ends the line. Writes nothing while the vacuum cannot be switched off:
+    /// the console has said that before the answer, and nothing else is then of use.
+    /// </summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void Answer(TextOutput output, long now)
+    {
+        if (!_core.Faults.IsVacuumStuck)
+        {
+            Write(output, now);
+            output.End();
+        }
     }
 
     /// <summary>Writes the sentence, without ending the line.</summary>
@@ -25,15 +56,24 @@ public sealed class WhyText
         DetectionCore core = _core;
         VacuumControl vacuum = core.Vacuum;
         long left = (vacuum.Remaining(now) + Time.Millisecond - 1) / Time.Millisecond;
+        if (core.Faults.IsVacuumStuck)
+        {
+            output.Text(VacuumRuns);
+            return;
+        }
+
+        bool isSeenOff = core.IsVacuumSeenOff;
+        string off = isSeenOff ? "off" : "told off";
+        string held = isSeenOff ? "held off" : "told off";
         if (core.IsProbing)
         {
-            output.Text("off for a moment, to see whether the current goes: it may be the vacuum's own");
+            output.Text(off).Text(" for a moment, to see whether the current goes: it may be the vacuum's own");
             return;
         }
 
         if (vacuum.WantsVacuum && !core.IsRelayClosed)
         {
-            output.Text("off for a moment: the relay rests ").Number(_settings[SettingId.RestartGap])
+            output.Text(off).Text(" for a moment: once it has let go the relay rests ").Number(_settings[SettingId.RestartGap])
                 .Text(" ms before it closes again");
             return;
         }
@@ -41,7 +81,7 @@ public sealed class WhyText
         switch (vacuum.State)
         {
             case VacuumState.Idle:
-                output.Text("off: ").Amperes(core.SwingMilliamperes).Text(", starts at ").Amperes(core.StartMilliamperes);
+                output.Text(off).Text(": ").Amperes(core.SwingMilliamperes).Text(", starts at ").Amperes(core.StartMilliamperes);
                 if (core.StartMilliamperes > _settings[SettingId.StartAt] * 21 / 20)
                 {
                     output.Text(" (raised above the line's noise)");
@@ -50,7 +90,7 @@ public sealed class WhyText
                 break;
             case VacuumState.Starting:
                 bool waitsForSurge = _settings[SettingId.StartDelay] == CoreSettings.AfterSurge;
-                output.Text("off: ").Amperes(core.SwingMilliamperes).Text(" seen, starts ")
+                output.Text(off).Text(": ").Amperes(core.SwingMilliamperes).Text(" seen, starts ")
                     .Text(waitsForSurge ? "after the start surge, at most in " : "in ");
                 Seconds(output, left);
                 break;
@@ -72,16 +112,72 @@ public sealed class WhyText
                 output.Text("on by hand for ").Number(minutes).Text(" min more, then auto");
                 break;
             case VacuumState.UntilStop:
-                output.Text("off until the tool has stopped: ")
+                output.Text(off).Text(" until the tool has stopped: ")
                     .Text(vacuum.RanTooLong ? "it ran longer than longest-run" : "switched off by hand");
                 break;
             case VacuumState.Held:
-                output.Text("held off by hand until 'vacuum auto' or a long press");
+                output.Text(held).Text(_boot.IsHoldInDoubt
+                    ? " until 'vacuum auto' or a long press: flash cannot say whether it was held"
+                    : " by hand until 'vacuum auto' or a long press");
+                if (_boot.IsHoldAtRisk)
+                {
+                    output.Text("; will not outlive a power cut: the flash failed");
+                }
+
                 break;
             default:
-                HeldOff(output);
+                HeldOff(output, held);
                 break;
         }
+    }
+
+    /// <summary>Once the vacuum has been on for a minute, writes a line or two of what may keep it on.</summary>
+    /// <param name="output">Where to.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void WriteStay(TextOutput output, long now)
+    {
+        StayReason reason = _stay.Reason(now);
+        switch (reason)
+        {
+            case StayReason.None:
+                return;
+            case StayReason.ByHandWithTool:
+            case StayReason.ByHand:
+                output.Text("by hand for ").Number((now - _core.Vacuum.Since) / Time.Minute).Text(" min");
+                if (_controls.IsOnInCut)
+                {
+                    output.Text(", switched on in the middle of a cut");
+                }
+
+                output.Text(reason == StayReason.ByHandWithTool ? "; a tool runs"
+                    : _controls.IsOnInCut ? "; the tool has stopped: 'vacuum auto' ends it" : "; no tool runs: 'vacuum auto' ends it");
+                output.End();
+                return;
+        }
+
+        output.Text("on for ").Number(_stay.OnFor(now) / Time.Minute).Text(" min; ");
+        if (reason == StayReason.Changing)
+        {
+            output.Text("the current changes, as with a tool at work").End();
+            return;
+        }
+
+        output.Text("steady at ").Amperes(_core.Milliamperes).Text(" for the last ").Number(_stay.SteadyFor(now) / Time.Minute)
+            .Text(" min, ").Amperes(_stay.Most).Text(" at most").End();
+        if (reason == StayReason.VacuumsOwn)
+        {
+            output.Text("    as much as the vacuum draws: its own wire may run through the tool's sensor").End();
+            return;
+        }
+
+        output.Text(reason == StayReason.Fallen ? "    the tool may have stopped: " : "    if no tool runs: ")
+            .Text("a lamp, charger or compressor on its line");
+        if (_core.VacuumMilliamperes < 0)
+        {
+            output.Text(", or the vacuum's own wire through its sensor");
+        }
+
+        output.End();
     }
 
     private static void Seconds(TextOutput output, long milliseconds)
@@ -89,9 +185,9 @@ public sealed class WhyText
         output.Fixed((milliseconds + 50) / 100, 1).Text(" s");
     }
 
-    private void HeldOff(TextOutput output)
+    private void HeldOff(TextOutput output, string held)
     {
-        output.Text("held off: ");
+        output.Text(held).Text(": ");
         FaultMonitor faults = _core.Faults;
         for (int i = FaultBits.Next(faults.Standing, -1); i >= 0; i = FaultBits.Next(faults.Standing, i))
         {

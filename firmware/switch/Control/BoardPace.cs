@@ -8,6 +8,11 @@ namespace NanoDustSwitch.Firmware;
 /// </summary>
 public sealed class BoardPace
 {
+    /// <summary>
+    /// With fewer readings a second than this in long buckets, three in each, the burst that moves the hole about is left out too.
+    /// </summary>
+    public const int LeastInLongBuckets = 600;
+
     // A write to flash or a burst of typing makes a second slow, but not three in a row.
     private const int SlowSeconds = 3;
 
@@ -36,6 +41,7 @@ public sealed class BoardPace
         if (core.HasLongBuckets)
         {
             core.Faults.See(Fault.SlowBoard, readings, now);
+            _reader.ClosesAtOnce |= readings < LeastInLongBuckets;
             return;
         }
 

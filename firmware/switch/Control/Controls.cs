@@ -17,6 +17,11 @@ public sealed class Controls
     /// <summary>Whether a person has asked for a restart of the board.</summary>
     public bool IsRestartAsked;
 
+    /// <summary>
+    /// Whether the vacuum is on by hand because a person switched it on while a tool ran. Then it does not stop with that tool.
+    /// </summary>
+    public bool IsOnInCut;
+
     /// <summary>Initializes a new instance of the <see cref="Controls"/> class.</summary>
     /// <param name="core">The core.</param>
     /// <param name="recorder">Notes in a recording what was done.</param>
@@ -38,13 +43,20 @@ public sealed class Controls
     public void Handle(VacuumEvent happened, long now)
     {
         _core.Handle(happened, now);
+        if (happened == VacuumEvent.HandOn)
+        {
+            IsOnInCut = _core.Vacuum.State == VacuumState.ByHand && _core.IsToolRunning;
+        }
+
         _recorder.Accept(RecordedEvent.Vacuum, (int)happened, now);
         bool isHeld = _core.Vacuum.State == VacuumState.Held;
-        if (isHeld != _boot.IsHeld)
+        bool isInDoubt = _boot.IsHoldInDoubt && isHeld && happened != VacuumEvent.Hold;
+        if (isHeld != _boot.IsHeld || isInDoubt != _boot.IsHoldInDoubt)
         {
             // A hold must survive a power cut, because somebody may have a hand in the bin when the power comes back.
             _boot.IsHeld = isHeld;
-            _boot.IsWriteWaiting = true;
+            _boot.IsHoldInDoubt = isInDoubt;
+            _boot.RequestWrite();
         }
     }
 

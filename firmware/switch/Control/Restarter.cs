@@ -8,7 +8,8 @@ namespace NanoDustSwitch.Firmware;
 /// </summary>
 public sealed class Restarter
 {
-    private const long HealthyAfterMicroseconds = Time.Minute;
+    private const long CleanMicroseconds = Time.Minute;
+    private const long ForgivesOneMicroseconds = Time.Hour;
 
     private readonly IBoard _board;
     private readonly SafeBoard _safe;
@@ -16,7 +17,12 @@ public sealed class Restarter
     private readonly DetectionCore _core;
     private readonly BootRecord _boot;
     private readonly EventLog _log;
+    private readonly Journal _journal;
     private readonly RunHours _hours;
+    private long _forgaveOne;
+    private Exception _error;
+    private StepPlace _place;
+    private long _errorTime;
 
     /// <summary>Whether the board has been told to restart.</summary>
     public bool IsRestarting;
@@ -28,9 +34,17 @@ public sealed class Restarter
     /// <param name="core">The core, with the present faults.</param>
     /// <param name="boot">The record for the next boot.</param>
     /// <param name="log">The event log.</param>
+    /// <param name="journal">Takes the entry of the error that ends this life.</param>
     /// <param name="hours">The run hours.</param>
     public Restarter(
-        IBoard board, SafeBoard safe, Heartbeat heartbeat, DetectionCore core, BootRecord boot, EventLog log, RunHours hours)
+        IBoard board,
+        SafeBoard safe,
+        Heartbeat heartbeat,
+        DetectionCore core,
+        BootRecord boot,
+        EventLog log,
+        Journal journal,
+        RunHours hours)
     {
         _board = board;
         _safe = safe;
@@ -38,6 +52,7 @@ public sealed class Restarter
         _core = core;
         _boot = boot;
         _log = log;
+        _journal = journal;
         _hours = hours;
     }
 
@@ -53,9 +68,9 @@ public sealed class Restarter
             _core.Faults.Recall((Fault)i, now);
         }
 
-        if (_boot.Restarts >= BootRecord.MostRestarts)
+        if (_boot.IsLoop)
         {
-            _core.Faults.See(Fault.RestartLoop, _boot.Restarts, now);
+            _core.Faults.See(Fault.RestartLoop, _boot.LoopCount, now);
         }
 
         if (_boot.IsHeld)
@@ -65,27 +80,41 @@ public sealed class Restarter
     }
 
     /// <summary>
-    /// Once the board has run for a minute, the restarts before that must no longer count as restarts in a row.
+    /// Once the board has run for a minute, this is no short life. For each hour without a restart one of those of its own making
+    /// is forgiven. When there were too many of either, only a person forgives them.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
     public void ForgiveRestarts(long now)
     {
-        if (now <= HealthyAfterMicroseconds)
+        if (now <= CleanMicroseconds || _boot.IsLoop)
         {
             return;
         }
 
-        if (_boot.IsLoopWritten)
+        if (_boot.ShortLives != 0)
         {
-            // The fault stays and keeps the vacuum off, but the board no longer restarts. A write of the boot record makes the
-            // next boot count as plugging in, which is a fresh start.
-            _boot.IsWriteWaiting = true;
+            _boot.ShortLives = 0;
+            _boot.RequestWrite();
         }
-        else if (_boot.Restarts != 0 && !_core.Faults[Fault.RestartLoop].IsActive)
+
+        if (_boot.Restarts != 0 && now - _forgaveOne >= ForgivesOneMicroseconds)
         {
-            _boot.Restarts = 0;
-            _boot.IsWriteWaiting = true;
+            _forgaveOne = now;
+            _boot.Restarts--;
+            _boot.RequestWrite();
         }
+    }
+
+    /// <summary>Restarts the board after an error that nobody expected, and logs the error.</summary>
+    /// <param name="error">The error.</param>
+    /// <param name="place">What the switch was doing.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void RestartAfter(Exception error, StepPlace place, long now)
+    {
+        _error = error;
+        _place = place;
+        _errorTime = now;
+        Restart(BootReason.Unexpected);
     }
 
     /// <summary>Lets the relay's line rest, saves what the next boot must know, and restarts the board.</summary>
@@ -125,6 +154,11 @@ public sealed class Restarter
             // The board restarts again and again, with the vacuum off all the time. Log and hours have nothing new that would be
             // worth wearing out the flash.
             return;
+        }
+
+        if (_error != null)
+        {
+            _journal.Note(LogKind.Error, (int)ErrorText.KindOf(_error), (int)_place, _boot.Restarts, _errorTime);
         }
 
         _log.Save();

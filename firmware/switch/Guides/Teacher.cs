@@ -294,7 +294,7 @@ public sealed class Teacher : Guide
         SettingsSave save = _desk.RequestSave(Console.Now);
         Console.Say(save == SettingsSave.Done ? "Set and saved."
             : save == SettingsSave.Failed ? "Set, but the flash failed: not saved."
-            : "Set; will be saved as soon as tool and vacuum are off.");
+            : "Set; will be saved as soon as tool and vacuum have stopped.");
         Release(Sounder.Done);
     }
 

@@ -23,4 +23,7 @@ public enum LampPattern
 
     /// <summary>Quick and even: teaching or testing is under way.</summary>
     Guide = 6,
+
+    /// <summary>A long flash and a short one in turn: the vacuum runs and cannot be switched off here.</summary>
+    VacuumStuck = 7,
 }

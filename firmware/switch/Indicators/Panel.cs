@@ -5,6 +5,9 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Lamp, sounder and button on the box.</summary>
 public sealed class Panel
 {
+    // While the vacuum cannot be switched off, the sounder says so again and again.
+    private const long AlarmMicroseconds = 10 * Time.Second;
+
     private readonly DetectionCore _core;
     private readonly Controls _controls;
     private readonly SerialConsole _console;
@@ -19,6 +22,8 @@ public sealed class Panel
     private readonly string _trouble = Sounder.Trouble;
     private bool _hadFault;
     private long _lastSound;
+    private bool _wasStuck;
+    private long _lastAlarm;
 
     /// <summary>Initializes a new instance of the <see cref="Panel"/> class.</summary>
     /// <param name="board">The board.</param>
@@ -71,11 +76,19 @@ public sealed class Panel
 
         FaultMonitor faults = _core.Faults;
         bool hasFault = faults.HoldsOff;
-        if ((hasFault && !_hadFault) || faults.LastSound != _lastSound)
+        bool isStuck = faults.IsVacuumStuck;
+        bool isAlarm = isStuck && (!_wasStuck || now - _lastAlarm >= AlarmMicroseconds);
+        if (isAlarm)
+        {
+            _lastAlarm = now;
+        }
+
+        if (isAlarm || (hasFault && !_hadFault) || faults.LastSound != _lastSound)
         {
             _sounder.Play(_trouble, now);
         }
 
+        _wasStuck = isStuck;
         _hadFault = hasFault;
         _lastSound = faults.LastSound;
         _sounder.Update(now);
@@ -117,6 +130,11 @@ public sealed class Panel
     {
         DetectionCore core = _core;
         VacuumState state = core.Vacuum.State;
+        if (core.Faults.IsVacuumStuck)
+        {
+            return LampPattern.VacuumStuck;
+        }
+
         if (_console.IsGuiding)
         {
             return LampPattern.Guide;

@@ -1,23 +1,34 @@
+using System;
+
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>The latest events, in a ring in memory. They are written to flash while tool and vacuum are off.</summary>
+/// <summary>
+/// The latest events, oldest first. They are written to flash while tool and vacuum are off. The entries that say why the vacuum
+/// was kept off have places of their own, so that many a going on and off does not push them out.
+/// </summary>
 public sealed class EventLog
 {
     /// <summary>How many entries are kept.</summary>
     public const int Length = 40;
+
+    /// <summary>How many of them may say why the vacuum was kept off before the oldest of those goes first.</summary>
+    public const int Evidence = 12;
 
     private const int Version = 1;
     private const int EntrySize = 19;
 
     private readonly LogEntry[] _entries = new LogEntry[Length];
     private readonly SlotPair _slots;
-    private int _first;
 
     /// <summary>Number of entries.</summary>
     public int Count;
 
     /// <summary>Whether there are entries that flash does not have.</summary>
     public bool IsDirty;
+
+    /// <summary>Whether one of them says why the vacuum is kept off. It is written at once, because the plug may be pulled now.
+    /// </summary>
+    public bool IsUrgent;
 
     /// <summary>Initializes a new instance of the <see cref="EventLog"/> class.</summary>
     /// <param name="board">The board.</param>
@@ -30,22 +41,21 @@ public sealed class EventLog
         }
     }
 
-    /// <summary>Adds an entry. When the log is full, it takes the place of the oldest one.</summary>
+    /// <summary>Adds an entry. When the log is full, an old one goes.</summary>
     /// <returns>The entry, which the caller must fill.</returns>
     public LogEntry Add()
     {
-        int at = (_first + Count) % Length;
         if (Count == Length)
         {
-            _first = (_first + 1) % Length;
-        }
-        else
-        {
-            Count++;
+            int gone = ToGo();
+            LogEntry entry = _entries[gone];
+            Array.Copy(_entries, gone + 1, _entries, gone, Length - 1 - gone);
+            Count--;
+            _entries[Count] = entry;
         }
 
         IsDirty = true;
-        return _entries[at];
+        return _entries[Count++];
     }
 
     /// <summary>Gives an entry.</summary>
@@ -53,7 +63,7 @@ public sealed class EventLog
     /// <returns>The entry.</returns>
     public LogEntry At(int index)
     {
-        return _entries[(_first + index) % Length];
+        return _entries[index];
     }
 
     /// <summary>Reads the entries in flash. When both copies there are bad, the log stays empty.</summary>
@@ -81,7 +91,7 @@ public sealed class EventLog
     }
 
     /// <summary>Writes all entries to flash.</summary>
-    /// <returns>False when the flash failed.</returns>
+    /// <returns>False when the flash failed; then they are still to be written.</returns>
     public bool Save()
     {
         byte[] bytes = _slots.Buffer;
@@ -99,7 +109,31 @@ public sealed class EventLog
             at += EntrySize;
         }
 
-        IsDirty = false;
-        return _slots.Write(Version, at - SlotPair.Head);
+        bool isWritten = _slots.Write(Version, at - SlotPair.Head);
+        IsDirty = !isWritten;
+        IsUrgent = IsUrgent && !isWritten;
+        return isWritten;
+    }
+
+    // The oldest of the ordinary entries; the oldest evidence when there is more of that than it has places.
+    private int ToGo()
+    {
+        int evidence = 0;
+        int oldestEvidence = 0;
+        int oldest = -1;
+        for (int i = Length - 1; i >= 0; i--)
+        {
+            if (LogKinds.IsEvidence(_entries[i]))
+            {
+                evidence++;
+                oldestEvidence = i;
+            }
+            else
+            {
+                oldest = i;
+            }
+        }
+
+        return oldest < 0 || evidence > Evidence ? oldestEvidence : oldest;
     }
 }

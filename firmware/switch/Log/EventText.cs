@@ -55,7 +55,13 @@ public static class EventText
                 output.Text("longest run ends in ").Number(entry.Figure / 60).Text(" min");
                 break;
             case LogKind.RelayLost:
-                output.Text("heartbeat stopped for ").Number(entry.Figure).Text(" ms, relay taken as dropped");
+                output.Text("heartbeat stopped for ").Number(entry.Figure).Text(" ms");
+                if (entry.First != 0)
+                {
+                    output.Text(" (").Number(entry.First).Text(" in the last hour)");
+                }
+
+                output.Text(", relay taken as dropped");
                 break;
             case LogKind.CameUp:
                 output.Text("came up: ").Text(Reason((BootReason)entry.First));
@@ -93,6 +99,16 @@ public static class EventText
                     output.Text("it did not");
                 }
 
+                break;
+            case LogKind.Error:
+                output.Text("unexpected error while ").Text(ErrorText.Place((StepPlace)entry.Second)).Text(": ")
+                    .Text(ErrorText.Kind((ErrorKind)entry.First));
+                break;
+            case LogKind.HoldInDoubt:
+                output.Text("the boot record cannot be read, so held off: it may have been");
+                break;
+            case LogKind.StaysOn:
+                Stay(output, entry);
                 break;
             default:
                 output.Text("entry of another version, kind ").Number((int)entry.Kind);
@@ -141,6 +157,32 @@ public static class EventText
         }
     }
 
+    private static void Stay(TextOutput output, LogEntry entry)
+    {
+        StayReason reason = (StayReason)entry.First;
+        if (reason == StayReason.ByHand)
+        {
+            output.Text("on by hand for a minute with no tool");
+            if (entry.Second != 0)
+            {
+                output.Text(": switched on in the middle of a cut");
+            }
+
+            return;
+        }
+
+        output.Text("on for a minute at a steady ").Amperes(entry.Figure);
+        switch (reason)
+        {
+            case StayReason.Fallen:
+                output.Text(", half of this run's most or less: has the tool stopped?");
+                break;
+            case StayReason.VacuumsOwn:
+                output.Text(", as much as the vacuum draws: is it its own?");
+                break;
+        }
+    }
+
     private static void StateChange(TextOutput output, LogEntry entry)
     {
         switch ((VacuumState)entry.Second)
@@ -152,16 +194,16 @@ public static class EventText
                 output.Text("vacuum on: by hand");
                 break;
             case VacuumState.UntilStop:
-                output.Text("vacuum off until the tool stops: ")
+                output.Text("vacuum told off until the tool stops: ")
                     .Text((VacuumEvent)entry.Figure == VacuumEvent.TimeUp ? "longest run reached" : "by hand");
                 break;
             case VacuumState.Held:
-                output.Text("held off by hand");
+                output.Text("hold begun");
                 break;
             default:
                 output.Text((VacuumState)entry.First == VacuumState.Held
                     ? "hold released"
-                    : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum off: by hand" : "vacuum off: run-on over");
+                    : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum told off: by hand" : "vacuum told off: run-on over");
                 break;
         }
     }

@@ -77,6 +77,15 @@ public static class FaultText
         return isLatched && !FaultTable.Has(fault, FaultTraits.StaysUntilCleared) ? UntilCleared : Of(fault).Ends;
     }
 
+    /// <summary>Tells whether a fault that stands still does after a power cut. All others are judged anew.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="isLatched">Whether it stays until a person clears it.</param>
+    /// <returns>True when it stays.</returns>
+    public static bool StaysOverPowerCut(Fault fault, bool isLatched)
+    {
+        return isLatched && FaultTable.Has(fault, FaultTraits.OutlivesRestart);
+    }
+
     /// <summary>Gives what a person can do.</summary>
     /// <param name="fault">The fault.</param>
     /// <returns>A few words.</returns>
@@ -94,7 +103,7 @@ public static class FaultText
     {
         const string GoodReadings = "ends by itself after 10 s of good readings; the fourth time in an hour it stays";
         const string CheckWires = "unplug from mains, then check the sensor's plug and wires";
-        const string CheckBoard = "unplug and plug in again; if it comes back the board is bad";
+        const string CheckBoard = "unplug, plug in again, 'clear'; if it comes back the board is bad";
         FaultWords[] rows = new FaultWords[FaultMonitor.Count];
         rows[(int)Fault.SensorAtRail] = new FaultWords(
             "sensor open or shorted",
@@ -120,7 +129,7 @@ public static class FaultText
             "gaps in the readings",
             "%n ms without a whole cycle of readings",
             "ends by itself with the first whole cycle",
-            "ends by itself; often? see 'status' for the worst gap");
+            "nothing; often? 'status' shows the worst gap: the board is busy or bad");
         rows[(int)Fault.ClockStands] = new FaultWords(
             "clock stands still",
             "two looks at the same time",
@@ -130,7 +139,7 @@ public static class FaultText
             "over range",
             "the current clips, it is more than shown",
             "ends by itself 10 s after the last clipped reading",
-            "nothing; a smaller sensor-gain shows more");
+            "nothing; fewer turns, or a sensor for more current, show more");
         rows[(int)Fault.Noisy] = new FaultWords(
             "noisy line",
             "smallest tool seen at once %A, smaller ones in half a second",
@@ -143,9 +152,9 @@ public static class FaultText
             "nothing; a longer run-on suits short cuts better");
         rows[(int)Fault.RanTooLong] = new FaultWords(
             "ran too long",
-            "%n min, so off until the tool has stopped",
+            "%n min, so told off until the tool has stopped",
             "ends by itself when the tool has stopped",
-            "stop the tool, or set longest-run");
+            "switch off what runs, a lamp also; or set longest-run");
         rows[(int)Fault.SettingsLost] = new FaultWords(
             "settings lost",
             "both copies were bad, defaults are in use",
@@ -153,9 +162,9 @@ public static class FaultText
             "look at 'settings', then 'save'");
         rows[(int)Fault.RestartLoop] = new FaultWords(
             "restarts in a row",
-            "%n restarts of its own making",
+            "%n restarts that nobody asked for",
             UntilCleared,
-            "see 'events' for the reason, then 'clear'");
+            "see 'events' for the reason; none there: look at supply and plug; then 'clear'");
         rows[(int)Fault.RelayLine] = new FaultWords(
             "relay line fails",
             "its pin could not be opened",
@@ -168,14 +177,24 @@ public static class FaultText
             "look at its own switch and plug, let its cut-out cool; else the relay does not close");
         rows[(int)Fault.VacuumStays] = new FaultWords(
             "vacuum does not stop",
-            "with the relay open it draws %A",
-            UntilCleared,
-            "unplug from mains: the relay's contact is welded (no sensor there? set vacuum-turns 0)");
+            "with the relay told to open it drew %A",
+            "stays until its current has gone, then until 'clear' or a long press",
+            "pull the plug of the vacuum's box: contact welded or driver shorted (no sensor there? set vacuum-turns 0)");
         rows[(int)Fault.OwnCurrent] = new FaultWords(
             "relay feeds the sensed line",
             "%A went each time our relay opened",
             UntilCleared,
-            "unplug from mains: the vacuum's wire runs through the tool's sensor");
+            "unplug from mains, then lead the vacuum's wire past the tool's sensor");
+        rows[(int)Fault.HeartbeatLost] = new FaultWords(
+            "the board pauses",
+            "it paused for %n ms, more than 10 times in an hour",
+            UntilCleared,
+            "type less while the vacuum runs, then 'clear'; if it comes back the board is bad");
+        rows[(int)Fault.SlowBoard] = new FaultWords(
+            "slow board",
+            "%n readings a second, in buckets of 5 ms",
+            "ends with a restart, until it is slow again",
+            "nothing; 'status' shows from which current on it finds tools; tell the project of such a board");
         return rows;
     }
 }

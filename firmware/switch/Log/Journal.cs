@@ -28,6 +28,7 @@ public sealed class Journal
     /// <param name="now">Time in microseconds.</param>
     public void Note(LogKind kind, int first, int second, int figure, long now)
     {
+        bool wasDirty = _log.IsDirty;
         LogEntry entry = _log.Add();
         entry.Boot = _boot.Number;
         entry.Seconds = (int)(now / Time.Second);
@@ -36,6 +37,15 @@ public sealed class Journal
         entry.Second = second;
         entry.Figure = figure;
         entry.Milliamperes = _core.SwingMilliamperes;
+        if (kind == LogKind.CameUp)
+        {
+            // That the board came up is not worth a write by itself; it is written with what happens next.
+            _log.IsDirty = wasDirty;
+        }
+        else if (figure != FaultState.FromBefore && LogKinds.IsEvidence(entry))
+        {
+            _log.IsUrgent = true;
+        }
     }
 
     /// <summary>Takes the core's notices and logs those that are worth an entry.</summary>

@@ -15,7 +15,10 @@ public enum LogKind
     /// <summary>The longest run ends soon. Figure: in how many seconds.</summary>
     LongRunAhead = 3,
 
-    /// <summary>The relay's heartbeat paused for too long. Figure: for how many ms.</summary>
+    /// <summary>
+    /// The relay's heartbeat paused for too long. First: how often in the last hour, 0 where that is not known; figure: for how
+    /// many ms.
+    /// </summary>
     RelayLost = 4,
 
     /// <summary>The board came up. First: the reason; figure: restarts in a row.</summary>
@@ -47,6 +50,21 @@ public enum LogKind
     /// else 0; figure: after how many ms.
     /// </summary>
     Probed = 13,
+
+    /// <summary>
+    /// The vacuum has been on for a minute for the same reason, once for each reason of a run. First: the reason; second: 1 when a
+    /// hand switched it on while a tool ran; figure: current on the tool's line in mA.
+    /// </summary>
+    StaysOn = 14,
+
+    /// <summary>
+    /// An error that nobody expected, after which the board restarted. First: its <see cref="ErrorKind"/>; second: the
+    /// <see cref="StepPlace"/>; figure: restarts of its own making up to then.
+    /// </summary>
+    Error = 15,
+
+    /// <summary>The boot record could not be read, or one of its two copies, so the vacuum is held off.</summary>
+    HoldInDoubt = 16,
 
     /// <summary>The core has sent a notice of a kind that has no entry here.</summary>
     Unknown = 255,

@@ -22,4 +22,15 @@ public static class LogKinds
             _ => LogKind.Unknown,
         };
     }
+
+    /// <summary>
+    /// Tells whether an entry says why the vacuum was kept off. Such entries outlive those of the vacuum's going on and off.
+    /// </summary>
+    /// <param name="entry">The entry.</param>
+    /// <returns>True when it does.</returns>
+    public static bool IsEvidence(LogEntry entry)
+    {
+        return entry.Kind == LogKind.Error || entry.Kind == LogKind.HoldInDoubt
+            || (entry.Kind == LogKind.FaultRaised && FaultTable.Has((Fault)entry.First, FaultTraits.KeepsVacuumOff));
+    }
 }

@@ -62,9 +62,9 @@ public static class SettingsTable
             "run-on", Time, 0, 180 * Second, 5 * Second, 5 * Second,
             "vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake");
         rows[(int)SettingId.RestartGap] = new Setting(
-            "restart-gap", Time, 100, 10 * Second, 500, 500, "rest of the relay between off and on");
+            "restart-gap", Time, 100, 10 * Second, 500, 500, "rest of the relay between off and on, once it has let go");
         rows[(int)SettingId.StartsAMinute] = new Setting(
-            "starts-a-minute", Number, 1, StartCounter.Most, 6, 6,
+            "starts-a-minute", Number, 1, CoreSettings.MostStartsAMinute, 6, 6,
             "at so many starts in a minute the run-on is stretched to 60 s");
         rows[(int)SettingId.LongestRun] = new Setting(
             "longest-run", Time, 20 * Minute, 24 * Hour, 4 * Hour, 4 * Hour, "longest tool run that the vacuum follows, or 'off'")

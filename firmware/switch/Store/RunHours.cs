@@ -4,13 +4,13 @@ namespace NanoDustSwitch.Firmware;
 
 /// <summary>Counts run time and starts of the vacuum and keeps them in flash.</summary>
 /// <remarks>
-/// They are written with the vacuum off, each time another quarter of an hour of run time has added up. So a power cut loses
-/// at most that and the run that is under way, and a thousand hours of vacuuming take about four thousand writes.
+/// They are written with the vacuum off, each time another three minutes of run time have added up. So a power cut loses less
+/// than that and the run that it ends, and a thousand hours of vacuuming take at most twenty thousand writes.
 /// </remarks>
 public sealed class RunHours
 {
     /// <summary>Run time that is worth a write, in seconds.</summary>
-    public const int WorthWriting = 900;
+    public const int WorthWriting = 180;
 
     private const int Version = 1;
     private const int Length = 12;
@@ -84,7 +84,7 @@ public sealed class RunHours
         LittleEndian.Write(_slots.Buffer, SlotPair.Head + 4, FilterSeconds);
         LittleEndian.Write(_slots.Buffer, SlotPair.Head + 8, Starts);
 
-        // Noted even if the write fails, so that the next try comes after another quarter of an hour and not at once.
+        // Noted even if the write fails, so that the next try comes after another three minutes and not at once.
         _writtenSeconds = Seconds;
         return _slots.Write(Version, Length);
     }

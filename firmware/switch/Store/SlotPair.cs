@@ -29,7 +29,8 @@ public sealed class SlotPair
     public int Length;
 
     /// <summary>
-    /// Whether the last <see cref="Read"/> found a slot that is not whole, has another layout, or could not be read.
+    /// Whether the last <see cref="Read"/> found a slot that is not whole, has another layout, or could not be read, or one that
+    /// is empty beside one that is not.
     /// </summary>
     public bool HasTornSlot;
 
@@ -58,6 +59,9 @@ public sealed class SlotPair
         int firstSequence = hasFirst ? LittleEndian.Read(_buffer, 8) : 0;
         bool hasSecond = ReadOne(1, version);
         int secondSequence = hasSecond ? LittleEndian.Read(_buffer, 8) : 0;
+
+        // The first write ever goes to both slots. So when only one is empty, a write was cut just after it had begun.
+        HasTornSlot = HasTornSlot || hasFirst != hasSecond;
         if (!hasFirst && !hasSecond)
         {
             _current = -1;
@@ -124,9 +128,9 @@ public sealed class SlotPair
     {
         int count = _board.ReadSlot(_firstSlot + which, _buffer);
         bool isGood = IsGood(count, version);
-        if (!isGood && count != 0)
+        if (!isGood)
         {
-            // Reading once more keeps the settings when the flash fails only once.
+            // Reading once more keeps the content when the flash fails only once. Some failures look like an empty slot.
             count = _board.ReadSlot(_firstSlot + which, _buffer);
             isGood = IsGood(count, version);
         }

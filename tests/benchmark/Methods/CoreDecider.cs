@@ -5,8 +5,7 @@ using NanoDustSwitch.Firmware;
 namespace NanoDustSwitch.Benchmarks.Methods;
 
 /// <summary>
-/// Ours as a whole: the core with its lanes, floors and relay gate; without delay and run-on, so that the relay shows its
-/// decision.
+/// Ours as a whole: the core with its lanes and floors; without delay, run-on and the relay's rest, so that it shows its decision.
 /// </summary>
 internal sealed class CoreDecider : IDecider
 {
@@ -25,8 +24,7 @@ internal sealed class CoreDecider : IDecider
         settings.StopBelowMilliamperes = stopBelow;
         settings.StartDelayMilliseconds = 0;
         settings.RunOnMilliseconds = 0;
-        settings.StartsAMinute = StartCounter.Most;
-        settings.RestartGapMilliseconds = SettingsTable.Row(SettingId.RestartGap).Least;
+        settings.StartsAMinute = CoreSettings.MostStartsAMinute;
         if (noise >= 0)
         {
             settings.NoiseMilliamperes = noise;
@@ -49,6 +47,6 @@ internal sealed class CoreDecider : IDecider
             // Nobody reads them here.
         }
 
-        return Core.IsToolRunning && Core.IsRelayClosed;
+        return Core.IsToolRunning && Core.Vacuum.WantsVacuum;
     }
 }

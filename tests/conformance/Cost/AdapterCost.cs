@@ -16,10 +16,14 @@ internal sealed class AdapterCost
         TwoReadings = TwoMore("Read");
         TwoLooks = TwoMore("Look");
         TwoFeeds = TwoMore("Feed");
+        Burst = (Count(code.Bench<Func<int, int>>("BoardRun", "Read"), 2).Weighed - TwoReadings.Weighed) - (TwoLooks.Weighed / 2.0);
     }
 
     /// <summary>Gets what two more readings cost: for each pair the board looks at its clock once.</summary>
     public Counts TwoReadings { get; }
+
+    /// <summary>Gets what a burst costs beside its readings, weighed: the call and the last look at the clock.</summary>
+    public double Burst { get; }
 
     /// <summary>Gets what two looks at the clock cost.</summary>
     public Counts TwoLooks { get; }

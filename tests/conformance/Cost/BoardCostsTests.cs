@@ -13,15 +13,14 @@ public class BoardCostsTests
     private static readonly DeviceCode s_code = new(isMetered: true);
 
     [TestMethod]
-    public void AReadingCostsWhatTheMeterSays() =>
-        Compare(new PaceReport(s_code).Reading, s_costs.ReadingInstructions);
-
-    [TestMethod]
-    public void TheCloseOfABucketCostsWhatTheMeterSays() => Compare(new PaceReport(s_code).Closing, s_costs.ClosingInstructions);
-
-    [TestMethod]
-    public void WhatAStepServesCostsWhatTheMeterSays() =>
-        Compare(Stretches.Running(s_code, 2000).Mean(step => step.Served.Weighed), s_costs.IdleInstructions);
+    public void TheBoardsWorkCostsWhatTheMeterSays()
+    {
+        var pace = new PaceReport(s_code);
+        Compare(pace.Reading, s_costs.ReadingInstructions);
+        Compare(pace.Burst, s_costs.BurstInstructions);
+        Compare(pace.Closing, s_costs.ClosingInstructions);
+        Compare(pace.Serving, s_costs.IdleInstructions);
+    }
 
     private static void Compare(double metered, int written)
     {

@@ -1,3 +1,4 @@
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Shop;
 
@@ -53,6 +54,17 @@ public class HeartbeatDriverTests
         Assert.IsGreaterThan(PulledIn, circuit["least"]);
     }
 
+    // The firmware lets the line rest low. The contact opens within 20 ms of its coil (common relays' data sheets; memory).
+    [TestMethod]
+    [DataRow("")]
+    [DataRow(Late)]
+    [DataRow("c=1.2 r=1.2")]
+    public void TheContactIsOpenWhenTheRelaysRestBegins(string changes)
+    {
+        double letGo = Circuit.Run("heartbeat", "level=0 " + changes)["let_go"] - Stop;
+        Assert.IsLessThan(RelayGate.LongestHoldMicroseconds * 1e-6, letGo + 0.02);
+    }
+
     [TestMethod]
     [DataRow("")]
     [DataRow("c=1.1 logic=3.4 supply=4.75 up=101k down=38.6k offset=10m leak=5 temp=70")]
@@ -76,6 +88,7 @@ public class HeartbeatDriverTests
                 leak={3 + Off(2) - 1.0} temp={30 + Off(40) - 1.0} coil={25 * Off(0.1)} vth=1.5
                 """.ReplaceLineEndings(" ");
             Assert.IsLessThan(Released, Circuit.Run("heartbeat", $"level={i % 2} {parts}")["late"], parts);
+            TheContactIsOpenWhenTheRelaysRestBegins(parts);
             Assert.IsGreaterThan(PulledIn, Circuit.Run("heartbeat", $"level=0 resume=1.15 {parts}")["least"], parts);
         }
 

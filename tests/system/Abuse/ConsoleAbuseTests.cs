@@ -92,7 +92,7 @@ public sealed class ConsoleAbuseTests
         Assert.AreEqual(VacuumState.Idle, _switch.Core.Vacuum.State, $"after {piece} pieces");
         Pass(Second);
         _board.Begin(s_tool);
-        Pass(2 * Second + (Second / 2));
+        Pass(3 * Second);
         Assert.IsTrue(_switch.Core.IsRelayClosed, $"no start after {piece} pieces");
         _board.Begin(s_quiet);
     }

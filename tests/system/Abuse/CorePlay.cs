@@ -214,7 +214,8 @@ internal sealed class CorePlay
         if (isClosed && !_wasClosed)
         {
             Closings++;
-            Assert.IsTrue(_now - _openedAt >= _settings.RestartGapMilliseconds * 1000L, "The relay did not rest.");
+            long rest = RelayGate.LongestHoldMicroseconds + (_settings.RestartGapMilliseconds * 1000L);
+            Assert.IsTrue(_now - _openedAt >= rest, "The relay did not rest.");
         }
         else if (!isClosed && _wasClosed)
         {

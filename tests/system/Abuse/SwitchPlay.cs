@@ -41,6 +41,9 @@ internal sealed class SwitchPlay
         _board.OnRise = () => _broken ??= WhatFeedingBreaks();
     }
 
+    // By the rise of the line, two buckets after the command at most.
+    private long Rest => RelayGate.LongestHoldMicroseconds + (_day.RestartGap * 1000L) - (2 * Bucket.Microseconds);
+
     public int Feedings { get; private set; }
 
     public int Restarts { get; private set; }
@@ -146,7 +149,7 @@ internal sealed class SwitchPlay
             Assert.IsTrue(
                 !_switch.Core.Vacuum.WantsVacuum || _switch.Core.IsProbing || IsLossLogged(),
                 $"A gap of {passed} µs that is not in the log: {LastWords()}.");
-            _restUntil = _switch.Now + (_day.RestartGap * 1000L) - (2 * Bucket.Microseconds);
+            _restUntil = _switch.Now + Rest;
         }
 
         if (_rose)
@@ -177,7 +180,7 @@ internal sealed class SwitchPlay
         _state = _switch.Core.Vacuum.State;
         _isFed = false;
         _runOnSince = -1;
-        _restUntil = _board.Now + (_day.RestartGap * 1000L) - (2 * Bucket.Microseconds);
+        _restUntil = _board.Now + Rest;
     }
 
     private bool IsLossLogged()

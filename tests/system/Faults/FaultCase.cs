@@ -76,6 +76,18 @@ internal static class FaultCase
                 bench.Run(3);
                 bench.Do("/stop router");
                 break;
+            case Fault.HeartbeatLost:
+                // Pauses of a board in the shop come by chance, with what is typed.
+                for (int i = 0; i <= DetectionCore.MostLostAnHour; i++)
+                {
+                    bench.Switch.Core.LoseRelay(160 + i, bench.Switch.Now);
+                }
+
+                break;
+            case Fault.SlowBoard:
+                // Only a board with a time of its own can be slow: SlowBoardTests.
+                bench.Switch.Core.Faults.See(fault, 480, bench.Switch.Now);
+                break;
             case Fault.ClockStands:
             case Fault.SettingsLost:
             case Fault.RestartLoop:

@@ -2,6 +2,7 @@ using System.Globalization;
 using System.Text;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Board;
 
 namespace NanoDustSwitch.SystemTests.Faults;
 
@@ -20,18 +21,17 @@ virtual shop (`DUST_WRITE=1 dotnet test tests/system --filter FaultsPage`); the 
 
 > A fault that keeps the vacuum off isolates nothing. Before you touch the sensor, the relay or a wire: pull the plug.
 
-`status` has a line for each fault that stands, with the time since when and what was seen; `why` says first why the vacuum is
-on or off, then for each fault what to do and how it ends; `events` keeps both. A fault that keeps the vacuum off
-sounds once as it comes up.
+`status` and `why` say of each fault that stands since when it does and what was seen; `why` begins with why the vacuum is on or
+off, and says for each fault what to do now, how it ends, and whether it stays over a power cut; `events` keeps when it came up and
+what to do. Times are hours, minutes and seconds since the box got its power; after a power cut a fault that stayed counts
+from then. A fault that keeps the vacuum off sounds once as it comes up; one that cannot, every 10 s.
+
+*Told off* means that the relay is told to open. Only a second sensor, on the vacuum's own wire (`vacuum-turns`), shows whether
+the vacuum is then off: a contact can weld, a driver can be shorted. Where that sensor shows no current, the box says *off* and
+*held off*.
 
 
 """;
-
-    private static readonly string[] s_patterns =
-    [
-        "a flash every three seconds", "on", "even blinking", "three flashes and a pause", "on with a wink every three seconds",
-        "two flashes every three seconds",
-    ];
 
     public TestContext TestContext { get; set; } = null!;
 
@@ -57,15 +57,20 @@ sounds once as it comes up.
         Workbench bench = new();
         FaultCase.Bring(bench, fault);
         string name = FaultText.Name(fault);
-        (string lamp, int beeps) = Watch(bench);
+        (string lamp, int beeps) = LampWatch.Look(bench);
         StringBuilder text = new();
         text.Append(CultureInfo.InvariantCulture, $"## {name}\n\n");
-        string vacuum = FaultTable.Has(fault, FaultTraits.KeepsVacuumOff) ? "kept off"
-            : bench.Switch.Core.Vacuum.State == VacuumState.UntilStop ? "off until the tool stops" : "works on";
-        string sounder = beeps == 0 ? "silent" : beeps + " short beeps";
+        string vacuum = FaultTable.Has(fault, FaultTraits.KeepsVacuumOff) ? "told off"
+            : bench.Switch.Core.Vacuum.State == VacuumState.UntilStop ? "told off until the tool stops" : "works on";
+        string again = bench.Switch.Core.Faults.IsVacuumStuck ? ", again every 10 s" : "";
+        string sounder = beeps == 0 ? "silent" : beeps + " short beeps" + again;
         text.Append(CultureInfo.InvariantCulture, $"Vacuum: {vacuum}. Lamp: {lamp}. Sounder: {sounder}.\n");
-        string ends = FaultText.Ends(fault, bench.Switch.Core.Faults[fault].IsLatched);
-        text.Append(CultureInfo.InvariantCulture, $"It {ends}.\n\n```\n");
+        FaultState state = bench.Switch.Core.Faults[fault];
+        string seen = FirmwareText.Of(output => FaultText.Seen(output, fault, state.Figure));
+        text.Append(CultureInfo.InvariantCulture, $"\n| | |\n|---|---|\n| seen | {seen} |\n");
+        text.Append(CultureInfo.InvariantCulture, $"| do now | {FaultText.ToDo(fault)} |\n");
+        text.Append(CultureInfo.InvariantCulture, $"| end | {FaultText.Ends(fault, state.IsLatched)} |\n");
+        text.Append(CultureInfo.InvariantCulture, $"| after a power cut | {OverPowerCut(fault, state.IsLatched)} |\n\n```\n");
         foreach (string word in new[] { "status", "why", "events" })
         {
             text.Append(CultureInfo.InvariantCulture, $"> {word}\n");
@@ -79,6 +84,11 @@ sounds once as it comes up.
         return text.Append("```\n").ToString();
     }
 
+    private static string OverPowerCut(Fault fault, bool isLatched) =>
+        FaultText.StaysOverPowerCut(fault, isLatched) ? "it stays, and is told as one that stood before"
+            : FaultTable.Has(fault, FaultTraits.StaysWhenRepeated) ? "it is judged anew; once it stays, it stays over that too"
+            : "it is judged anew";
+
     // Of `why` the first line, of all only what is about this fault.
     private static List<string> Answer(Workbench bench, string word, string name)
     {
@@ -87,10 +97,12 @@ sounds once as it comes up.
         bench.Run(0.7);
         string[] lines = [.. bench.Said.Split('\n').Select(line => line.TrimEnd('\r'))];
         List<string> answer = [];
+        int at = 0;
         for (int i = 1; i < lines.Length; i++)
         {
-            int at = lines[i].StartsWith("    ", StringComparison.Ordinal) ? i - 1 : i;
-            if (lines[at].Contains(name, StringComparison.Ordinal) || (word == "why" && i == 1))
+            at = lines[i].StartsWith("    ", StringComparison.Ordinal) ? at : i;
+            bool isFirst = i == 1 && (word == "why" || lines[i] == WhyText.VacuumRuns);
+            if (lines[at].Contains(name, StringComparison.Ordinal) || isFirst)
             {
                 answer.Add(lines[i]);
             }
@@ -98,35 +110,5 @@ sounds once as it comes up.
 
         Assert.IsNotEmpty(answer, $"'{word}' says nothing of '{name}'");
         return answer;
-    }
-
-    // Six seconds hold a whole pattern wherever it begins. The lamp's places are a tenth of a second; it is looked at in the
-    // middle.
-    private static (string Lamp, int Beeps) Watch(Workbench bench)
-    {
-        int beeps = 0;
-        bool sounded = false;
-        char[] lamp = new char[60];
-        long begin = ((bench.Switch.Now / 3_000_000) + 1) * 3_000_000;
-        while (bench.Switch.Now < begin + 3_000_000)
-        {
-            bench.Run(0.005);
-            beeps += bench.Board.IsSounderOn && !sounded ? 1 : 0;
-            sounded = bench.Board.IsSounderOn;
-            long place = (bench.Switch.Now - begin) / 100_000;
-            if (bench.Switch.Now >= begin && place < 30 && (bench.Switch.Now - begin) % 100_000 is > 40_000 and < 60_000)
-            {
-                lamp[place] = bench.Board.IsLampOn ? '#' : '.';
-            }
-        }
-
-        string seen = new(lamp, 0, 30);
-        string[] known =
-        [
-            "#.............................", "##############################", "#####.....#####.....#####.....",
-            "#.#.#.....#.#.#.....#.#.#.....", "#############################.", "#.#...........................",
-        ];
-        int found = Array.IndexOf(known, seen);
-        return (found < 0 ? seen : s_patterns[found], beeps);
     }
 }

@@ -14,9 +14,9 @@ public sealed class ForkTests
     [TestMethod]
     public void The_minute_starts_stops_teaches_saves_watches_holds_and_restarts()
     {
-        InjectedRig rig = new();
+        InjectedRig rig = new(Scripts.Minute());
         List<string> states = [];
-        while (rig.Time < ScriptedMinute.Seconds * 1e6)
+        while (rig.Time < 60e6)
         {
             rig.Step();
             string state = rig.Switch?.Core.Vacuum.State.ToString() ?? "dark";
@@ -47,7 +47,7 @@ public sealed class ForkTests
     [DataRow(33.3)]
     public void A_copy_goes_on_as_the_original_and_leaves_it_alone(double seconds)
     {
-        InjectedRig rig = new();
+        InjectedRig rig = new(Scripts.Minute());
         rig.Run((long)(seconds * 1e6));
         InjectedRig first = DeepCopy.Of(rig);
         InjectedRig second = DeepCopy.Of(rig);

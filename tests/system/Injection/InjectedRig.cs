@@ -12,30 +12,21 @@ namespace NanoDustSwitch.SystemTests.Injection;
 /// </summary>
 internal sealed class InjectedRig
 {
-    private const int Seed = 7;
     private const long ProgramPause = 10_000_000;
-
-    // Both parts of the driver off to the slow side by 20 %.
-    private const double SlowDriver = 1.44;
+    private const double LampAmperes = 0.2;
 
     private readonly PcBoard _pc;
-    private readonly Tool _saw;
+    private readonly Person _person;
     private long _upAt;
-    private int _next;
-    private bool _isScripted = true;
 
     /// <summary>Initializes a new instance of the <see cref="InjectedRig"/> class: power comes on.</summary>
-    /// <param name="sourceOhms">Impedance of the supply in ohm; an ordinary one if not given.</param>
-    public InjectedRig(double sourceOhms = 0.3)
+    /// <param name="day">What happens in the shop.</param>
+    /// <param name="seed">seed of all chance.</param>
+    public InjectedRig(Day day, int seed = 7)
     {
-        Day day = new()
-        {
-            Shop = new ShopSpecification { HasVacuumSensor = true, DriverTimeFactor = SlowDriver, SourceOhms = sourceOhms },
-            Tools = [ShortDay.Tool(ToolKind.Induction, 8)],
-        };
-        Shop = ShopBuilder.Build(day, Seed);
-        _saw = Shop.Wiring.Tools[0];
-        _pc = new PcBoard(new ShopLine(Shop, new Person(day, Seed, Shop, [])), day.Pace.Clock(Seed), FlashImage.Blank());
+        Shop = ShopBuilder.Build(day, seed);
+        _person = new Person(day, seed, Shop, []);
+        _pc = new PcBoard(new ShopLine(Shop, _person), day.Pace.Clock(seed), FlashImage.Blank(), day.Pace.Time(seed));
         Board = new TroubledBoard(_pc, Shop);
         _upAt = _pc.BootTime;
     }
@@ -52,8 +43,11 @@ internal sealed class InjectedRig
     /// <summary>Gets the shop's time in microseconds.</summary>
     public long Time => _pc.ShopTime;
 
-    /// <summary>Gets a value indicating whether the saw is switched on.</summary>
-    public bool IsSawOn { get; private set; }
+    /// <summary>Gets a value indicating whether a tool draws its current.</summary>
+    public bool IsToolRunning => Shop.Wiring.Tools.Any(tool => tool.IsRunning && tool.RatedAmperes > LampAmperes);
+
+    /// <summary>Gets a value indicating whether the first tool is switched on.</summary>
+    public bool IsSawOn => Shop.Wiring.Tools[0].IsSwitchedOn;
 
     /// <summary>Gets a value indicating whether the button is pressed.</summary>
     public bool IsButtonDown => _pc.IsButtonDown;
@@ -66,14 +60,12 @@ internal sealed class InjectedRig
     public void Step()
     {
         Board.Forget();
-        if (_isScripted)
+        while (_person.Lines.TryDequeue(out string? line))
         {
-            for (; Time >= ScriptedMinute.TimeOf(_next); _next++)
-            {
-                Do(ScriptedMinute.What(_next));
-            }
+            _pc.Serial.Type(line + "\r");
         }
 
+        _pc.IsButtonDown = _person.IsPressing(Time);
         if (Switch is null)
         {
             Wait();
@@ -83,14 +75,22 @@ internal sealed class InjectedRig
         try
         {
             Switch.Step();
+            _pc.EndStep();
         }
         catch (Exception)
         {
             GoDown(ProgramPause);
-            return;
         }
 
-        if (_pc.WantsRestart || !_pc.IsPowered)
+        if (Board.IsDead)
+        {
+            Replug();
+        }
+        else if (Switch is null)
+        {
+            return;
+        }
+        else if (_pc.WantsRestart || !_pc.IsPowered)
         {
             GoDown(0);
         }
@@ -111,27 +111,42 @@ internal sealed class InjectedRig
     }
 
     /// <summary>The person leaves the plan.</summary>
-    public void LeaveScript() => _isScripted = false;
+    public void LeaveScript() => _person.Leave();
+
+    /// <summary>All tools are off, nobody is at the button, and shop and board are in order again.</summary>
+    public void Tidy()
+    {
+        Board.Mend();
+        Shop.SetVoltage(Time, 1);
+        Shop.Relay.SetFault(Time, RelayFault.None);
+        Shop.Converter.Mend();
+        Shop.Sensor.State = SensorState.Healthy;
+        Shop.Sensor.Sparks = null;
+        Shop.Vacuum.IsSwitchOn = true;
+        _person.PressUntil(0);
+        foreach (Tool tool in Shop.Wiring.Tools)
+        {
+            tool.Stop(Time);
+        }
+    }
 
     /// <summary>Does what a person does.</summary>
-    /// <param name="what">A line to be typed, or + or - before what is switched on or off.</param>
+    /// <param name="what">A line to be typed, or + or - before what is switched or pressed.</param>
     public void Do(string what)
     {
         switch (what)
         {
             case "+saw":
-                _saw.Start(Time);
-                IsSawOn = true;
+                Shop.Wiring.Tools[0].Start(Time);
                 break;
             case "-saw":
-                _saw.Stop(Time);
-                IsSawOn = false;
+                Shop.Wiring.Tools[0].Stop(Time);
                 break;
             case "+button":
-                _pc.IsButtonDown = true;
+                _person.PressUntil(long.MaxValue);
                 break;
             case "-button":
-                _pc.IsButtonDown = false;
+                _person.PressUntil(0);
                 break;
             default:
                 _pc.Serial.Type(what + "\r");
@@ -139,8 +154,16 @@ internal sealed class InjectedRig
         }
     }
 
+    /// <summary>Types.</summary>
+    /// <param name="bytes">Any bytes.</param>
+    public void Type(byte[] bytes) => _pc.Serial.Type(bytes);
+
     /// <summary>The plug is pulled and put in again.</summary>
-    public void Replug() => GoDown(0);
+    public void Replug()
+    {
+        Board.Revive();
+        GoDown(0);
+    }
 
     private void Wait()
     {
@@ -163,6 +186,11 @@ internal sealed class InjectedRig
         catch (Exception)
         {
             GoDown(ProgramPause);
+        }
+
+        if (Board.IsDead)
+        {
+            Replug();
         }
     }
 

@@ -6,72 +6,67 @@ namespace NanoDustSwitch.SystemTests.Injection;
 /// <summary>How many cases of each kind were tried, and what came of them.</summary>
 internal sealed class InjectionTally
 {
-    private static readonly int s_verdicts = Enum.GetValues<Verdict>().Length;
+    /// <summary>What must never come of a case.</summary>
+    public static readonly IReadOnlyList<Verdict> Failures =
+        [Verdict.RelayHeld, Verdict.VacuumLost, Verdict.NoNextStart];
+
+    private static readonly Verdict[] s_verdicts = Enum.GetValues<Verdict>();
 
     private readonly Lock _lock = new();
     private readonly SortedDictionary<(BoardCall Member, Trouble Trouble), int[]> _counts = [];
-    private readonly Dictionary<(BoardCall Member, Trouble Trouble, Verdict Verdict), InjectionCase> _first = [];
+    private readonly SortedDictionary<(Verdict Verdict, BoardCall Member, Trouble Trouble), string> _first = [];
 
     /// <summary>Gets the number of cases.</summary>
     public int Tried { get; private set; }
 
     /// <summary>Counts a case.</summary>
+    /// <param name="day">Name of the day.</param>
     /// <param name="tried">The case.</param>
-    /// <param name="verdict">What came of it.</param>
-    public void Add(InjectionCase tried, Verdict verdict)
+    /// <param name="verdicts">What came of it.</param>
+    public void Add(string day, InjectionCase tried, IReadOnlyList<Verdict> verdicts)
     {
         lock (_lock)
         {
             Tried++;
-            if (!_counts.TryGetValue((tried.Member, tried.Trouble), out int[]? counts))
+            (BoardCall Member, Trouble Trouble) kind = (tried.Member, tried.First.Trouble);
+            if (!_counts.TryGetValue(kind, out int[]? counts))
             {
-                counts = new int[s_verdicts];
-                _counts.Add((tried.Member, tried.Trouble), counts);
+                counts = new int[s_verdicts.Length];
+                _counts.Add(kind, counts);
             }
 
-            counts[(int)verdict]++;
-            _first.TryAdd((tried.Member, tried.Trouble, verdict), tried);
+            foreach (Verdict verdict in verdicts)
+            {
+                counts[(int)verdict]++;
+                _first.TryAdd((verdict, kind.Member, kind.Trouble), $"{verdict}: {day}, {tried}");
+            }
         }
     }
 
-    /// <summary>Gives a count.</summary>
-    /// <param name="member">What was called.</param>
-    /// <param name="trouble">What went wrong.</param>
-    /// <returns>How often it was tried.</returns>
-    public int TriedWith(BoardCall member, Trouble trouble) =>
-        _counts.TryGetValue((member, trouble), out int[]? counts) ? counts.Sum() : 0;
-
-    /// <summary>Gives the first case of each kind that came to a verdict.</summary>
+    /// <summary>Gives how often a verdict was come to.</summary>
     /// <param name="verdict">The verdict.</param>
-    /// <returns>The cases.</returns>
-    public IReadOnlyList<InjectionCase> Of(Verdict verdict) =>
-        [.. _first.Where(pair => pair.Key.Verdict == verdict).Select(pair => pair.Value).Order(s_order)];
+    /// <returns>Number of cases.</returns>
+    public int Of(Verdict verdict) => _counts.Values.Sum(counts => counts[(int)verdict]);
 
     /// <inheritdoc/>
     public override string ToString()
     {
         StringBuilder text = new();
-        text.AppendLine(
-            CultureInfo.InvariantCulture,
-            $"{"call",-18}{"trouble",-14}{"tried",8}{"survived",10}{"'clear'",9}{"replug",8}{"failed",8}");
+        text.AppendLine(CultureInfo.InvariantCulture, $"{"call",-18}{"trouble",-14}{string.Concat(s_verdicts.Select(Cell))}");
         foreach (((BoardCall member, Trouble trouble), int[] counts) in _counts)
         {
-            int failed = counts.Skip((int)Verdict.RelayHeld).Sum();
             text.AppendLine(
-                CultureInfo.InvariantCulture,
-                $"{member,-18}{trouble,-14}{counts.Sum(),8}{counts.Sum() - failed,10}{counts[1],9}{counts[2],8}{failed,8}");
+                CultureInfo.InvariantCulture, $"{member,-18}{trouble,-14}{string.Concat(counts.Select(count => $"{count,12}"))}");
         }
 
-        foreach (InjectionCase first in
-            _first.Where(pair => pair.Key.Verdict != Verdict.Survived).Select(pair => pair.Value).Order(s_order))
+        foreach (string first in _first.Where(pair => pair.Key.Verdict != Verdict.Survived).Select(pair => pair.Value))
         {
-            Verdict verdict = _first.First(pair => pair.Value == first && pair.Key.Verdict != Verdict.Survived).Key.Verdict;
-            text.AppendLine(CultureInfo.InvariantCulture, $"{verdict}: {first}");
+            text.AppendLine(first);
         }
 
-        return text.AppendLine(CultureInfo.InvariantCulture, $"{Tried} cases").ToString();
+        string sums = string.Join(", ", s_verdicts.Select(verdict => $"{verdict} {Of(verdict)}"));
+        return text.AppendLine(CultureInfo.InvariantCulture, $"{Tried} cases: {sums}").ToString();
     }
 
-    private static readonly Comparer<InjectionCase> s_order =
-        Comparer<InjectionCase>.Create(static (a, b) => a.Step.CompareTo(b.Step));
+    private static string Cell(Verdict verdict) => $"{verdict,12}";
 }

@@ -1,53 +1,69 @@
-using System.Globalization;
-
 namespace NanoDustSwitch.SystemTests.Injection;
 
 /// <summary>
-/// Every call of the board in a scripted minute throws once, throws for ever, returns nonsense, or never returns. The variable
-/// DUST_INJECTION names the part that is tried: "all", or 20 for a twentieth of the cases; without it a sample of every kind is.
+/// Calls of the board throw, return nonsense, hang or take long, and the power goes in the middle of a write to flash; see
+/// <see cref="Trouble"/>. How much is tried: <see cref="AbusePart"/>.
 /// </summary>
 [TestClass]
 public sealed class InjectionTests
 {
-    private const int ASample = 4;
-    private const int ConstantSample = 40;
     private const int Seed = 1;
-
-    private static readonly Verdict[] s_failures = [Verdict.RelayHeld, Verdict.VacuumLost, Verdict.NoNextStart];
+    private const int Draws = 10_000;
+    private const int Days = 20;
 
     public TestContext TestContext { get; set; } = null!;
 
     [TestMethod]
-    public void Whatever_call_goes_wrong_the_relay_is_off_within_a_second_or_it_did_not_matter_and_the_next_start_works()
-    {
-        Survey survey = new();
-        List<InjectionCase> cases = Chosen(survey);
-        InjectionTally tally = new();
-        int workers = Math.Max(1, Environment.ProcessorCount);
-        Parallel.For(0, workers, worker => new Injector(survey).Run(cases.Where((_, i) => i % workers == worker), tally));
+    public void Whatever_call_of_the_minute_goes_wrong_it_follows_or_is_off_and_the_next_start_works() =>
+        Try(new Survey(Scripts.Minute()), cases => Part(cases.All(), 5));
 
-        TestContext.WriteLine($"{survey.Calls} calls in the minute\n{tally}");
-        Assert.AreEqual(cases.Count, tally.Tried);
-        foreach (Verdict failure in s_failures)
+    [TestMethod]
+    public void The_same_with_a_contact_that_welds() => Try(new Survey(Scripts.Weld()), cases => Part(cases.All(), 2));
+
+    [TestMethod]
+    public void The_same_with_pairs_of_calls() => Try(
+        new Survey(Scripts.Minute()), cases => cases.Drawn(Number(Draws, 150), new Random(Seed), arePairs: true));
+
+    [TestMethod]
+    public void The_same_with_a_power_cut_at_any_byte_of_a_write_to_flash_that_fails_before_or_after() =>
+        Try(new Survey(Scripts.Minute()), cases => Part(cases.Cuts(), 150));
+
+    [TestMethod]
+    public void The_same_in_whole_days()
+    {
+        int days = AbusePart.Every == 0 ? 1 : Days;
+        for (int day = 0; day < days; day++)
         {
-            Assert.IsEmpty(tally.Of(failure), tally.ToString());
+            Try(
+                new Survey(Scripts.Whole(day)),
+                cases => cases.Drawn(Number(Draws / Days, 60), new Random(Seed + day), arePairs: false));
         }
     }
 
-    private static bool IsConstant(BoardCall member) => member is BoardCall.FullScale or BoardCall.MicrovoltsACount;
+    private static int Number(int all, int sample) => AbusePart.Every == 0 ? sample : all / AbusePart.Every;
 
-    private static List<InjectionCase> Chosen(Survey survey)
+    // Without the variable so many of every kind.
+    private static IEnumerable<InjectionCase> Part(IEnumerable<InjectionCase> cases, int sample)
     {
         Random random = new(Seed);
-        string? part = Environment.GetEnvironmentVariable("DUST_INJECTION");
-        if (string.IsNullOrEmpty(part))
-        {
-            return [.. survey.Cases().GroupBy(tried => (tried.Member, tried.Trouble))
-                .SelectMany(kind => kind.OrderBy(_ => random.Next()).Take(IsConstant(kind.Key.Member) ? ConstantSample : ASample))
-                .OrderBy(tried => tried.Step)];
-        }
+        return AbusePart.Every > 0
+            ? cases.Where(_ => random.Next(AbusePart.Every) == 0)
+            : cases.GroupBy(tried => (tried.Member, tried.First.Trouble))
+                .SelectMany(kind => kind.OrderBy(_ => random.Next()).Take(sample))
+                .OrderBy(tried => tried.Step);
+    }
 
-        int every = part == "all" ? 1 : int.Parse(part, CultureInfo.InvariantCulture);
-        return [.. survey.Cases().Where(_ => random.Next(every) == 0)];
+    private void Try(Survey survey, Func<Cases, IEnumerable<InjectionCase>> choose)
+    {
+        InjectionCase[] cases = [.. choose(new Cases(survey))];
+        InjectionTally tally = new();
+        new Injector(survey).Run(cases, tally);
+        TestContext.WriteLine($"{survey.Day.Name}: {survey.Calls} calls\n{tally}");
+        Assert.IsNotEmpty(cases);
+        Assert.AreEqual(cases.Length, tally.Tried);
+        foreach (Verdict failure in InjectionTally.Failures)
+        {
+            Assert.AreEqual(0, tally.Of(failure), $"{failure}\n{tally}");
+        }
     }
 }

@@ -1,85 +1,124 @@
-using NanoDustSwitch.Detection;
+using NanoDustSwitch.Simulator.Days;
 
 namespace NanoDustSwitch.SystemTests.Injection;
 
-/// <summary>The scripted minute without trouble: which calls there are, and when the relay is closed.</summary>
+/// <summary>A day without trouble: which calls there are, when the relay is closed, when the vacuum is held off.</summary>
 internal sealed class Survey
 {
-    private const int SliceMicroseconds = 2500;
+    private const int Slice = 2500;
+    private const long ASecond = 1_000_000;
+    private const int Tool = 2;
 
-    private readonly List<BoardCall[]> _steps = [];
-    private readonly List<Relays> _slices = [];
+    // What trouble delays comes so much later, or a little earlier.
+    private const long Late = 600_000;
+    private const long Early = 300_000;
 
-    /// <summary>Initializes a new instance of the <see cref="Survey"/> class: goes through the minute.</summary>
-    public Survey()
+    private readonly List<int> _firstCalls = [];
+    private readonly List<byte> _calls = [];
+    private readonly List<byte> _slices = [];
+    private readonly List<bool> _held = [];
+    private readonly Dictionary<int, int> _bytes = [];
+
+    /// <summary>Initializes a new instance of the <see cref="Survey"/> class: goes through the day.</summary>
+    /// <param name="day">The day.</param>
+    public Survey(Day day)
     {
-        InjectedRig rig = new();
-        while (rig.Time < ScriptedMinute.Seconds * 1e6)
+        Day = day;
+        InjectedRig rig = new(day);
+        while (rig.Time < day.Seconds * 1e6)
         {
-            rig.Step();
-            _steps.Add([.. rig.Board.Calls]);
-            Relays relays = !rig.Shop.IsRelayClosed ? Relays.Open : IsOn(rig) ? Relays.ClosedForATool : Relays.Closed;
-            while (_slices.Count * (long)SliceMicroseconds <= rig.Time)
+            if (rig.Time >= _held.Count * ASecond)
             {
-                _slices.Add(relays);
+                _held.Add(!rig.Shop.IsRelayClosed && new Witness(DeepCopy.Of(rig)).Ask("why")
+                    .Contains(Aftermath.HeldWords, StringComparison.Ordinal));
+            }
+
+            rig.Step();
+            rig.TakeSaid();
+            _firstCalls.Add(_calls.Count);
+            int written = 0;
+            foreach (BoardCall call in rig.Board.Calls)
+            {
+                if (call == BoardCall.WriteSlot)
+                {
+                    _bytes.Add(_calls.Count, rig.Board.Written[written++]);
+                }
+
+                _calls.Add((byte)call);
+            }
+
+            byte slice = (byte)(!rig.Board.IsRelayDriven ? 0 : rig.IsToolRunning ? Tool : 1);
+            while (_slices.Count * (long)Slice <= rig.Time)
+            {
+                _slices.Add(slice);
             }
         }
+
+        _firstCalls.Add(_calls.Count);
     }
 
-    private enum Relays
-    {
-        Open,
-        Closed,
-        ClosedForATool,
-    }
+    /// <summary>Gets the day.</summary>
+    public Day Day { get; }
 
     /// <summary>Gets the number of calls.</summary>
-    public int Calls => _steps.Sum(step => step.Length);
+    public int Calls => _calls.Count;
 
-    /// <summary>Gives every call with every trouble.</summary>
-    /// <returns>The cases in order of time.</returns>
-    public IEnumerable<InjectionCase> Cases()
+    /// <summary>Gives the step of a call.</summary>
+    /// <param name="call">Number of the call in the day.</param>
+    /// <returns>Number of the step, and of the call in it.</returns>
+    public (int Step, int Call) At(int call)
     {
-        for (int step = 0; step < _steps.Count; step++)
+        int step = _firstCalls.BinarySearch(call);
+        step = step < 0 ? ~step - 1 : step;
+        while (_firstCalls[step + 1] <= call)
         {
-            for (int call = 0; call < _steps[step].Length; call++)
-            {
-                foreach (Trouble trouble in Enum.GetValues<Trouble>())
-                {
-                    // What is asked for while the board comes up is rare enough to be answered with every kind of nonsense.
-                    BoardCall member = _steps[step][call];
-                    int kind = (step * 31) + call;
-                    int kinds = trouble == Trouble.Nonsense && IsAskedAtBoot(member) ? TroubledBoard.KindsOfNumber : 1;
-                    for (int i = 0; i < kinds; i++)
-                    {
-                        yield return new InjectionCase(step, call, member, trouble, kind + i);
-                    }
-                }
-            }
+            step++;
         }
+
+        return (step, call - _firstCalls[step]);
     }
 
-    /// <summary>Says whether the relay's contact is closed at a time.</summary>
-    /// <param name="time">Shop time in microseconds; after the minute it is open.</param>
-    /// <returns>True when it is.</returns>
-    public bool IsClosed(long time) => At(time) != Relays.Open;
+    /// <summary>Gives what is called.</summary>
+    /// <param name="call">Number of the call in the day.</param>
+    /// <returns>The member.</returns>
+    public BoardCall Member(int call) => (BoardCall)_calls[call];
 
-    /// <summary>Says whether the vacuum is on because a tool runs.</summary>
+    /// <summary>Gives the number of bytes that a write to flash writes.</summary>
+    /// <param name="call">Number of the call in the day.</param>
+    /// <returns>Bytes.</returns>
+    public int BytesOf(int call) => _bytes[call];
+
+    /// <summary>Says whether the relay is closed at about a time.</summary>
+    /// <param name="time">Shop time in microseconds; after the day it is open.</param>
+    /// <returns>True when it is.</returns>
+    public bool IsClosedAbout(long time)
+    {
+        int last = Math.Min(_slices.Count - 1, (int)((time + Early) / Slice));
+        for (int i = (int)Math.Max(0, (time - Late) / Slice); i <= last; i++)
+        {
+            if (_slices[i] != 0)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Says whether the vacuum is on while a tool runs.</summary>
     /// <param name="time">Shop time in microseconds.</param>
     /// <returns>True when it is.</returns>
-    public bool IsClosedForATool(long time) => At(time) == Relays.ClosedForATool;
+    public bool IsClosedForATool(long time) => time / Slice < _slices.Count && _slices[(int)(time / Slice)] == Tool;
 
-    /// <summary>Says whether a call comes only while the board comes up.</summary>
-    /// <param name="member">What is called.</param>
-    /// <returns>True if so.</returns>
-    public static bool IsAskedAtBoot(BoardCall member) =>
-        member is BoardCall.FullScale or BoardCall.MicrovoltsACount or BoardCall.FailedParts or BoardCall.ReadSlot;
-
-    /// <summary>Says whether the firmware has the vacuum on because a tool runs.</summary>
-    /// <param name="rig">Where it runs.</param>
+    /// <summary>Says whether the console says from a second before a time to a second after another that the vacuum is held
+    /// off.</summary>
+    /// <param name="from">Shop time in microseconds.</param>
+    /// <param name="to">The other.</param>
     /// <returns>True when it does.</returns>
-    public static bool IsOn(InjectedRig rig) => rig.Switch?.Core.Vacuum.State == VacuumState.On;
-
-    private Relays At(long time) =>
-        time / SliceMicroseconds < _slices.Count ? _slices[(int)(time / SliceMicroseconds)] : Relays.Open;
+    public bool IsHeld(long from, long to)
+    {
+        int first = (int)(from / ASecond) - 1;
+        int last = (int)(to / ASecond) + 1;
+        return first >= 0 && last < _held.Count && _held.GetRange(first, last - first + 1).TrueForAll(held => held);
+    }
 }

@@ -12,6 +12,12 @@ internal enum Trouble
     /// <summary>It returns what makes no sense; one that returns nothing does nothing.</summary>
     Nonsense,
 
-    /// <summary>It never returns.</summary>
+    /// <summary>It never returns. After a second the plug is pulled and put in again.</summary>
     Hangs,
+
+    /// <summary>It returns late: after 20 to 400 ms as behind a garbage collection, one in eight after up to 3 s.</summary>
+    TakesLong,
+
+    /// <summary>The power goes; a write to flash has done some bytes, and the rest is missing, old, or erased.</summary>
+    PowerGoes,
 }

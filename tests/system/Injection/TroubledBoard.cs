@@ -4,7 +4,7 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests.Injection;
 
-/// <summary>The board of the virtual shop, one call of which can be made to go wrong.</summary>
+/// <summary>The board of the virtual shop, calls of which can be made to go wrong.</summary>
 /// <param name="board">The board.</param>
 /// <param name="shop">The shop around it.</param>
 internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
@@ -12,25 +12,39 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
     /// <summary>How many kinds of nonsense there are for a number.</summary>
     public const int KindsOfNumber = 8;
 
+    /// <summary>How many ways there are for what follows the bytes that were written before the power went.</summary>
+    public const int WaysToTear = 3;
+
     private const long AReading = 100;
     private const long ASecond = 1_000_000;
 
     private readonly List<BoardCall> _calls = [];
-    private int _countdown = -1;
-    private Trouble _trouble;
-    private BoardCall? _broken;
+    private readonly Queue<Blow> _plan = new();
+    private int _passed;
+    private int _broken;
     private int _kind;
 
     /// <summary>Gets the calls since the last <see cref="Forget"/>.</summary>
     public IReadOnlyList<BoardCall> Calls => _calls;
 
+    /// <summary>Gets the bytes of each write to flash since then.</summary>
+    public List<int> Written { get; } = [];
+
     /// <summary>Gets a value indicating whether the relay's line is high.</summary>
     public bool IsRelayLineHigh { get; private set; }
 
-    /// <summary>Gets a value indicating whether the call that was to go wrong has come.</summary>
-    public bool HasHit { get; private set; }
+    /// <summary>Gets a value indicating whether the relay's contact is closed; of a welded one, whether its coil is driven.</summary>
+    public bool IsRelayDriven =>
+        shop.Relay.Fault == RelayFault.Welded ? shop.Driver.IsEnergised(board.ShopTime) : shop.IsRelayClosed;
 
-    /// <summary>Gets a value indicating whether the call hung and the relay was still closed a second later.</summary>
+    /// <summary>Gets the number of calls that are still to go wrong.</summary>
+    public int Coming => _plan.Count;
+
+    /// <summary>Gets a value indicating whether a call hangs or the power has gone: nothing is done until the plug is in again.
+    /// </summary>
+    public bool IsDead { get; private set; }
+
+    /// <summary>Gets a value indicating whether the relay was still driven after a second in a call.</summary>
     public bool HungWithRelayClosed { get; private set; }
 
     /// <inheritdoc/>
@@ -48,27 +62,31 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
     /// <inheritdoc/>
     public bool IsButtonDown => Hits(BoardCall.IsButtonDown) ? !board.IsButtonDown : board.IsButtonDown;
 
-    /// <summary>Makes a call go wrong.</summary>
-    /// <param name="after">How many calls go well before it.</param>
-    /// <param name="trouble">What goes wrong.</param>
-    /// <param name="kind">Which nonsense, any number.</param>
-    public void Break(int after, Trouble trouble, int kind)
-    {
-        _countdown = after;
-        _trouble = trouble;
-        _kind = kind;
-    }
+    /// <summary>Makes a call go wrong, after those that are to go wrong already.</summary>
+    /// <param name="blow">Which, and how.</param>
+    public void Break(Blow blow) => _plan.Enqueue(blow);
 
     /// <summary>From now on all goes well.</summary>
-    public void Mend() => _broken = null;
+    public void Mend()
+    {
+        _plan.Clear();
+        _broken = 0;
+    }
+
+    /// <summary>The plug is in again.</summary>
+    public void Revive() => IsDead = false;
 
     /// <summary>Forgets the calls.</summary>
-    public void Forget() => _calls.Clear();
+    public void Forget()
+    {
+        _calls.Clear();
+        Written.Clear();
+    }
 
     /// <inheritdoc/>
     public int ReadBurst(int[] readings, int from, long until)
     {
-        if (_countdown == 0 || _broken == BoardCall.ReadBurst)
+        if (IsNext(BoardCall.ReadBurst) || IsBroken(BoardCall.ReadBurst))
         {
             // A read that fails takes its time as any other.
             board.ReadBurst(new int[readings.Length], from, Math.Min(until, board.Now + AReading));
@@ -161,9 +179,15 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
     /// <inheritdoc/>
     public void WriteSlot(int slot, byte[] buffer, int count)
     {
+        Written.Add(count);
         if (!Hits(BoardCall.WriteSlot))
         {
             board.WriteSlot(slot, buffer, count);
+        }
+        else if (IsDead)
+        {
+            Tear(slot, buffer, count);
+            throw new InvalidOperationException("the power is gone");
         }
         else if ((_kind & 1) == 0)
         {
@@ -182,34 +206,75 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
         }
     }
 
+    private bool IsBroken(BoardCall call) => IsDead || (_broken & (1 << (int)call)) != 0;
+
+    private bool IsNext(BoardCall call) =>
+        _plan.TryPeek(out Blow? next) && (next.Only ?? call) == call && _passed == next.After;
+
     private bool Hits(BoardCall call)
     {
         _calls.Add(call);
-        if (_broken == call)
+        if (IsBroken(call))
         {
             throw new InvalidOperationException(call.ToString());
         }
 
-        if (_countdown < 0 || _countdown-- > 0)
+        if (!IsNext(call))
         {
+            _passed += _plan.TryPeek(out Blow? next) && (next.Only ?? call) == call ? 1 : 0;
             return false;
         }
 
-        HasHit = true;
-        switch (_trouble)
+        Blow blow = _plan.Dequeue();
+        _passed = 0;
+        _kind = blow.Kind;
+        switch (blow.Trouble)
         {
             case Trouble.Nonsense:
                 return true;
+            case Trouble.TakesLong:
+                Stall(blow.Microseconds);
+                return false;
             case Trouble.ThrowsForEver:
-                _broken = call;
+                _broken |= 1 << (int)call;
                 break;
             case Trouble.Hangs:
-                shop.Advance(board.ShopTime + ASecond);
-                HungWithRelayClosed = shop.IsRelayClosed;
+                Stall(ASecond);
+                IsDead = true;
+                break;
+            case Trouble.PowerGoes:
+                IsDead = true;
+                if (call == BoardCall.WriteSlot)
+                {
+                    return true;
+                }
+
                 break;
         }
 
         throw new InvalidOperationException(call.ToString());
+    }
+
+    private void Stall(long microseconds)
+    {
+        board.Stall(Math.Min(microseconds, ASecond));
+        HungWithRelayClosed |= microseconds >= ASecond && IsRelayDriven;
+        board.Stall(Math.Max(0, microseconds - ASecond));
+    }
+
+    // So many of the bytes are written; after them the slot ends, or is as it was, or is erased.
+    private void Tear(int slot, byte[] buffer, int count)
+    {
+        int written = Math.Min(count, _kind / WaysToTear);
+        byte[] torn = new byte[Slots.Size];
+        int old = board.ReadSlot(slot, torn);
+        if (_kind % WaysToTear == 2)
+        {
+            torn.AsSpan().Fill(0xFF);
+        }
+
+        buffer.AsSpan(0, written).CopyTo(torn);
+        board.WriteSlot(slot, torn, (_kind % WaysToTear) switch { 0 => written, 1 => Math.Max(written, old), _ => count });
     }
 
     private long NonsenseTime() => (_kind % 8) switch

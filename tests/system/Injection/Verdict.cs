@@ -12,7 +12,7 @@ internal enum Verdict
     /// <summary>The same, but the next start needed the plug to be pulled.</summary>
     NeededPlug,
 
-    /// <summary>The relay was still closed after a second, and without the trouble it would not have been.</summary>
+    /// <summary>The relay was still closed after a second, and neither a tool nor the day's plan was the reason.</summary>
     RelayHeld,
 
     /// <summary>A call that must not matter cost a running tool its vacuum.</summary>
@@ -20,4 +20,10 @@ internal enum Verdict
 
     /// <summary>Nothing brought the next start.</summary>
     NoNextStart,
+
+    /// <summary>The vacuum was held off, and after the trouble and a power cut a tool started it; nobody was told.</summary>
+    HoldLost,
+
+    /// <summary>The switch said "off" while the vacuum drew its current, which the switch has a sensor for.</summary>
+    SaidOff,
 }

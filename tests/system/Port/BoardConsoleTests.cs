@@ -31,7 +31,7 @@ public sealed class BoardConsoleTests
         board.Type(before);
         using BoardConsole console = BoardConsole.Connect(board.Name);
 
-        Assert.StartsWith("off: ", console.Ask("why").Single());
+        Assert.StartsWith("told off: ", console.Ask("why").Single());
         Assert.AreEqual(
             "run-on 8 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake",
             console.Ask("run-on").Single());
@@ -55,7 +55,7 @@ public sealed class BoardConsoleTests
         while (watch.Elapsed.TotalSeconds < 2)
         {
             string answer = console.Ask("why").Single();
-            Assert.IsTrue(answer.StartsWith("on: ") || answer.StartsWith("off: "), answer);
+            Assert.IsTrue(answer.StartsWith("on: ") || answer.StartsWith("told off: "), answer);
         }
 
         Assert.AreEqual(0, board.With(live => live.Rig.Switch.SavedSettings[SettingId.RunOn]));

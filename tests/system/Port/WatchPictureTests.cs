@@ -41,7 +41,7 @@ public sealed class WatchPictureTests
             " why      on: 11.00 A, stops below 0.35 A and the run-on",
             "",
             " tool     running   11.22 A rms",
-            " vacuum   ● on      12.34 h run in all, 1,235 starts",
+            " vacuum   ● on        12.34 h run in all, 1,235 starts",
             " faults   none",
             "",
             "── swing: what the switch decides on ───────────────────────────────────────────",

@@ -30,7 +30,7 @@ public sealed class PowerTests
         int workers = Environment.ProcessorCount;
         Parallel.For(0, workers, worker =>
         {
-            InjectedRig rig = new();
+            InjectedRig rig = new(Scripts.Minute());
             int step = 0;
             foreach (int moment in moments.Where((_, i) => i % workers == worker))
             {
@@ -68,7 +68,7 @@ public sealed class PowerTests
     [TestMethod]
     public void A_fault_that_lasts_keeps_it_off_after_a_cut_as_well()
     {
-        InjectedRig rig = new();
+        InjectedRig rig = new(Scripts.Minute());
         rig.Run(6 * ASecond);
         rig.LeaveScript();
         Assert.IsTrue(rig.Shop.IsRelayClosed);
@@ -95,7 +95,7 @@ public sealed class PowerTests
     [DataRow(3.0, true)]
     public void A_vacuum_whose_start_takes_the_boxs_power_starts_no_sooner_than_after_a_plug_put_in(double ohms, bool isLoop)
     {
-        InjectedRig rig = new(ohms);
+        InjectedRig rig = new(Scripts.Minute(ohms));
         rig.Run(2 * ASecond);
         rig.LeaveScript();
         rig.Do("+saw");
@@ -130,8 +130,8 @@ public sealed class PowerTests
     private static List<string> States()
     {
         List<string> states = [];
-        InjectedRig rig = new();
-        while (rig.Time < ScriptedMinute.Seconds * 1e6)
+        InjectedRig rig = new(Scripts.Minute());
+        while (rig.Time < 60e6)
         {
             string tool = rig.IsSawOn ? ", tool on" : "";
             states.Add(

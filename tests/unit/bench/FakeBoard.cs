@@ -31,8 +31,27 @@ internal sealed class FakeBoard : IBoard
     public bool NowThrows;
     public bool SerialThrows;
     public bool PanelThrows;
+    public bool RelayThrows;
     public bool SlotsThrow;
     public bool SlotWritesThrow;
+
+    /// <summary>How many writes of slots were tried, also those that failed.</summary>
+    public int SlotTries;
+
+    /// <summary>How many of the next writes leave only so many bytes of the new content; see <see cref="TornBytes"/>.</summary>
+    public int WritesThatTear;
+
+    /// <summary>What a torn write leaves; a negative number when it leaves the slot as it was.</summary>
+    public int TornBytes;
+
+    /// <summary>Whether a torn write throws, or claims that all is well.</summary>
+    public bool TornWritesThrow;
+
+    /// <summary>Whether the power is gone: what is written from now on is not.</summary>
+    public bool IsDark;
+
+    /// <summary>How many times the sounder was switched on.</summary>
+    public int Beeps;
 
     /// <summary>How many reads of slots succeed before one throws; a negative number when none throws.</summary>
     public int SlotReadsBeforeOneThrows = -1;
@@ -73,6 +92,7 @@ internal sealed class FakeBoard : IBoard
         HasRestarted = false;
         ClockStands = false;
         NowThrows = false;
+        IsDark = false;
         _typed = "";
     }
 
@@ -125,6 +145,7 @@ internal sealed class FakeBoard : IBoard
 
     public void SetRelayLine(bool high)
     {
+        FailIf(high && RelayThrows, "relay line");
         if (high != RelayLine)
         {
             RelayLine = high;
@@ -140,6 +161,7 @@ internal sealed class FakeBoard : IBoard
     public void SetSounder(bool on)
     {
         FailIf(PanelThrows, "sounder");
+        Beeps += on ? 1 : 0;
     }
 
     public int ReadSerial(byte[] buffer)
@@ -187,12 +209,22 @@ internal sealed class FakeBoard : IBoard
 
     public void WriteSlot(int slot, byte[] buffer, int count)
     {
-        FailIf(SlotsThrow || SlotWritesThrow, "flash");
+        SlotTries++;
+        FailIf(SlotsThrow || SlotWritesThrow || IsDark, "flash");
+        bool tears = WritesThatTear > 0;
+        WritesThatTear -= tears ? 1 : 0;
+        if (tears && (TornBytes < 0 || TornBytes > count))
+        {
+            FailIf(TornWritesThrow, "flash");
+            return;
+        }
 
+        count = tears ? TornBytes : count;
         SlotBytes[slot] = new byte[count];
         Array.Copy(buffer, SlotBytes[slot], count);
         SlotLengths[slot] = count;
         SlotWrites[slot]++;
+        FailIf(tears && TornWritesThrow, "flash");
     }
 
     public void Restart()

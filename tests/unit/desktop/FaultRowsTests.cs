@@ -13,11 +13,11 @@ public class FaultRowsTests
 {
     private const string Faults =
         "SensorAtRail MidpointOut SensorFrozen ConverterFails NoWindow ClockStands OverRange Noisy ShortCycling RanTooLong "
-        + "SettingsLost RestartLoop RelayLine VacuumIdle VacuumStays OwnCurrent";
+        + "SettingsLost RestartLoop RelayLine VacuumIdle VacuumStays OwnCurrent HeartbeatLost SlowBoard";
 
     private const string Kinds =
         "StateChanged FaultRaised FaultEnded LongRunAhead RelayLost CameUp Saved SaveFailed Cleared FellBack FilterDue Taught "
-        + "PartFailed Probed";
+        + "PartFailed Probed StaysOn Error HoldInDoubt";
 
     private const FaultTraits Ends =
         FaultTraits.EndsAfterGoodReadings | FaultTraits.EndsByItsOwner
@@ -46,6 +46,12 @@ public class FaultRowsTests
         CheckNone(s_faults.Where(fault => FaultText.ToDo(fault).Length == 0 || FaultText.Ends(fault, false).Length == 0)
             .Select(fault => $"the row of Fault.{fault} in firmware/switch/Log/FaultText.cs lacks a word"));
     }
+
+    [TestMethod]
+    public void TheWordsOfAPausingBoardNameTheLimit() =>
+        Assert.Contains(
+            $"more than {DetectionCore.MostLostAnHour} times",
+            Texts.Take(FaultText.Seen(new TextOutput(), Fault.HeartbeatLost, 1)));
 
     // In doubt the vacuum is off, and nothing crashes; also for a fault that a newer version has left in the log.
     [TestMethod]

@@ -31,7 +31,7 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
             Looks.Heading("switch"),
             live.Rig.IsDark
                 ? Line("state", "without power", Looks.Wrong)
-                : Line("state", StateText.Name(state), StateLooks.Look(state)),
+                : Line("state", StateText.Of(Switch.Core), StateLooks.Look(Switch.Core)),
             .. Why(width - LabelWidth - 1),
             Panel(isLampOn),
             Relay(),

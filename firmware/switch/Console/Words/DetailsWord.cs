@@ -57,7 +57,7 @@ public sealed class DetailsWord : Word
                 return true;
             case 4:
                 output.Column("starts", Column).Number(core.Vacuum.Starts.Total).Text(" since boot, ")
-                    .Number(core.Vacuum.Starts.InLastMinute(_bucket.EndTime)).Text(" in the last minute").End();
+                    .Number(core.Vacuum.Starts.Recent(_bucket.EndTime)).Text(" in the last minute").End();
                 return true;
             case 5:
                 output.Column("lost", Column).Number(console.Output.Dropped).Text(" bytes of output, ")

@@ -22,7 +22,6 @@ public sealed class HoldWord : Word
     public override void Run(SerialConsole console, string rest)
     {
         _controls.Handle(VacuumEvent.Hold, console.Now);
-        _why.Write(console.Output, console.Now);
-        console.Output.End();
+        _why.Answer(console.Output, console.Now);
     }
 }

@@ -19,6 +19,6 @@ public sealed class SaveWord : Word
         SettingsSave save = _desk.RequestSave(console.Now);
         console.Say(save == SettingsSave.Done ? "Saved."
             : save == SettingsSave.Failed ? "The flash failed; the settings are in use but not kept. Try again."
-            : "Will be saved as soon as tool and vacuum are off.");
+            : "Will be saved as soon as tool and vacuum have stopped.");
     }
 }

@@ -58,7 +58,15 @@ public sealed class StatusWord : Word
         {
             case 0:
                 output.Column("vacuum", Column);
-                _why.Write(output, console.Now);
+                if (core.Faults.IsVacuumStuck)
+                {
+                    output.Text("runs, with its relay told to open");
+                }
+                else
+                {
+                    _why.Write(output, console.Now);
+                }
+
                 if (core.VacuumMilliamperes >= 0)
                 {
                     output.Text("; draws ").Amperes(core.VacuumMilliamperes);
@@ -102,7 +110,14 @@ public sealed class StatusWord : Word
                 return true;
             case 8:
                 output.Column("troubles", Column).Number(_safe.SerialTroubles).Text(" serial, ").Number(_safe.PanelTroubles)
-                    .Text(" panel, ").Number(_safe.FlashTroubles).Text(" flash").End();
+                    .Text(" panel, ").Number(_safe.FlashTroubles).Text(" flash");
+                int lost = core.LostHeartbeats.Recent(console.Now);
+                if (lost > 0)
+                {
+                    output.Text(", ").Number(lost).Text(" lost heartbeats in the last hour");
+                }
+
+                output.End();
                 return true;
             default:
                 return Faults(output, row - FixedRows);

@@ -40,6 +40,12 @@ public sealed class TestWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
+        if (_core.Faults.IsVacuumStuck)
+        {
+            console.Say("Not begun.");
+            return;
+        }
+
         if (!_core.IsQuiet)
         {
             console.Say("Not while tool or vacuum are on; switch the tool off first.");

@@ -37,7 +37,6 @@ public sealed class VacuumWord : Word
                 return;
         }
 
-        _why.Write(console.Output, console.Now);
-        console.Output.End();
+        _why.Answer(console.Output, console.Now);
     }
 }

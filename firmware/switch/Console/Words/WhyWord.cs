@@ -21,8 +21,8 @@ public sealed class WhyWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        _why.Write(console.Output, console.Now);
-        console.Output.End();
+        _why.Answer(console.Output, console.Now);
+        _why.WriteStay(console.Output, console.Now);
         console.ShowRows(this);
     }
 
@@ -37,8 +37,13 @@ public sealed class WhyWord : Word
         }
 
         Fault fault = (Fault)at;
-        console.Output.Text(FaultText.Name(fault)).Text(": ").Text(FaultText.ToDo(fault)).End();
-        console.Output.Text("    ").Text(FaultText.Ends(fault, faults[fault].IsLatched)).End();
+        FaultState state = faults[fault];
+        TextOutput output = console.Output;
+        output.Text(FaultText.Name(fault)).Text(" since ").Clock(state.Since / Time.Second).Text(": ");
+        FaultText.Seen(output, fault, state.Figure).End();
+        output.Text("    do: ").Text(FaultText.ToDo(fault)).End();
+        output.Text("    ").Text(FaultText.Ends(fault, state.IsLatched))
+            .Text(FaultText.StaysOverPowerCut(fault, state.IsLatched) ? ", over a power cut too" : "").End();
         return true;
     }
 }

@@ -29,9 +29,9 @@ internal static class Promises
             "The relay is closed only while the vacuum is wanted.",
             (_, _, after) => !after.Gate.IsClosed || after.Control.WantsVacuum),
         new Promise(
-            "The relay never closes before the restart gap is over since it opened.",
+            "The relay never closes before it has surely let go and the restart gap is over since then.",
             (before, _, after) => before.Gate.IsClosed || !after.Gate.IsClosed
-                || after.Now - before.OpenedAt >= after.Settings.RestartGapMilliseconds * 1000L),
+                || after.Now - before.OpenedAt >= after.LongestRest),
         new Promise(
             "On without a running tool it always has an end: the run-on, or the by-hand limit.",
             (_, _, after) => !after.Control.WantsVacuum || after.Control.State == VacuumState.On || HasEnd(after)),

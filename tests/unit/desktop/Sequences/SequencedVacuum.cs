@@ -51,6 +51,9 @@ internal sealed class SequencedVacuum
 
     public long OpenedAt { get; private set; }
 
+    /// <summary>From the command to open until the relay may close again, in µs.</summary>
+    public long LongestRest => RelayGate.LongestHoldMicroseconds + (_settings.RestartGapMilliseconds * Time.Millisecond);
+
     /// <summary>The changes of state that were told of the last event.</summary>
     public IReadOnlyList<(VacuumState From, VacuumState To)> Told => _told;
 
@@ -63,7 +66,7 @@ internal sealed class SequencedVacuum
         get
         {
             long looksIn = Control.NextLook == long.MaxValue ? -1 : Control.NextLook - Now;
-            long rests = System.Math.Min(Now - OpenedAt, _settings.RestartGapMilliseconds * Time.Millisecond);
+            long rests = System.Math.Min(Now - OpenedAt, LongestRest);
             string starts = string.Join(",", _starts.Where(time => Now - time < Time.Minute).Select(time => Now - time));
             return $"{Control.State} {Control.Remaining(Now)} {looksIn} {Control.IsToolRunning} {Control.IsHeldOff} "
                 + $"{Control.IsStretched} "

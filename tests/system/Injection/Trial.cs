@@ -1,0 +1,93 @@
+namespace NanoDustSwitch.SystemTests.Injection;
+
+/// <summary>A case, judged by what a person could see: the vacuum, the relay, the tools, the console's text.</summary>
+/// <param name="survey">The day without trouble.</param>
+/// <param name="rig">The rig at the moment of the case; it is used up.</param>
+/// <param name="tried">The case.</param>
+internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
+{
+    private const long ASecond = 1_000_000;
+    private const long Window = ASecond / 5;
+
+    // After the first trouble of a pair, until the second.
+    private const long PairPatience = 3 * ASecond;
+
+    // As delivered, where the day's own shorter one is not saved yet; in whole days the stretched one.
+    private readonly long _runOn = survey.Day.Seconds > 60 ? Aftermath.StretchedRunOn : 6 * ASecond;
+    private readonly Witness _witness = new(rig);
+
+    /// <summary>Tries.</summary>
+    /// <returns>What is wrong, and whether the next start came by itself.</returns>
+    public IReadOnlyList<Verdict> Run()
+    {
+        List<Verdict> verdicts = [];
+        bool wasClosed = rig.Board.IsRelayDriven;
+        long begin = rig.Time;
+        long openInVain = Follow();
+        if (rig.Board.HungWithRelayClosed || IsClosedForNothing(wasClosed))
+        {
+            verdicts.Add(Verdict.RelayHeld);
+        }
+
+        if (openInVain > Window)
+        {
+            verdicts.Add(Verdict.VacuumLost);
+        }
+
+        rig.LeaveScript();
+        Aftermath aftermath = new(rig, _witness);
+        bool isHeld = survey.IsHeld(begin, rig.Time) && !rig.IsButtonDown;
+        if ((aftermath.IsSaidHeld() || isHeld) && !aftermath.IsHoldKept())
+        {
+            verdicts.Add(Verdict.HoldLost);
+        }
+
+        verdicts.Add(aftermath.NextStart());
+        bool isBlind = tried.Member == BoardCall.ReadVacuumLine && tried.MayLoseHands;
+        if (_witness.FalseOff is not null && !isBlind
+            && _witness.Ask("vacuum-turns").Contains("vacuum-turns 1", StringComparison.Ordinal))
+        {
+            verdicts.Add(Verdict.SaidOff);
+        }
+
+        return verdicts;
+    }
+
+    // Gives the time in which the relay was open and should not have been.
+    private long Follow()
+    {
+        long begin = rig.Time;
+        rig.Board.Break(tried.First);
+        if (tried.Then is { } then)
+        {
+            rig.Board.Break(then);
+        }
+
+        int coming = rig.Board.Coming;
+        _witness.Step();
+        Assert.IsLessThan(coming, rig.Board.Coming, $"{tried} did not come");
+        if (rig.Board.Coming > 0)
+        {
+            _witness.Run(PairPatience, () => rig.Board.Coming == 0);
+            begin = rig.Time;
+        }
+
+        long open = 0;
+        while (rig.Time < begin + ASecond)
+        {
+            long before = rig.Time;
+            _witness.Step();
+            open += tried.MustNotMatter && survey.IsClosedForATool(rig.Time) && !rig.Board.IsRelayDriven ? rig.Time - before : 0;
+        }
+
+        return open;
+    }
+
+    private bool IsClosedForNothing(bool wasClosed) =>
+        !(wasClosed && tried.MayLoseHands)
+        && IsClosedForNothing()
+        && !_witness.Run(tried.MayLookLikeACurrent ? _runOn : Window, () => !IsClosedForNothing());
+
+    private bool IsClosedForNothing() =>
+        rig.Board.IsRelayDriven && rig.Time - _witness.LastToolAt > _runOn && !survey.IsClosedAbout(rig.Time);
+}
