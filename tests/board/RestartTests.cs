@@ -136,6 +136,25 @@ public class RestartTests : BadCaseTest
         Assert.IsTrue(Chip.IsRelayFed);
     }
 
+    // The switch could not let the line rest, and cannot restart: a line that stays high holds the driver for twice as long.
+    [TestMethod]
+    public void ALineThatWasLeftHighIsPutToRestByTheProgram()
+    {
+        Boot();
+        Tool(Saw, 1500);
+        for (int i = 0; i < 20 && !Chip.Relay.Level; i++)
+        {
+            Run(1);
+        }
+
+        Chip.Break("Write 25", 1);
+        Chip.Break("RebootDevice", 1);
+        BreakTheLoop();
+        Run(500);
+        AssertOff();
+        AssertBoots(1);
+    }
+
     [TestMethod]
     public void TheLastWordsMayFailAndTheRestartComesAllTheSame()
     {
