@@ -147,9 +147,9 @@ public class RestartTests : BadCaseTest
             Run(1);
         }
 
-        Chip.Break("Write 25", 1);
+        // The beat that would put it low fails, and so does the rest before the restart.
+        Chip.Break("Toggle 25", 2);
         Chip.Break("RebootDevice", 1);
-        BreakTheLoop();
         Run(500);
         AssertOff();
         AssertBoots(1);
