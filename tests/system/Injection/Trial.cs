@@ -24,7 +24,7 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
         bool wasClosed = rig.Board.IsRelayDriven;
         long begin = rig.Time;
         long openInVain = Follow();
-        if (rig.Board.HungWithRelayClosed || IsClosedForNothing(wasClosed))
+        if (rig.Board.HungWithRelayClosed || (IsClosedForNothing(wasClosed) && !MayHaveMisread(begin)))
         {
             verdicts.Add(Verdict.RelayHeld);
         }
@@ -82,6 +82,9 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
 
         return open;
     }
+
+    // A press that comes to a board which has just come up, or is paused, may mean another thing than the day's plan meant.
+    private bool MayHaveMisread(long begin) => tried.Then is not null && _witness.LastPressAt >= begin;
 
     private bool IsClosedForNothing(bool wasClosed) =>
         !(wasClosed && tried.MayLoseHands)

@@ -31,6 +31,9 @@ internal sealed class Witness(InjectedRig rig)
     /// <summary>Gets the time at which a tool last drew its current, in microseconds.</summary>
     public long LastToolAt { get; private set; } = long.MinValue / 2;
 
+    /// <summary>Gets the time at which the button was last pressed, in microseconds.</summary>
+    public long LastPressAt { get; private set; } = long.MinValue / 2;
+
     /// <summary>Gets the time at which the relay was last driven, in microseconds.</summary>
     public long LastDrivenAt { get; private set; } = long.MinValue / 2;
 
@@ -69,6 +72,7 @@ internal sealed class Witness(InjectedRig rig)
         rig.Step();
         long now = rig.Time;
         _flowsSince = !rig.Shop.Vacuum.IsRunning ? long.MaxValue : Math.Min(_flowsSince, now);
+        LastPressAt = rig.IsButtonDown ? now : LastPressAt;
         LastDrivenAt = rig.Board.IsRelayDriven ? now : LastDrivenAt;
         LastToolAt = rig.IsToolRunning ? now : LastToolAt;
         string text = rig.TakeSaid();
