@@ -14,6 +14,8 @@ internal sealed class Witness(InjectedRig rig)
     // A relay needs its time, and a word that is being said when it moves is not false.
     private const long Grace = ASecond / 2;
 
+    private const string Prompt = "\n> ";
+
     private static readonly string[] s_off = ["off", "held off", "told off"];
 
     private readonly StringBuilder _said = new();
@@ -62,7 +64,7 @@ internal sealed class Witness(InjectedRig rig)
     {
         int from = _said.Length;
         rig.Do(line);
-        Run(ASecond / 10);
+        Run(ASecond, () => _said.Length > from + Prompt.Length && _said.ToString(_said.Length - Prompt.Length, Prompt.Length) == Prompt);
         return _said.ToString(from, _said.Length - from);
     }
 
