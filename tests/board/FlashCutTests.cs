@@ -73,12 +73,9 @@ public class FlashCutTests : BadCaseTest
     // With and without calls of the flash that fail before the cut, and after it while the board comes up.
     [TestMethod]
     [DataRow("", "")]
-    [DataRow("FileStream.Write", "")]
-    [DataRow("FileStream.Dispose", "")]
     [DataRow("", "FileStream Create")]
     [DataRow("", "FileStream.Write")]
     [DataRow("", "FileStream.Dispose")]
-    [DataRow("FileStream.Write", "FileStream.Write")]
     public void ACutAtAnyCallAfterAHoldLeavesItOrWasToldBefore(string failsBefore, string failsAfter)
     {
         foreach (bool isDirect in new[] { false, true })

@@ -21,8 +21,8 @@ public sealed class RandomHandsTests
 
     private static readonly string[] s_lines =
     [
-        "hold", "hold", "vacuum on", "vacuum off", "vacuum auto", "clear", "teach", "yes", "no", "status", "why", "save", "events",
-        "restart\ryes", "watch", "record", "test\ryes", "details",
+        "hold", "hold", "vacuum on", "vacuum off", "vacuum auto", "clear", "teach", "yes", "no", "status", "why", "save",
+        "events", "restart\ryes", "watch", "record", "test\ryes", "details",
     ];
 
     public TestContext TestContext { get; set; } = null!;
@@ -144,6 +144,7 @@ public sealed class RandomHandsTests
 
         Settle(witness);
         verdicts.Add(aftermath.NextStart());
+        verdicts.AddRange(aftermath.IsRelayHeld ? [Verdict.RelayHeld] : []);
         return string.Join(", ", verdicts.Intersect(InjectionTally.Failures)) + off;
     }
 }
