@@ -21,6 +21,7 @@ public class HoldCutTests : BadCaseTest
             {
                 Chip.CutPower();
                 Boot();
+                Answer("clear");
                 Answer("vacuum auto");
                 Break(failsBefore, 1);
                 string said = Answer("hold");
@@ -37,6 +38,7 @@ public class HoldCutTests : BadCaseTest
             }
         }
 
+        Answer("clear");
         Answer("vacuum auto");
         AssertFollows();
     }
