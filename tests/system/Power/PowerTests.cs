@@ -8,8 +8,8 @@ using NanoDustSwitch.SystemTests.Injection;
 namespace NanoDustSwitch.SystemTests.Power;
 
 /// <summary>
-/// The power fails or sags at moments of the scripted minute, whatever is switched on being left so. The variable DUST_INJECTION
-/// names the part of all moments that is tried, as for the injection; without it some of every state are.
+/// The power fails or sags at moments of the scripted minute, whatever is switched on being left so. How many moments are tried:
+/// <see cref="AbusePart"/>; in a sample some of every state.
 /// </summary>
 [TestClass]
 public sealed class PowerTests
@@ -150,14 +150,12 @@ public sealed class PowerTests
     private static int[] Moments(List<string> states)
     {
         Random random = new(Seed);
-        string? part = Environment.GetEnvironmentVariable("DUST_INJECTION");
-        if (string.IsNullOrEmpty(part))
+        if (AbusePart.Every == 0)
         {
             return [.. Enumerable.Range(0, states.Count).GroupBy(step => states[step])
                 .SelectMany(moments => moments.OrderBy(_ => random.Next()).Take(ASample)).Order()];
         }
 
-        int every = part == "all" ? 1 : int.Parse(part, CultureInfo.InvariantCulture);
-        return [.. Enumerable.Range(0, states.Count).Where(_ => random.Next(every) == 0)];
+        return [.. Enumerable.Range(0, states.Count).Where(_ => random.Next(AbusePart.Every) == 0)];
     }
 }
