@@ -1,5 +1,6 @@
 using System.Globalization;
 using System.Reflection;
+using System.Text.RegularExpressions;
 using NanoDustSwitch.Esp32;
 
 namespace NanoDustSwitch.HardwareTests.Wiring;
@@ -8,6 +9,8 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 [TestClass]
 public class TableTests : BuildTest
 {
+    private static readonly TimeSpan s_second = TimeSpan.FromSeconds(1);
+
     [TestMethod]
     public void TheTableOfPinsIsThePlanOfTheFirmware()
     {
@@ -52,6 +55,8 @@ public class TableTests : BuildTest
         string[] listed = [.. rows.Select(row => row["part"])];
         string[] built = [.. BuildFiles.Parts.Select(part => part.Name)];
         Findings.AssertNone(built.Except(listed).Select(part => $"{part} is not on the list"));
+        Findings.AssertNone(listed.Where(part => Regex.IsMatch(part, @"^[A-Z]{1,2}\d+$", RegexOptions.None, s_second))
+            .Except(built).Select(part => $"{part} is in no drawing"));
         Findings.AssertNone(rows.Where(row => row["rating"].Length < 10).Select(row => $"{row["part"]} has no rating"));
         Findings.AssertNone(rows.Where(row => row["mark"] is not ("yes" or "no"))
             .Select(row => $"{row["part"]} needs a mark or not?"));
