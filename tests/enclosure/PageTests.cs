@@ -84,7 +84,8 @@ public sealed class PageTests
         Parameters p = Parameters.Read();
         string list = Page.Read("hardware/parts.csv").Text;
         string holes = Page.Read("hardware/enclosure/README.md").Text;
-        AssertSays(holes, new[] { "button", "lamp", "sounder", "console", "breaker for equipment" }.Select(name => $"\n| {name}"));
+        string[] reached = ["button", "lamp", "sounder", "console", "breaker for equipment"];
+        AssertSays(holes, reached.Select(name => $"\n| {name}"));
         int screws = p.BarrierScrews().Length + CradleScrews + HolderScrews;
         AssertSays(list, [$",always,{screws}\nboard screw,", "\nplastic screw,all,\"M4 screw"]);
         Findings.AssertNone(list.Split('\n')
@@ -97,7 +98,9 @@ public sealed class PageTests
     public void The_barrier_is_asked_for_a_flame_rating_on_page_and_list()
     {
         AssertSays(Page.Read("hardware/enclosure/README.md").Text, ["barrier and sensor's holder", "UL 94 V-0 at 3 mm"]);
-        AssertSays(Page.Read("hardware/parts.csv").Text, ["\nbarrier,all,barrier and sensor's holder,", "UL 94 V-0 at 3 mm or thinner"]);
+        AssertSays(
+            Page.Read("hardware/parts.csv").Text,
+            ["\nbarrier,all,barrier and sensor's holder,", "UL 94 V-0 at 3 mm or thinner"]);
     }
 
     [TestMethod]

@@ -2,7 +2,9 @@ using System.Text.RegularExpressions;
 
 namespace NanoDustSwitch.EnclosureTests;
 
-/// <summary>The sheet to fill in asks for all that the page has measured, and neither says "fits" without its conditions.</summary>
+/// <summary>
+/// The sheet to fill in asks for all that the page has measured, and neither says "fits" without its conditions.
+/// </summary>
 [TestClass]
 public sealed partial class SheetTests
 {

@@ -154,7 +154,8 @@ internal sealed class Sheet(Build build)
             }
 
             string name = ShownName(part, pin);
-            int aside = part.Kind is not ("transformer" or "relay" or "contactor") ? 0 : pin.Name is "in" or "11" or "21" ? -16 : 16;
+            int aside = part.Kind is not ("transformer" or "relay" or "contactor") ? 0
+                : pin.Name is "in" or "11" or "21" ? -16 : 16;
             (int right, int down, string? anchor) = pin.Side switch
             {
                 "left" => (8, 4, null),

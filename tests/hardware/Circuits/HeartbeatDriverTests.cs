@@ -112,8 +112,8 @@ public class HeartbeatDriverTests
         Assert.AreEqual(70.0, HeatSums.WarmestInside);
     }
 
-    // The ESP32 takes 0.25 A within a microsecond (Espressif's hardware guidelines ask for a supply of 0.5 A; memory), and the 5 V
-    // comes by half a metre of wire of 1 µH. The thresholds hang on the 5 V: it may fall by 2 %, as much as its supply is off.
+    // The ESP32 takes 0.25 A within a microsecond (Espressif's hardware guidelines ask for a supply of 0.5 A; memory), and the
+    // 5 V comes by half a metre of wire of 1 µH. The thresholds hang on the 5 V: it may fall by 2 %, the supply's own tolerance.
     [TestMethod]
     public void TheBulkCapacitorKeepsTheFiveVoltsUp()
     {

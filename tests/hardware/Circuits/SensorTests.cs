@@ -84,8 +84,8 @@ public class SensorTests
             Repository.ReadText("hardware/circuits/README.md"));
     }
 
-    // What the sheet's line 10 rests on: winding W alone, and W and 47 ohm side by side. Where the burden is missing or the winding
-    // open the reading is more than a tenth off, for windings of 10 to 300 ohm (data sheets of such transformers; memory).
+    // What the sheet's line 10 rests on: winding W alone, and W and 47 ohm side by side. Where the burden is missing or the
+    // winding open the reading is more than a tenth off, for windings of 10 to 300 ohm (data sheets; memory).
     [TestMethod]
     public void TheCheckOfTheBurdenFindsABareWindingAndABareBurden()
     {

@@ -33,7 +33,8 @@ internal sealed class Connections
                 Join(part.PinName(part.Pins[0]), part.Label);
             }
 
-            foreach (string[] contact in part.Contacts.Where(_ => closed || part.Kind == "breaker").Select(contact => contact.Split('-')))
+            bool conducts = closed || part.Kind == "breaker";
+            foreach (string[] contact in part.Contacts.Where(_ => conducts).Select(contact => contact.Split('-')))
             {
                 Join($"{part.Name}.{contact[0]}", $"{part.Name}.{contact[1]}");
             }

@@ -80,7 +80,8 @@ public class TableTests : BuildTest
     [TestMethod]
     public void TheListAsksForTheTestVoltageOfEveryBarrier()
     {
-        Dictionary<string, string> ratings = Csv.Rows("hardware/parts.csv").ToDictionary(row => row["part"], row => row["rating"]);
+        Dictionary<string, string> ratings =
+            Csv.Rows("hardware/parts.csv").ToDictionary(row => row["part"], row => row["rating"]);
         foreach (Barrier row in Barrier.Table().Where(row => row.Strength == 2 && !row.Between.StartsWith("touch ")))
         {
             Assert.Contains($"{row.TestVolts / 1000} kV", ratings[row.Part], row.Part);

@@ -204,7 +204,8 @@ internal static class WiringRules
     }
 
     /// <summary>
-    /// A burden lies across every transformer's winding, in the same box and before any plug: pulled out, the transformer keeps it.
+    /// A burden lies across every transformer's winding, in the same box and before any plug: when that is out, the transformer
+    /// keeps it.
     /// </summary>
     public static IEnumerable<string> EveryTransformerHasItsBurden(Build build)
     {
