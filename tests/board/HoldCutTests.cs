@@ -9,6 +9,9 @@ public class HoldCutTests : BadCaseTest
 {
     [TestMethod]
     [DataRow("", "")]
+    [DataRow("FileStream.Write", "")]
+    [DataRow("FileStream.Dispose", "")]
+    [DataRow("FileStream.Write", "FileStream.Write")]
     [DataRow("", "FileStream Create")]
     [DataRow("", "FileStream.Write")]
     [DataRow("", "FileStream.Dispose")]

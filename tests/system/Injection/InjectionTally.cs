@@ -8,7 +8,7 @@ internal sealed class InjectionTally
 {
     /// <summary>What must never come of a case.</summary>
     public static readonly IReadOnlyList<Verdict> Failures =
-        [Verdict.RelayHeld, Verdict.VacuumLost, Verdict.NoNextStart];
+        [Verdict.RelayHeld, Verdict.VacuumLost, Verdict.NoNextStart, Verdict.HoldLost, Verdict.SaidOff];
 
     private static readonly Verdict[] s_verdicts = Enum.GetValues<Verdict>();
 
