@@ -6,7 +6,9 @@ namespace NanoDustSwitch.SystemTests;
 /// <summary>A built program, started as a person would start it.</summary>
 internal static class BuiltProgram
 {
-    /// <summary>So long a test may hang before it is ended; nothing that works takes as long, however busy the machine is.</summary>
+    /// <summary>
+    /// So long a test may hang before it is ended; nothing that works takes as long, however busy the machine is.
+    /// </summary>
     public static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
 
     // SIGINT is the second signal (POSIX); a mask has a bit for each.
@@ -38,7 +40,9 @@ internal static class BuiltProgram
     public static Timer Watchdog(Process process) =>
         new(_ => process.Kill(entireProcessTree: true), null, Patience, Timeout.InfiniteTimeSpan);
 
-    /// <summary>Skips the test where Ctrl-C does nothing: what a shell runs in the background, or under nohup, ignores it.</summary>
+    /// <summary>
+    /// Skips the test where Ctrl-C does nothing: what a shell runs in the background, or under nohup, ignores it.
+    /// </summary>
     public static void SkipWhereCtrlCIsIgnored()
     {
         if (!OperatingSystem.IsLinux())
