@@ -330,8 +330,8 @@ public sealed class DetectionCore
     }
 
     /// <summary>
-    /// Notes that the relay may have dropped because its heartbeat stopped for too long; it rests before it closes again. Too many
-    /// of them in an hour are a fault.
+    /// Notes that the relay may have dropped because its heartbeat stopped for too long; it rests before it closes again. Too
+    /// many of them in an hour are a fault.
     /// </summary>
     /// <param name="gapMilliseconds">Length of the gap in ms.</param>
     /// <param name="now">Time in microseconds.</param>

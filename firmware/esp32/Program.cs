@@ -10,8 +10,7 @@ namespace NanoDustSwitch.Esp32;
 /// </summary>
 public static class Program
 {
-    // Long enough to read the message, and so long that a board that restarts again and again does not wear out its flash, to
-    // which every start writes.
+    // Long enough to read the message.
     private const int PauseMilliseconds = 10000;
 
     /// <summary>Runs the switch.</summary>

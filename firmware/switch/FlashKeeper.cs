@@ -70,18 +70,25 @@ public sealed class FlashKeeper
         // The boot record does not wait for the tool to stop. It says whether a person holds the vacuum off, and that must
         // survive a power cut which comes while the tool still runs. The relay is open, so nothing that matters misses the
         // readings.
-        KeepLockouts();
+        if ((_core.Faults.Standing | _boot.Lockouts) != 0)
+        {
+            KeepLockouts();
+        }
+
         if (_boot.IsWriteWaiting && now >= _boot.NextTry && _core.IsRelayResting)
         {
             _boot.WriteWaiting(now);
+            _isRiskSounded = _isRiskSounded && _boot.HasFailed;
+            _isRiskTold = _isRiskTold && _boot.HasFailed;
             return;
         }
 
-        TellOfRisk(now);
+        if (_boot.HasFailed)
+        {
+            TellOfRisk(now);
+        }
 
-        // A board that restarts again and again does not get to wear out its flash with what that adds to the log.
-        bool mayLog = !_core.Faults[Fault.RestartLoop].IsActive;
-        if (_log.IsUrgent && mayLog && now >= _nextUrgentLog && _core.IsRelayResting)
+        if (_log.IsUrgent && now >= _nextUrgentLog && _core.IsRelayResting && MayLog())
         {
             SaveLog(now);
             return;
@@ -91,7 +98,7 @@ public sealed class FlashKeeper
         // They are written just after the vacuum has gone off, or once nobody has worked for ten minutes.
         long off = now - _core.Vacuum.Since;
         bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
-        bool isLogWaiting = isGoodTime && mayLog && _log.IsDirty && now >= _nextLog;
+        bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog && MayLog();
         bool areHoursWaiting = _hours.IsWriteWaiting || (isGoodTime && _hours.IsWorthWriting);
         if ((!_desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_core.IsQuiet)
         {
@@ -115,15 +122,18 @@ public sealed class FlashKeeper
     // A fault that waits for a person still does after a power cut.
     private void KeepLockouts()
     {
-        if ((_core.Faults.Standing | _boot.Lockouts) != 0)
+        int lockouts = _core.Faults.ToRecall();
+        if (lockouts != _boot.Lockouts)
         {
-            int lockouts = _core.Faults.ToRecall();
-            if (lockouts != _boot.Lockouts)
-            {
-                _boot.Lockouts = lockouts;
-                _boot.RequestWrite();
-            }
+            _boot.Lockouts = lockouts;
+            _boot.RequestWrite();
         }
+    }
+
+    // A board that restarts again and again does not get to wear out its flash with what that adds to the log.
+    private bool MayLog()
+    {
+        return !_core.Faults[Fault.RestartLoop].IsActive;
     }
 
     private void TellOfRisk(long now)

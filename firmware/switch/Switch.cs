@@ -131,10 +131,20 @@ public sealed class Switch
             return;
         }
 
-        BucketRead read = BucketRead.Nothing;
+        // The inner tries cost an instruction each, less than a mark that is set and taken back.
         try
         {
-            read = _reader.Read();
+            BucketRead read;
+            try
+            {
+                read = _reader.Read();
+            }
+            catch (Exception)
+            {
+                _place = StepPlace.Reading;
+                throw;
+            }
+
             long now = _reader.Now;
             if (read != BucketRead.Done)
             {
@@ -153,9 +163,16 @@ public sealed class Switch
             bool isClosed = core.Gate.IsClosed;
             if (isClosed || _heartbeat.IsBeating)
             {
-                _place = StepPlace.Relay;
-                lost = _heartbeat.Update(isClosed, now);
-                _place = StepPlace.Deciding;
+                try
+                {
+                    lost = _heartbeat.Update(isClosed, now);
+                }
+                catch (Exception)
+                {
+                    _place = StepPlace.Relay;
+                    throw;
+                }
+
                 if (lost > 0)
                 {
                     core.LoseRelay(lost, now);
@@ -176,10 +193,11 @@ public sealed class Switch
 
             // While the rest is served no readings are taken. To keep that hole short, it is served only at every second step,
             // and only one part of it each time.
-            _turn = (_turn + 1) & 7;
-            if ((_turn & 1) != 0)
+            int turn = _turn + 1;
+            _turn = turn;
+            if ((turn & 1) != 0)
             {
-                ServeTheRest(_turn, now);
+                ServeTheRest(turn & 7, now);
             }
         }
         catch (Exception error)
@@ -191,7 +209,7 @@ public sealed class Switch
             }
 
             // Nobody expected this exception, so no state can be trusted any more. Open the relay and boot afresh.
-            _restarter.RestartAfter(error, read == BucketRead.Done ? _place : StepPlace.Reading, _reader.Now);
+            _restarter.RestartAfter(error, _place, _reader.Now);
         }
     }
 

@@ -29,7 +29,7 @@ internal static class Program
         command.SetAction(parsed =>
         {
             string[] files = parsed.GetRequiredValue(named) is { Length: > 0 } some ? some : Build.FilesBelow(root);
-            (string File, string Drawing)[] drawn = [.. files.Select(file => (Build.DrawingOf(file), Draw(file)))];
+            (string File, string Drawing)[] drawn = [.. files.SelectMany(Draw)];
             foreach ((string file, string drawing) in drawn)
             {
                 File.WriteAllText(file, drawing);
@@ -60,11 +60,11 @@ internal static class Program
 
     private static int Main(string[] args) => Run(args, "", Console.Out, Console.Error);
 
-    private static string Draw(string file)
+    private static IEnumerable<(string File, string Drawing)> Draw(string file)
     {
         try
         {
-            return new Sheet(Build.Read(file)).Draw();
+            return [.. Build.SheetsOf(file).Select(sheet => (sheet.File, new Sheet(sheet.Build).Draw()))];
         }
         catch (Exception exception) when (exception is InvalidDataException or JsonException or ArgumentException)
         {

@@ -217,6 +217,40 @@ module bought()
         }
     }
 
+    // The sounder in the far long wall, and the breaker for equipment above the glands.
+    painted([0.35, 0.35, 0.4])
+    {
+        translate([sounder_at[0], box_inside[1] + box_wall + 6, sounder_at[1]])
+        {
+            rotate([90, 0, 0])
+            {
+                cylinder(d = sounder_nut, h = 6);
+                cylinder(d = sounder_hole - 2, h = sounder_depth + box_wall + 6);
+                translate([0, 0, box_wall + 6])
+                {
+                    cylinder(d = sounder_nut, h = 4, $fn = 6);
+                }
+            }
+        }
+
+        translate([0, breaker_at[0] - breaker_body[0] / 2, breaker_at[1] - breaker_body[1] / 2])
+        {
+            cube([breaker_body[2], breaker_body[0], breaker_body[1]]);
+        }
+
+        translate([-box_wall - 10, breaker_at[0], breaker_at[1]])
+        {
+            rotate([0, 90, 0])
+            {
+                cylinder(d = breaker_hole - 2, h = 12 + box_wall);
+                translate([0, 0, 7])
+                {
+                    cylinder(d = breaker_nut, h = 3, $fn = 6);
+                }
+            }
+        }
+    }
+
     painted([0.1, 0.45, 0.3])
     {
         translate([cradle_at[0] + cradle_margin, cradle_at[1] + cradle_margin, plate_top + cradle_floor + board_post])
@@ -231,9 +265,12 @@ module bought()
 
     painted([0.75, 0.75, 0.78])
     {
-        translate([2, box_corner + 2, plate_top - 3])
+        for (cut = [[plate_gap, box_corner + plate_gap], [box_corner + plate_gap, plate_gap]])
         {
-            cube([box_inside[0] - 4, box_inside[1] - 2 * box_corner - 4, 2.9]);
+            translate([cut[0], cut[1], plate_top - 3])
+            {
+                cube([box_inside[0] - 2 * cut[0], box_inside[1] - 2 * cut[1], 2.9]);
+            }
         }
     }
 }
@@ -279,10 +316,10 @@ module plan_names()
 {
     depth = 2 * barrier_wall + barrier_gap;
     middle = (bare_from[0] + bare_to[0]) / 2;
-    name([middle, 58], "BARE MAINS");
-    name([middle, 48], "here only");
+    name([middle, 29], "BARE MAINS");
+    name([middle, 19], "here only");
     name([middle, sensor_at[1] + 36], "sensor");
-    name([185, cradle_at[1] + 118], "board cradle");
+    name([185, cradle_at[1] - 10], "board cradle");
     name([57, -14], "MAINS");
     name([185, -14], "LOW VOLTAGE");
     name([barrier_at + depth / 2, 164], "barrier");
@@ -293,9 +330,11 @@ module plan_names()
     name([262, panel_y[1] - 2], "lamp");
     name([291, panel_y[2] - 2], "sensor, two circuits");
     name([267, panel_y[3] - 2], "console");
+    name([sounder_at[0] + 36, 166], "sounder");
+    name([-46, breaker_at[0]], "breaker");
     span([bare_to[0], barrier_at], -30, -8, str(barrier_at - bare_to[0]));
     span([barrier_at, barrier_at + depth], -46, 0, str(depth, ", of it ", barrier_gap, " air"));
-    span([0, box_inside[0]], 176, 0, str(box_inside[0], " inside"));
+    span([0, box_inside[0]], 178, 0, str(box_inside[0], " inside"));
 }
 
 module section_names()

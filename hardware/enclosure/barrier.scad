@@ -12,7 +12,7 @@ module barrier()
         {
             cube([depth, width, barrier_height]);
             cube([depth + barrier_flange, width, barrier_floor]);
-            for (y = [width / 4, width / 2, 3 * width / 4])
+            for (y = gusset_at)
             {
                 barrier_gusset(depth, y);
             }
@@ -60,11 +60,11 @@ module crossing(x, y)
 
 module barrier_gusset(depth, y)
 {
-    translate([depth, y + 1.5, barrier_floor])
+    translate([depth, y + barrier_wall / 2, barrier_floor])
     {
         rotate([90, 0, 0])
         {
-            linear_extrude(3)
+            linear_extrude(barrier_wall)
             {
                 polygon([[-0.5, -0.5], [barrier_flange - 1, -0.5], [-0.5, 45]]);
             }

@@ -8,6 +8,7 @@ box_inside = [232, 152, 110];  // length, width, height from the floor to the cl
 box_wall = 4;
 box_corner = 16;               // side of the square that a lid screw's column takes in each corner
 plate_top = 9;                 // upper face of the mounting plate above the floor: stand-offs and plate
+plate_gap = 1;                 // from the plate to the walls; its corners are cut out around the columns, as far from them
 
 // --- Where bare mains metal may be: contactor or relay, supply, fuse, terminals ---
 bare_from = [20, 9];           // x, y
@@ -30,6 +31,7 @@ barrier_height = 100;
 barrier_side_gap = 1;          // to the box's long walls, on each side
 barrier_flange = 14;           // foot on the low-voltage side, with the screws
 barrier_floor = 4;
+gusset_at = [37.5, 68, 110];   // from the barrier's end, on its foot: between screws and holes
 crossing_hole = 6;             // holes for the low-voltage wires to coil, sensors, supply and earth
 crossing_height = 16;          // their centres above the mounting plate
 crossing_holes = 5;            // in each wall
@@ -67,6 +69,10 @@ panel_height = 76;             // of their centres above the floor
 panel_depth = 32;              // how far what is fitted there reaches into the box, plug and bend of wire included
 panel_hole = [16.2, 8.2, 16.2, 16.2];
 panel_nut = [22, 14, 22, 22];  // across corners
+sounder_at = [176, 76];        // in the long wall beside the console: from the mains end, and height above the floor
+sounder_hole = 28.6;
+sounder_nut = 36;
+sounder_depth = 35;
 button_bezel = 20;
 button_proud = 6;              // bezel and cap in front of the guard's floor
 button_thread = 16;            // length of its thread behind the bezel
@@ -83,6 +89,12 @@ gland_height = 60;             // of their centres above the floor
 gland_hole = 20.4;             // M20
 gland_nut = 28;                // across corners
 gland_depth = 10;              // into the box
+
+// --- Mains end: breaker for equipment, only where the sizing program asks for one ---
+breaker_at = [56, 92];         // y and height above the floor, lying on its side
+breaker_hole = 12.2;
+breaker_body = [34, 16, 45];   // across, high, into the box with its covered terminals
+breaker_nut = 18;
 
 // --- Sensing head for two circuits: a box of its own, bought, on the tool's cord; nothing bare in it ---
 head_inside = [125, 75, 55];

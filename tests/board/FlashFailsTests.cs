@@ -1,7 +1,7 @@
 namespace NanoDustSwitch.BoardTests;
 
 /// <summary>
-/// Without flash the switch forgets, and works; but where it cannot know whether it was held off, it is, until a person says auto.
+/// Without flash the switch forgets, and works. Where it cannot know whether it was held off, it is, until a person says auto.
 /// </summary>
 [TestClass]
 public class FlashFailsTests : BadCaseTest

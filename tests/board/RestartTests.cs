@@ -164,6 +164,25 @@ public class RestartTests : BadCaseTest
         Assert.IsTrue(Chip.IsRelayFed);
     }
 
+    // The switch could not let the line rest, and cannot restart: a line that stays high holds the driver for twice as long.
+    [TestMethod]
+    public void ALineThatWasLeftHighIsPutToRestByTheProgram()
+    {
+        Boot();
+        Tool(Saw, 1500);
+        for (int i = 0; i < 20 && !Chip.Relay.Level; i++)
+        {
+            Run(1);
+        }
+
+        // The beat that would put it low fails, and so does the rest before the restart.
+        Chip.Break("Toggle 25", 2);
+        Chip.Break("RebootDevice", 1);
+        Run(500);
+        AssertOff();
+        AssertBoots(1);
+    }
+
     [TestMethod]
     public void TheLastWordsMayFailAndTheRestartComesAllTheSame()
     {

@@ -45,6 +45,27 @@ internal static class Fits
             (p["box_wall"] + p["guard_floor"] + p["button_nut"] + 2 <= p["button_thread"],
                 "the button's thread is too short for wall, guard, seal and nut"),
 
+            // The plate reaches to the walls but for its corners: nothing falls or creeps below it, and all of the mains and
+            // the holder stand on it.
+            (p["plate_gap"] < p["wire_least"], $"beside the mounting plate are {p["plate_gap"]:0.0} mm free, enough for a wire"),
+            (p["bare_from", 1] >= p["plate_gap"] && p["bare_from", 0] >= corner + p["plate_gap"],
+                "bare mains stands beside the mounting plate"),
+            (p["barrier_at"] >= corner + p["plate_gap"], "the barrier stands beside the mounting plate"),
+
+            (p["sounder_at", 0] - (p["sounder_nut"] / 2) >= lowVoltage + p["barrier_flange"],
+                "the sounder reaches over the barrier's foot"),
+            (p["sounder_at", 0] + (p["sounder_nut"] / 2) <= length - p["panel_depth"],
+                "the sounder stands in the way of the low-voltage end's plugs"),
+            (p["sounder_at", 1] - (p["sounder_nut"] / 2) >= boardTop + 3, "the sounder is too near to the board"),
+            (p["sounder_at", 1] + (p["sounder_nut"] / 2) <= height - 2, "the sounder is too near to the lid"),
+            (p["sounder_hole"] < p["sounder_nut"], "the sounder's hole is larger than its nut"),
+
+            (p["breaker_at", 1] - (p["breaker_body", 1] / 2) >= p["gland_height"] + (p["gland_nut"] / 2) + 5,
+                "no spanner fits between the breaker and the glands"),
+            (p["breaker_at", 0] - (p["breaker_body", 0] / 2) >= corner
+                && p["breaker_at", 0] + (p["breaker_body", 0] / 2) <= width - corner, "the breaker stands in a corner column"),
+            (p["breaker_hole"] < p["breaker_nut"], "the breaker's hole is larger than its nut"),
+
             (p["bare_from", 0] >= p["gland_depth"], "bare mains stands in the glands"),
             (p["tie_slot", 0] + 1 + p["screw_head"] <= p["sensor_ear"],
                 "screw and tie do not fit beside each other on the sensor's holder"),
@@ -74,6 +95,17 @@ internal static class Fits
             rules.Add((p["sensor_floor"] + p[body, 2] + 5 <= p["head_inside", 2],
                 $"the holder for {body} is too high for the sensing head"));
         }
+
+        foreach (double gusset in p.All("gusset_at"))
+        {
+            rules.Add((p.Crossings().All(hole => IsClear(gusset, hole, p["crossing_hole"])),
+                $"the barrier's gusset at {gusset} stands in a hole for wires"));
+            rules.Add((p.BarrierScrews().All(screw => IsClear(gusset, screw, p["screw_head"])),
+                $"the barrier's gusset at {gusset} stands below a screw's head"));
+        }
+
+        bool IsClear(double gusset, double at, double diameter) =>
+            Math.Abs(gusset - at) >= (diameter / 2) + (p["barrier_wall"] / 2);
 
         IReadOnlyList<double> nuts = p.All("panel_nut");
         for (int i = 0; i < nuts.Count; i++)

@@ -4,6 +4,10 @@ namespace NanoDustSwitch.EnclosureTests;
 [TestClass]
 public sealed class PageTests
 {
+    // Of board-cradle.scad and sensor-holder.scad.
+    private const int CradleScrews = 2;
+    private const int HolderScrews = 2;
+
     /// <summary>Gets the pages that a person builds and commissions by.</summary>
     private static IEnumerable<Page> BuildersPages =>
         new[] { "hardware/README.md", "hardware/commissioning-sheet.md", "hardware/enclosure/README.md" }.Select(Page.Read);
@@ -48,6 +52,12 @@ public sealed class PageTests
             page,
             panel.Select(
                 (name, i) => $"| {name} | low voltage | {p["panel_y", i]} | {p["panel_height"]} | {p["panel_hole", i]} |\n"));
+        AssertSays(
+            page,
+            [
+                $"| mains | {p["breaker_at", 0]} | {p["breaker_at", 1]} | {p["breaker_hole"]} |\n",
+                $"| {p["sounder_at", 0]} from the mains end | {p["sounder_at", 1]} | {p["sounder_hole"]} |\n",
+            ]);
     }
 
     [TestMethod]
@@ -59,7 +69,38 @@ public sealed class PageTests
         // Within a sentence, whatever its lines.
         page = string.Join(' ', page.Split((char[]?)null, StringSplitOptions.RemoveEmptyEntries));
         AssertSays(page, new[] { "box_inside", "head_inside" }.Select(box => $"{p[box, 0]} × {p[box, 1]} × {p[box, 2]} mm"));
+        double cut = p["box_corner"] + p["plate_gap"];
+        double gaps = 2 * p["plate_gap"];
+        AssertSays(
+            page,
+            [$"{p["box_inside", 0] - gaps} × {p["box_inside", 1] - gaps} mm, its corners cut out {cut} mm"]);
         AssertSays(page, [$"{p["crossing_apart"]} mm along the trough", $"the barrier's {p["barrier_wall"]} mm."]);
+    }
+
+    // What a hand reaches from outside has a hole to reach it by, and the list counts the glands and screws of the parameters.
+    [TestMethod]
+    public void Everything_in_the_walls_has_its_hole_and_the_list_counts_glands_and_screws()
+    {
+        Parameters p = Parameters.Read();
+        string list = Page.Read("hardware/parts.csv").Text;
+        string holes = Page.Read("hardware/enclosure/README.md").Text;
+        string[] reached = ["button", "lamp", "sounder", "console", "breaker for equipment"];
+        AssertSays(holes, reached.Select(name => $"\n| {name}"));
+        int screws = p.BarrierScrews().Length + CradleScrews + HolderScrews;
+        AssertSays(list, [$",always,{screws}\nboard screw,", "\nplastic screw,all,\"M4 screw"]);
+        Findings.AssertNone(list.Split('\n')
+            .Where(line => line.StartsWith("gland,", StringComparison.Ordinal)
+                && !line.EndsWith($",{p.All("gland_y").Count}", StringComparison.Ordinal)));
+    }
+
+    // Of the drawings the list names the two whose plastic must be flame-rated.
+    [TestMethod]
+    public void The_barrier_is_asked_for_a_flame_rating_on_page_and_list()
+    {
+        AssertSays(Page.Read("hardware/enclosure/README.md").Text, ["barrier and sensor's holder", "UL 94 V-0 at 3 mm"]);
+        AssertSays(
+            Page.Read("hardware/parts.csv").Text,
+            ["\nbarrier,all,barrier and sensor's holder,", "UL 94 V-0 at 3 mm or thinner"]);
     }
 
     [TestMethod]

@@ -74,6 +74,14 @@ internal sealed partial class Parameters
     /// <param name="body">'ring_body' or 'split_body'.</param>
     public double HolderDepth(string body) => this[body, 1] + (2 * (this["fit"] + this["sensor_wall"]));
 
+    /// <summary>Gives the holes for wires in the barrier's wall with the foot, from the barrier's end.</summary>
+    public IEnumerable<double> Crossings() => Enumerable.Range(0, (int)this["crossing_holes"])
+        .Select(i => this["crossing_from"] + (i * this["crossing_pitch"]) + this["crossing_apart"]);
+
+    /// <summary>Gives the screws of the barrier's foot, from the barrier's end.</summary>
+    public double[] BarrierScrews() =>
+        [(BarrierWidth / 8) + 6, 3 * BarrierWidth / 8, 5 * BarrierWidth / 8, (7 * BarrierWidth / 8) - 6];
+
     /// <summary>Gives all numbers of a list.</summary>
     /// <param name="name">Its name.</param>
     public IReadOnlyList<double> All(string name) => _values[name];

@@ -42,6 +42,11 @@ internal static class Spacings
             new("bare mains to the lid", p["box_inside", 2] - p["plate_top"] - p["bare_height"], Design),
             new("bare mains to the floor below the mounting plate", p["plate_top"], Design),
             new("bare mains to the glands' nuts", p["bare_from", 0] - p["gland_depth"], Design),
+            new(
+                "the breaker for equipment to the lid",
+                p["box_inside", 2] - p["breaker_at", 1] - (p["breaker_body", 1] / 2),
+                Design),
+            new("the breaker for equipment to the barrier", p["barrier_at"] - p["breaker_body", 2], Design),
         ];
     }
 

@@ -6,7 +6,14 @@ namespace NanoDustSwitch.SystemTests;
 /// <summary>A built program, started as a person would start it.</summary>
 internal static class BuiltProgram
 {
-    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(60);
+    /// <summary>
+    /// So long a test may hang before it is ended; nothing that works takes as long, however busy the machine is.
+    /// </summary>
+    public static readonly TimeSpan Patience = TimeSpan.FromMinutes(10);
+
+    // SIGINT is the second signal (POSIX); a mask has a bit for each.
+    private const long InterruptBit = 1 << 1;
+
     private static readonly string s_host = Environment.GetEnvironmentVariable("DOTNET_HOST_PATH") ?? "dotnet";
 
     /// <summary>Starts it.</summary>
@@ -27,11 +34,29 @@ internal static class BuiltProgram
         RedirectStandardError = true,
     })!;
 
-    /// <summary>Ends a process after a minute: a test must not hang where the program does.</summary>
+    /// <summary>Ends a process after <see cref="Patience"/>: a test must not hang where the program does.</summary>
     /// <param name="process">The process.</param>
     /// <returns>The timer, to be disposed of.</returns>
     public static Timer Watchdog(Process process) =>
-        new(_ => process.Kill(entireProcessTree: true), null, s_patience, Timeout.InfiniteTimeSpan);
+        new(_ => process.Kill(entireProcessTree: true), null, Patience, Timeout.InfiniteTimeSpan);
+
+    /// <summary>
+    /// Skips the test where Ctrl-C does nothing: what a shell runs in the background, or under nohup, ignores it.
+    /// </summary>
+    public static void SkipWhereCtrlCIsIgnored()
+    {
+        if (!OperatingSystem.IsLinux())
+        {
+            return;
+        }
+
+        using Process child = Open("cat", ["/proc/self/status"]);
+        string ignored = child.StandardOutput.ReadToEnd().Split('\n').Single(line => line.StartsWith("SigIgn:"))[7..].Trim();
+        if ((Convert.ToInt64(ignored, 16) & InterruptBit) != 0)
+        {
+            Assert.Inconclusive("SIGINT is ignored here; run the tests in the foreground.");
+        }
+    }
 
     /// <summary>Runs it at a terminal of 24 lines, which the program <c>script</c> stands in for.</summary>
     /// <param name="of">A type of the program.</param>
@@ -46,6 +71,11 @@ internal static class BuiltProgram
         if (!OperatingSystem.IsLinux() || !File.Exists("/usr/bin/script"))
         {
             Assert.Inconclusive("The program 'script' of Linux is not here.");
+        }
+
+        if (typed.Contains('\u0003'))
+        {
+            SkipWhereCtrlCIsIgnored();
         }
 
         // Ctrl-C reaches the shell too, and not every shell lives on to print the exit code.

@@ -86,7 +86,8 @@ public sealed class RestartTests
             // The last moment within two seconds at which it was not commanded on.
             double late = OpenTime(rig, 2);
             worst = Math.Max(worst, late);
-            Assert.IsLessThanOrEqualTo(Hold + RestartGap + StartDelay + TwoCycles, late, $"restarted {pause:0.000} s after its stop");
+            Assert.IsLessThanOrEqualTo(
+                Hold + RestartGap + StartDelay + TwoCycles, late, $"restarted {pause:0.000} s after its stop");
             Assert.IsTrue(rig.Switch.Core.IsRelayClosed);
             tool.Stop(rig.Board.ShopTime);
             rig.Run(2);

@@ -11,7 +11,6 @@ namespace NanoDustSwitch.SystemTests;
 [TestClass]
 public sealed class ServeTests
 {
-    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(30);
 
     [TestInitialize]
     public void Begin() => ServedConsole.SkipWhereThereIsNone();
@@ -121,7 +120,7 @@ public sealed class ServeTests
         Stopwatch watch = Stopwatch.StartNew();
         while (!shown.ToString().Contains(wanted))
         {
-            Assert.IsLessThan(s_patience, watch.Elapsed, $"'{wanted}' did not come, but: {shown}");
+            Assert.IsLessThan(BuiltProgram.Patience, watch.Elapsed, $"'{wanted}' did not come, but: {shown}");
             shown.Append(port.ReadExisting());
             Thread.Sleep(10);
         }

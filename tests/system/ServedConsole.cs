@@ -6,9 +6,6 @@ namespace NanoDustSwitch.SystemTests;
 /// <summary>The built program with the verb <c>serve</c>, as a person would start it.</summary>
 internal sealed class ServedConsole : IDisposable
 {
-    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(30);
-    private static readonly TimeSpan s_longest = TimeSpan.FromSeconds(90);
-
     private readonly Process _process;
     private readonly Timer _watchdog;
 
@@ -17,8 +14,7 @@ internal sealed class ServedConsole : IDisposable
     {
         _process = BuiltProgram.Start(typeof(LiveShop), "serve");
 
-        // A test must not hang where the program does.
-        _watchdog = new Timer(_ => _process.Kill(), null, s_longest, Timeout.InfiniteTimeSpan);
+        _watchdog = BuiltProgram.Watchdog(_process);
         string line = _process.StandardOutput.ReadLine() ?? "";
         Name = line[(line.LastIndexOf(' ') + 1)..];
     }
@@ -76,7 +72,7 @@ internal sealed class ServedConsole : IDisposable
     /// <returns>Its exit code.</returns>
     public int ExitCode()
     {
-        Assert.IsTrue(_process.WaitForExit(s_patience), "It does not end.");
+        Assert.IsTrue(_process.WaitForExit(BuiltProgram.Patience), "It does not end.");
         return _process.ExitCode;
     }
 

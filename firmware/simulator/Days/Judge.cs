@@ -12,8 +12,8 @@ namespace NanoDustSwitch.Simulator.Days;
 /// and may see a fall by chance in one look: that counts too. With a start-at within the stored noise of a cycle half a second
 /// more, for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The
 /// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum and
-/// a quarter of the noise, is no false start. A vacuum that goes off while the tool runs and does not come back counts as missed, a
-/// relay that rests too short as false.
+/// a quarter of the noise, is no false start. A vacuum that goes off while the tool runs and does not come back counts as missed,
+/// a relay that rests too short as false.
 /// </remarks>
 /// <param name="shop">The shop.</param>
 /// <param name="person">The person at work in it.</param>

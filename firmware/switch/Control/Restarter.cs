@@ -86,7 +86,7 @@ public sealed class Restarter
     /// <param name="now">Time in microseconds.</param>
     public void ForgiveRestarts(long now)
     {
-        if (now <= CleanMicroseconds || _boot.IsLoop)
+        if (now <= CleanMicroseconds || (_boot.ShortLives | _boot.Restarts) == 0 || _boot.IsLoop)
         {
             return;
         }

@@ -30,7 +30,6 @@ public sealed class BootRecord
     private const byte HeldInDoubt = 2;
 
     private readonly SlotPair _slots;
-    private bool _hasFailed;
     private bool _isHeldInFlash;
     private int _failures;
 
@@ -69,6 +68,9 @@ public sealed class BootRecord
     /// <summary>Whether the record has changed and waits to be written. That is done as soon as the relay is open.</summary>
     public bool IsWriteWaiting;
 
+    /// <summary>Whether the last write has failed.</summary>
+    public bool HasFailed;
+
     /// <summary>The earliest time for the next try to write it, in microseconds.</summary>
     public long NextTry;
 
@@ -94,7 +96,7 @@ public sealed class BootRecord
     /// <summary>Gets a value indicating whether the vacuum is held off, but a power cut may end that: flash has failed.</summary>
     public bool IsHoldAtRisk
     {
-        get { return _hasFailed && IsHeld && !_isHeldInFlash; }
+        get { return HasFailed && IsHeld && !_isHeldInFlash; }
     }
 
     /// <summary>
@@ -186,7 +188,7 @@ public sealed class BootRecord
         bytes[SlotPair.Head + 16] = !IsHeld ? (byte)0 : IsHoldInDoubt ? HeldInDoubt : Held;
         LittleEndian.Write(bytes, SlotPair.Head + OldLength, ShortLives);
         bool isWritten = _slots.Write(Version, Length);
-        _hasFailed = !isWritten;
+        HasFailed = !isWritten;
         IsWriteWaiting = !isWritten;
         if (isWritten)
         {

@@ -55,8 +55,17 @@ internal sealed record Build
         ];
     }
 
-    /// <summary>Gives the drawing's place: beside the netlist.</summary>
-    public static string DrawingOf(string file) => Path.ChangeExtension(file, ".svg");
+    /// <summary>
+    /// Gives what is drawn of a netlist, and where, beside it: the build, and the same with a contactor where it has a relay.
+    /// </summary>
+    public static (string File, Build Build)[] SheetsOf(string file)
+    {
+        Build build = Read(file);
+        string path = Path.ChangeExtension(file, null);
+        return Contactor.IsFor(build)
+            ? [(path + ".svg", build), (path + "-contactor.svg", Contactor.In(build))]
+            : [(path + ".svg", build)];
+    }
 
     /// <summary>
     /// Reads a netlist. What cannot be drawn is an <see cref="InvalidDataException"/> or a <see cref="JsonException"/>.

@@ -97,7 +97,7 @@ internal sealed class Sheet(Build build)
         int width = part.Size[0] - left - (HasPinsAt(part, "right") ? inset : 6);
         string[] lines = part.Text.Length == 0 ? [part.Label] : [part.Label, .. Wrap(part.Text, width / 6.6)];
         int pins = (HasPinsAt(part, "top") ? 8 : 0) - (HasPinsAt(part, "bottom") ? 8 : 0);
-        int lowered = part.Kind switch { "port" => 0, "transformer" or "relay" => pins + 7, _ => pins };
+        int lowered = part.Kind switch { "port" => 0, "transformer" or "relay" or "contactor" => pins + 7, _ => pins };
         int y = part.At[1] + (part.Size[1] / 2) + 4 + lowered - ((lines.Length - 1) * 7);
         for (int i = 0; i < lines.Length; i++)
         {
@@ -154,7 +154,8 @@ internal sealed class Sheet(Build build)
             }
 
             string name = ShownName(part, pin);
-            int aside = part.Kind is not ("transformer" or "relay") ? 0 : pin.Name is "in" or "11" or "21" ? -16 : 16;
+            int aside = part.Kind is not ("transformer" or "relay" or "contactor") ? 0
+                : pin.Name is "in" or "11" or "21" ? -16 : 16;
             (int right, int down, string? anchor) = pin.Side switch
             {
                 "left" => (8, 4, null),

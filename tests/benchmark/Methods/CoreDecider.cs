@@ -5,7 +5,8 @@ using NanoDustSwitch.Firmware;
 namespace NanoDustSwitch.Benchmarks.Methods;
 
 /// <summary>
-/// Ours as a whole: the core with its lanes and floors; without delay, run-on and the relay's rest, so that it shows its decision.
+/// Ours as a whole: the core with its lanes and floors; without delay, run-on and the relay's rest, so that it shows its
+/// decision.
 /// </summary>
 internal sealed class CoreDecider : IDecider
 {

@@ -1,3 +1,4 @@
+using System.Globalization;
 using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Tables;
@@ -66,6 +67,39 @@ public class SensorTests
         double slow = Swing(Circuit.Run("transformer", $"amps={amps} frequency=60"));
         double fast = Swing(Circuit.Run("transformer", $"amps={amps} frequency=300"));
         Assert.IsInRange(0.95, 1.0, fast / slow);
+    }
+
+    // The filter of 10 kohm and 10 nF, a pole at 1592 Hz: 20 lg sqrt(1 + (f / 1592 Hz)²) (textbook). The page argues from these.
+    [TestMethod]
+    [DataRow(1000, 1.4)]
+    [DataRow(2000, 4.1)]
+    [DataRow(20000, 22.0)]
+    public void TheFilterTakesAwayWhatThePageSays(int frequency, double decibels)
+    {
+        double slow = Swing(Circuit.Run("transformer", "amps=3 frequency=60"));
+        double fast = Swing(Circuit.Run("transformer", $"amps=3 frequency={frequency} step=5u"));
+        Assert.AreEqual(decibels, 20.0 * Math.Log10(slow / fast), 0.1);
+        Assert.Contains(
+            $"{decibels.ToString("0.#", CultureInfo.InvariantCulture)} dB at {frequency / 1000} kHz",
+            Repository.ReadText("hardware/circuits/README.md"));
+    }
+
+    // What the sheet's line 10 rests on: winding W alone, and W and 47 ohm side by side. Where the burden is missing or the
+    // winding open the reading is more than a tenth off, for windings of 10 to 300 ohm (data sheets; memory).
+    [TestMethod]
+    public void TheCheckOfTheBurdenFindsABareWindingAndABareBurden()
+    {
+        const double Burden = 47.0;
+        for (double winding = 10.0; winding <= 300.0; winding += 10.0)
+        {
+            double both = winding * Burden / (winding + Burden);
+            Assert.IsGreaterThan(1.1 * both, winding, "no burden");
+            Assert.IsGreaterThan(1.1 * both, Burden, "no winding");
+        }
+
+        string page = Repository.ReadText("hardware/README.md");
+        Assert.Contains("W × 47 / (W + 47)", page);
+        Assert.Contains($"100 Ω and 47 Ω give {100.0 * Burden / (100.0 + Burden):0} Ω", page);
     }
 
     // Clipping: from where the converter's pin would leave 0 to 3.3 V. About 47 A peak (shared figures of the design).

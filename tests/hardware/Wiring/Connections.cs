@@ -7,7 +7,7 @@ internal sealed class Connections
 
     /// <summary>Joins the wires of a build, and what joins inside its parts.</summary>
     /// <param name="build">The build.</param>
-    /// <param name="closed">Whether relays are closed.</param>
+    /// <param name="closed">Whether relays are closed. A breaker always is: it may be a plain wire.</param>
     /// <param name="joins">Kinds of parts, besides terminals, whose pins conduct to each other.</param>
     /// <param name="cut">Wires that are taken out.</param>
     public Connections(Build build, bool closed, string[]? joins = null, Func<Wire, bool>? cut = null)
@@ -33,7 +33,8 @@ internal sealed class Connections
                 Join(part.PinName(part.Pins[0]), part.Label);
             }
 
-            foreach (string[] contact in part.Contacts.Where(_ => closed).Select(contact => contact.Split('-')))
+            bool conducts = closed || part.Kind == "breaker";
+            foreach (string[] contact in part.Contacts.Where(_ => conducts).Select(contact => contact.Split('-')))
             {
                 Join($"{part.Name}.{contact[0]}", $"{part.Name}.{contact[1]}");
             }

@@ -17,11 +17,12 @@ public sealed class DrawingTests : IDisposable
     [DynamicData(nameof(Netlists))]
     public void TheDrawingIsThatOfTheNetlist(string netlist)
     {
-        string file = Repository.PathOf(netlist);
-        string drawing = Build.DrawingOf(file);
-        string checkedIn = File.Exists(drawing) ? File.ReadAllText(drawing).ReplaceLineEndings("\n") : "";
-        Assert.AreEqual(
-            checkedIn, new Sheet(Build.Read(file)).Draw(), $"Run 'dotnet run --project hardware/drawing' and look at {drawing}.");
+        foreach ((string drawing, Build build) in Build.SheetsOf(Repository.PathOf(netlist)))
+        {
+            string checkedIn = File.Exists(drawing) ? File.ReadAllText(drawing).ReplaceLineEndings("\n") : "";
+            Assert.AreEqual(
+                checkedIn, new Sheet(build).Draw(), $"Run 'dotnet run --project hardware/drawing' and look at {drawing}.");
+        }
     }
 
     [TestMethod]
@@ -32,7 +33,7 @@ public sealed class DrawingTests : IDisposable
             Write(Path.GetRelativePath(Repository.Root, file), File.ReadAllText(file));
         }
 
-        string[] drawings = [.. Build.FilesBelow(_root).Select(Build.DrawingOf)];
+        string[] drawings = [.. Build.FilesBelow(_root).SelectMany(Build.SheetsOf).Select(sheet => sheet.File)];
         Assert.AreEqual(0, Draw(), _errors.ToString());
         Assert.AreEqual(string.Concat(drawings.Select(file => file + Environment.NewLine)), _output.ToString());
         foreach (string file in drawings)
@@ -44,8 +45,8 @@ public sealed class DrawingTests : IDisposable
     [TestMethod]
     [DataRow("{", "", "is invalid after")]
     [DataRow("\"title\"", "\"tytle\"", "tytle")]
-    [DataRow("\"size\": [1600, 1220]", "\"size\": [1600]", "size must be two numbers")]
-    [DataRow("\"size\": [1600, 1220]", "\"size\": [1600, 1000000]", "size must be two numbers")]
+    [DataRow("\"size\": [1600, 1300]", "\"size\": [1600]", "size must be two numbers")]
+    [DataRow("\"size\": [1600, 1300]", "\"size\": [1600, 1000000]", "size must be two numbers")]
     [DataRow("\"at\": [20, 90]", "\"at\": [20]", "of a zone must be two numbers")]
     [DataRow("\"at\": [60, 200]", "\"at\": [1600, 200]", "X1 must be on the sheet")]
     [DataRow("\"at\": [60, 200]", "\"at\": [60]", "X1 must be on the sheet")]

@@ -7,7 +7,8 @@ internal static class WiringRules
     [
         .. EveryPinIsWired(build), .. IslandsStayApart(build), .. EarthReachesAll(build), .. NeutralsAreNotShared(build),
         .. OutletsHaveTheirCircuit(build), .. TheRelaySwitchesTheVacuum(build), .. TheSensorSeesTheToolAlone(build),
-        .. ColoursSayWhatTheyAre(build), .. OnlyLowVoltageLeavesABox(build),
+        .. ColoursSayWhatTheyAre(build), .. OnlyLowVoltageLeavesABox(build), .. EveryFeedHasItsFuse(build),
+        .. EveryTransformerHasItsBurden(build),
     ];
 
     public static IEnumerable<string> EveryPinIsWired(Build build)
@@ -180,6 +181,42 @@ internal static class WiringRules
         where build.PartOf(wire.From).Box != build.PartOf(wire.To).Box
             && build.PinOf(wire.From).Island is not ("elv" or "console")
         select $"{wire} goes from box to box and is {build.PinOf(wire.From).Island}";
+
+    /// <summary>
+    /// A fuse stands in every line that feeds the box's supply or a contactor's coil, and in both where two are hot (NEC 240.20:
+    /// one in series with each ungrounded conductor; memory). The breaker behind the plug is too large for either, and may be
+    /// a plain wire.
+    /// </summary>
+    public static IEnumerable<string> EveryFeedHasItsFuse(Build build)
+    {
+        Connections whole = new(build, closed: true);
+        Connections blown = new(build, closed: true, joins: []);
+        return
+            from part in build.Parts
+            where part.Kind is "supply" or "contactor"
+            from pin in part.Pins
+            where pin.Island == "mains" && !part.Contacts.Any(contact => contact.Split('-').Contains(pin.Name))
+            from source in PlugPins(build)
+            let line = source.Plug.PinName(source.Pin)
+            where source.Pin.Name.StartsWith('L')
+                && whole.Joined(part.PinName(pin), line) && blown.Joined(part.PinName(pin), line)
+            select $"{part.PinName(pin)} has no fuse between it and {line}";
+    }
+
+    /// <summary>
+    /// A burden lies across every transformer's winding, in the same box and before any plug: when that is out, the transformer
+    /// keeps it.
+    /// </summary>
+    public static IEnumerable<string> EveryTransformerHasItsBurden(Build build)
+    {
+        Connections unplugged = new(build, closed: false);
+        return
+            from transformer in build.Of("transformer")
+            where !build.Of("burden").Any(burden => burden.Box == transformer.Box
+                && unplugged.Joined($"{burden.Name}.1", $"{transformer.Name}.S1")
+                && unplugged.Joined($"{burden.Name}.2", $"{transformer.Name}.S2"))
+            select $"{transformer.Name} has no burden before its plug";
+    }
 
     // Where the watched wire goes in and out: a hole, no pin.
     private static bool IsWindow(Build build, string pin) =>

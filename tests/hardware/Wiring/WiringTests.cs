@@ -9,6 +9,7 @@ public class WiringTests : BuildTest
     private static readonly Build s_one = BuildFiles.Load("one-circuit-120");
     private static readonly Build s_either = BuildFiles.Load("one-circuit-230");
     private static readonly Build s_two = BuildFiles.Load("two-circuits-120");
+    private static readonly Build s_twoHot = BuildFiles.Load("one-circuit-two-hot-240-contactor");
 
     private static readonly Dictionary<string, (string Said, Build Build)> s_mistakes = new()
     {
@@ -51,7 +52,32 @@ public class WiringTests : BuildTest
         ["the vacuum's wire through the tool's sensor, which never stops then"] = (
             "T1 watches the tool, and the wire through it feeds XV: L",
             InsteadOfTheTool("XL.4", "K1.11")),
-        ["the whole box through the sensor"] = ("PS1 is fed through T1", InsteadOfTheTool("X1.L", "XL.1")),
+        ["the whole box through the sensor"] = ("PS1 is fed through T1", InsteadOfTheTool("CB1.2", "XL.1")),
+
+        ["a supply without its fuse"] = (
+            "PS1.L has no fuse",
+            Change(s_one, "F1.2", "PS1.L", wire => wire with { From = "XL.2" })),
+        ["a second hot conductor without a fuse"] = (
+            "PS1.L2 has no fuse between it and X1.L2",
+            Change(s_twoHot, "F2.2", "PS1.L2", wire => wire with { From = "XN.2" })),
+        ["a coil without its fuse"] = (
+            "KM.A1 has no fuse between it and X1.L1",
+            Change(s_twoHot, "F3.2", "K1.11", wire => wire with { From = "XL.5" })),
+        ["a coil's second hot conductor without a fuse"] = (
+            "KM.A2 has no fuse between it and X1.L2",
+            Change(s_twoHot, "F4.2", "KM.A2", wire => wire with { From = "XN.5" })),
+
+        ["a forgotten burden"] = ("T1 has no burden", Without(s_one, "T1.S2", "R18.2")),
+        ["a burden behind the plug, in the box"] = (
+            "T1 has no burden before its plug",
+            s_two with { Parts = [.. s_two.Parts.Select(part => part.Name == "R18" ? part with { Box = "vacuum" } : part)] }),
+        ["a burden that stays on the plug's far side"] = (
+            "T1 has no burden before its plug",
+            Change(
+                Change(s_two, "T1.S1", "R18.1", wire => wire with { To = "J1.1" }),
+                "R18.1",
+                "J1.1",
+                wire => wire with { To = "J1.1b" })),
 
         ["a line in earth's colour"] = (
             "is green, which is not for line",
@@ -73,6 +99,7 @@ public class WiringTests : BuildTest
         {
             "one-circuit-120", "one-circuit-230", "one-circuit-two-hot-240",
             "two-circuits-120", "two-circuits-230", "two-circuits-two-hot",
+            "one-circuit-120-contactor", "one-circuit-230-contactor", "two-circuits-120-contactor",
         },
         BuildFiles.Names.ToArray());
 

@@ -19,12 +19,13 @@ internal sealed class SettingsConsole
 
     public Switch Switch { get; private set; } = null!;
 
-    /// <summary>Pulls the plug and puts it in again.</summary>
+    /// <summary>Pulls the plug and puts it in again, and clears what comes of doing that many times in a minute.</summary>
     public void Restart()
     {
         _board.ComeUp(0);
         Switch = new Switch(_board);
         Pass();
+        Type("clear");
     }
 
     /// <summary>Types a line and waits for the end of its answer.</summary>

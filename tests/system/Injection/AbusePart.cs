@@ -3,8 +3,8 @@ using System.Globalization;
 namespace NanoDustSwitch.SystemTests.Injection;
 
 /// <summary>
-/// How much abuse is tried. The variable DUST_ABUSE says it: "all", or 50 for a fiftieth; without it a sample is, drawn by a fixed
-/// seed.
+/// How much abuse is tried. The variable DUST_ABUSE says it: "all", or 50 for a fiftieth; without it a sample is, drawn by a
+/// fixed seed.
 /// </summary>
 internal static class AbusePart
 {

@@ -57,8 +57,8 @@ internal sealed class Cases(Survey survey)
     }
 
     /// <summary>
-    /// Gives the power cuts at every byte of every write to flash: alone; after a write that failed; and before one, or a read, or
-    /// all of them, fail while the board comes up.
+    /// Gives the power cuts at every byte of every write to flash: alone; after a write that failed; and before one, or a read,
+    /// or all of them, fail while the board comes up.
     /// </summary>
     /// <returns>The cases in order of time.</returns>
     public IEnumerable<InjectionCase> Cuts()

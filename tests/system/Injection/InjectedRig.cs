@@ -13,11 +13,13 @@ namespace NanoDustSwitch.SystemTests.Injection;
 internal sealed class InjectedRig
 {
     private const long ProgramPause = 10_000_000;
+    private const long BounceTime = 50_000;
     private const double LampAmperes = 0.2;
 
     private readonly PcBoard _pc;
     private readonly Person _person;
     private long _upAt;
+    private long _pressedAt = long.MinValue / 2;
 
     /// <summary>Initializes a new instance of the <see cref="InjectedRig"/> class: power comes on.</summary>
     /// <param name="day">What happens in the shop.</param>
@@ -49,8 +51,8 @@ internal sealed class InjectedRig
     /// <summary>Gets a value indicating whether the first tool is switched on.</summary>
     public bool IsSawOn => Shop.Wiring.Tools[0].IsSwitchedOn;
 
-    /// <summary>Gets a value indicating whether the button is pressed.</summary>
-    public bool IsButtonDown => _pc.IsButtonDown;
+    /// <summary>Gets a value indicating whether the button is pressed, or was until a moment ago and may still bounce.</summary>
+    public bool IsButtonDown => Time - _pressedAt < BounceTime;
 
     /// <summary>Takes what the board has sent.</summary>
     /// <returns>The text.</returns>
@@ -66,6 +68,7 @@ internal sealed class InjectedRig
         }
 
         _pc.IsButtonDown = _person.IsPressing(Time);
+        _pressedAt = _pc.IsButtonDown ? Time : _pressedAt;
         if (Switch is null)
         {
             Wait();

@@ -7,8 +7,10 @@ namespace NanoDustSwitch.SystemTests.Injection;
 /// <param name="Then">What goes wrong after that; null for nothing.</param>
 internal sealed record InjectionCase(int Step, BoardCall Member, Blow First, Blow? Then = null)
 {
-    /// <summary>Gets a value indicating whether it may not matter to the vacuum at all: it is behind SafeBoard, or on the vacuum's
-    /// own line, and throws; or it is a pause that the relay's driver bridges.</summary>
+    /// <summary>
+    /// Gets a value indicating whether it may not matter to the vacuum at all: it is behind SafeBoard, or on the vacuum's own
+    /// line, and throws; or it is a pause that the relay's driver bridges.
+    /// </summary>
     public bool MustNotMatter => Then is null && (First.Trouble == Trouble.TakesLong
         ? First.Microseconds <= 100_000
         : First.Trouble is Trouble.ThrowsOnce or Trouble.ThrowsForEver

@@ -8,7 +8,7 @@ internal sealed class InjectionTally
 {
     /// <summary>What must never come of a case.</summary>
     public static readonly IReadOnlyList<Verdict> Failures =
-        [Verdict.RelayHeld, Verdict.VacuumLost, Verdict.NoNextStart];
+        [Verdict.RelayHeld, Verdict.VacuumLost, Verdict.NoNextStart, Verdict.HoldLost, Verdict.SaidOff];
 
     private static readonly Verdict[] s_verdicts = Enum.GetValues<Verdict>();
 
@@ -23,7 +23,8 @@ internal sealed class InjectionTally
     /// <param name="day">Name of the day.</param>
     /// <param name="tried">The case.</param>
     /// <param name="verdicts">What came of it.</param>
-    public void Add(string day, InjectionCase tried, IReadOnlyList<Verdict> verdicts)
+    /// <param name="falseOff">What was said in a <see cref="Verdict.SaidOff"/>.</param>
+    public void Add(string day, InjectionCase tried, IReadOnlyList<Verdict> verdicts, string? falseOff)
     {
         lock (_lock)
         {
@@ -38,7 +39,7 @@ internal sealed class InjectionTally
             foreach (Verdict verdict in verdicts)
             {
                 counts[(int)verdict]++;
-                _first.TryAdd((verdict, kind.Member, kind.Trouble), $"{verdict}: {day}, {tried}");
+                _first.TryAdd((verdict, kind.Member, kind.Trouble), $"{verdict}: {day}, {tried} {falseOff}");
             }
         }
     }

@@ -17,8 +17,10 @@ public sealed class InjectionTests
     public void Whatever_call_of_the_minute_goes_wrong_it_follows_or_is_off_and_the_next_start_works() =>
         Try(new Survey(Scripts.Minute()), cases => Part(cases.All(), 5));
 
+    // A seventh of them, which takes each trouble in turn: a fault that stays makes these cases long.
     [TestMethod]
-    public void The_same_with_a_contact_that_welds() => Try(new Survey(Scripts.Weld()), cases => Part(cases.All(), 2));
+    public void The_same_with_a_contact_that_welds() =>
+        Try(new Survey(Scripts.Weld()), cases => Part(cases.All().Where((_, i) => i % 7 == 0), 2));
 
     [TestMethod]
     public void The_same_with_pairs_of_calls() => Try(

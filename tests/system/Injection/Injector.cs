@@ -22,7 +22,8 @@ internal sealed class Injector(Survey survey)
                     rig.TakeSaid();
                 }
 
-                tally.Add(survey.Day.Name, cases[i], new Trial(survey, DeepCopy.Of(rig), cases[i]).Run());
+                Trial trial = new(survey, DeepCopy.Of(rig), cases[i]);
+                tally.Add(survey.Day.Name, cases[i], trial.Run(), trial.FalseOff);
             }
         });
     }

@@ -21,8 +21,8 @@ public sealed class RandomHandsTests
 
     private static readonly string[] s_lines =
     [
-        "hold", "hold", "vacuum on", "vacuum off", "vacuum auto", "clear", "teach", "yes", "no", "status", "why", "save", "events",
-        "restart\ryes", "watch", "record", "test\ryes", "details",
+        "hold", "hold", "vacuum on", "vacuum off", "vacuum auto", "clear", "teach", "yes", "no", "status", "why", "save",
+        "events", "restart\ryes", "watch", "record", "test\ryes", "details",
     ];
 
     public TestContext TestContext { get; set; } = null!;
@@ -135,15 +135,14 @@ public sealed class RandomHandsTests
             }
         }
 
-        string off = "";
-        if (witness.FalseOff is { } said && witness.Ask("vacuum-turns").Contains("vacuum-turns 1", StringComparison.Ordinal))
+        if (witness.FalseOff is not null && witness.Ask("vacuum-turns").Contains("vacuum-turns 1", StringComparison.Ordinal))
         {
             verdicts.Add(Verdict.SaidOff);
-            off = $" ({said})";
         }
 
         Settle(witness);
         verdicts.Add(aftermath.NextStart());
-        return string.Join(", ", verdicts.Intersect(InjectionTally.Failures)) + off;
+        verdicts.AddRange(aftermath.IsRelayHeld ? [Verdict.RelayHeld] : []);
+        return string.Join(", ", verdicts.Intersect(InjectionTally.Failures));
     }
 }

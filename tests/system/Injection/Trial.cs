@@ -16,6 +16,9 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
     private readonly long _runOn = survey.Day.Seconds > 60 ? Aftermath.StretchedRunOn : 6 * ASecond;
     private readonly Witness _witness = new(rig);
 
+    /// <summary>Gets the line that said "off" while the vacuum drew its current; null for none.</summary>
+    public string? FalseOff => _witness.FalseOff;
+
     /// <summary>Tries.</summary>
     /// <returns>What is wrong, and whether the next start came by itself.</returns>
     public IReadOnlyList<Verdict> Run()
@@ -24,7 +27,7 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
         bool wasClosed = rig.Board.IsRelayDriven;
         long begin = rig.Time;
         long openInVain = Follow();
-        if (rig.Board.HungWithRelayClosed || IsClosedForNothing(wasClosed))
+        if (rig.Board.HungWithRelayClosed || (IsClosedForNothing(wasClosed) && !MayHaveMisread(begin)))
         {
             verdicts.Add(Verdict.RelayHeld);
         }
@@ -43,6 +46,11 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
         }
 
         verdicts.Add(aftermath.NextStart());
+        if (aftermath.IsRelayHeld)
+        {
+            verdicts.Add(Verdict.RelayHeld);
+        }
+
         bool isBlind = tried.Member == BoardCall.ReadVacuumLine && tried.MayLoseHands;
         if (_witness.FalseOff is not null && !isBlind
             && _witness.Ask("vacuum-turns").Contains("vacuum-turns 1", StringComparison.Ordinal))
@@ -83,11 +91,17 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
         return open;
     }
 
-    private bool IsClosedForNothing(bool wasClosed) =>
-        !(wasClosed && tried.MayLoseHands)
-        && IsClosedForNothing()
-        && !_witness.Run(tried.MayLookLikeACurrent ? _runOn : Window, () => !IsClosedForNothing());
+    // A press that comes to a board which has just come up, or is paused, may mean another thing than the day's plan meant.
+    private bool MayHaveMisread(long begin) => tried.Then is not null && _witness.LastPressAt >= begin;
+
+    private bool IsClosedForNothing(bool wasClosed)
+    {
+        long runsOnUntil = Math.Max(_witness.LastToolAt, tried.MayLookLikeACurrent ? rig.Time : 0) + _runOn;
+        return !(wasClosed && tried.MayLoseHands)
+            && IsClosedForNothing()
+            && !_witness.Run(Math.Max(Window, runsOnUntil - rig.Time), () => !IsClosedForNothing());
+    }
 
     private bool IsClosedForNothing() =>
-        rig.Board.IsRelayDriven && rig.Time - _witness.LastToolAt > _runOn && !survey.IsClosedAbout(rig.Time);
+        rig.Board.IsRelayDriven && !rig.IsToolRunning && !survey.IsClosedAbout(rig.Time);
 }

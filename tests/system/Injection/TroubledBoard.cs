@@ -33,7 +33,9 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
     /// <summary>Gets a value indicating whether the relay's line is high.</summary>
     public bool IsRelayLineHigh { get; private set; }
 
-    /// <summary>Gets a value indicating whether the relay's contact is closed; of a welded one, whether its coil is driven.</summary>
+    /// <summary>
+    /// Gets a value indicating whether the relay's contact is closed; of a welded one, whether its coil is driven.
+    /// </summary>
     public bool IsRelayDriven =>
         shop.Relay.Fault == RelayFault.Welded ? shop.Driver.IsEnergised(board.ShopTime) : shop.IsRelayClosed;
 

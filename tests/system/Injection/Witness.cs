@@ -3,8 +3,8 @@ using System.Text;
 namespace NanoDustSwitch.SystemTests.Injection;
 
 /// <summary>
-/// Looks at what a person could see: the vacuum's current, the relay, the console's text. Knows nothing of what the firmware holds
-/// for true.
+/// Looks at what a person could see: the vacuum's current, the relay, the console's text. Knows nothing of what the firmware
+/// holds for true.
 /// </summary>
 /// <param name="rig">The shop.</param>
 internal sealed class Witness(InjectedRig rig)
@@ -14,7 +14,9 @@ internal sealed class Witness(InjectedRig rig)
     // A relay needs its time, and a word that is being said when it moves is not false.
     private const long Grace = ASecond / 2;
 
-    private static readonly string[] s_off = ["off", "held off", "told off"];
+    private const string Prompt = "\n> ";
+
+    private static readonly string[] s_off = ["off", "held off"];
 
     private readonly StringBuilder _said = new();
     private long _flowsSince = long.MaxValue;
@@ -30,6 +32,9 @@ internal sealed class Witness(InjectedRig rig)
 
     /// <summary>Gets the time at which a tool last drew its current, in microseconds.</summary>
     public long LastToolAt { get; private set; } = long.MinValue / 2;
+
+    /// <summary>Gets the time at which the button was last pressed, in microseconds.</summary>
+    public long LastPressAt { get; private set; } = long.MinValue / 2;
 
     /// <summary>Gets the time at which the relay was last driven, in microseconds.</summary>
     public long LastDrivenAt { get; private set; } = long.MinValue / 2;
@@ -59,7 +64,8 @@ internal sealed class Witness(InjectedRig rig)
     {
         int from = _said.Length;
         rig.Do(line);
-        Run(ASecond / 10);
+        Run(ASecond, () => _said.Length > from + Prompt.Length
+            && _said.ToString(_said.Length - Prompt.Length, Prompt.Length) == Prompt);
         return _said.ToString(from, _said.Length - from);
     }
 
@@ -69,6 +75,7 @@ internal sealed class Witness(InjectedRig rig)
         rig.Step();
         long now = rig.Time;
         _flowsSince = !rig.Shop.Vacuum.IsRunning ? long.MaxValue : Math.Min(_flowsSince, now);
+        LastPressAt = rig.IsButtonDown ? now : LastPressAt;
         LastDrivenAt = rig.Board.IsRelayDriven ? now : LastDrivenAt;
         LastToolAt = rig.IsToolRunning ? now : LastToolAt;
         string text = rig.TakeSaid();
@@ -86,10 +93,11 @@ internal sealed class Witness(InjectedRig rig)
         _doubted = _flowsSince == long.MaxValue ? null : _doubted;
     }
 
+    // What is told off is not said to be off; and a line that was typed comes back.
     private static bool SaysOff(string line)
     {
         string state = line.StartsWith("vacuum ", StringComparison.Ordinal) ? line["vacuum ".Length..].TrimStart() : line;
-        return s_off.Any(off => state.StartsWith(off, StringComparison.Ordinal));
+        return line != "vacuum off" && s_off.Any(off => state.StartsWith(off, StringComparison.Ordinal));
     }
 
     private void Listen(long now)

@@ -1,4 +1,3 @@
-using System.Diagnostics;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Inspector.Port;
@@ -45,20 +44,19 @@ public sealed class BoardConsoleTests
         using PortBoard board = new();
         board.Type("run-on 0\r");
         board.With(live => live.Words.Run("/run table"));
-        Thread.Sleep(1500);
+        board.Until(live => live.Rig.Switch.Core.IsRelayClosed);
         board.Type("save\r");
         using BoardConsole console = BoardConsole.Connect(board.Name);
         board.With(live => live.Words.Run("/stop table"));
 
         // As soon as the vacuum is off it says that it has saved, between two prompts.
-        Stopwatch watch = Stopwatch.StartNew();
-        while (watch.Elapsed.TotalSeconds < 2)
+        while (board.With(live => live.Rig.Switch.SavedSettings[SettingId.RunOn]) != 0)
         {
             string answer = console.Ask("why").Single();
             Assert.IsTrue(answer.StartsWith("on: ") || answer.StartsWith("told off: "), answer);
         }
 
-        Assert.AreEqual(0, board.With(live => live.Rig.Switch.SavedSettings[SettingId.RunOn]));
+        Assert.StartsWith("off: ", console.Ask("why").Single());
     }
 
     [TestMethod]

@@ -19,9 +19,10 @@ internal sealed class PortBoard : IDisposable
     private volatile bool _isOver;
 
     /// <summary>Initializes a new instance of the <see cref="PortBoard"/> class: it is up, and its cable is in.</summary>
-    public PortBoard()
+    /// <param name="upSeconds">For how long it has been up.</param>
+    public PortBoard(int upSeconds = 3)
     {
-        _live.Words.Run("/wait 3");
+        _live.Words.Run($"/wait {upSeconds}");
         _live.Rig.Board.Serial.TakeSent();
         Plug();
         _thread = new Thread(Run) { IsBackground = true };
@@ -53,13 +54,18 @@ internal sealed class PortBoard : IDisposable
     /// <param name="text">What is typed.</param>
     public void Type(string text)
     {
-        With(live =>
+        long typed = With(live =>
         {
             live.Rig.Board.Serial.Type(text);
-            return 0;
+            return live.Rig.Board.ShopTime;
         });
-        Thread.Sleep(300);
+        Until(live => live.Rig.Board.ShopTime >= typed + 300_000);
     }
+
+    /// <summary>Waits until something is so, however long the machine takes for it.</summary>
+    /// <param name="what">Asked between two steps of the board.</param>
+    public void Until(Func<LiveShop, bool> what) =>
+        Assert.IsTrue(SpinWait.SpinUntil(() => With(what), BuiltProgram.Patience), "It never comes.");
 
     /// <summary>Pulls the cable.</summary>
     public void Unplug()

@@ -113,7 +113,7 @@ public sealed class SettingsBackupTests
         Backup(board);
         File.WriteAllText(_path, File.ReadAllText(_path).Replace("run-on            5 s", "run-on            8 s"));
         board.With(live => live.Words.Run("/run table"));
-        Thread.Sleep(1500);
+        board.Until(live => live.Rig.Switch.Core.IsRelayClosed);
 
         StringAssert.StartsWith(
             Assert.ThrowsExactly<UserException>(() => Restore(board)).Message, "Not while a tool or the vacuum runs; ");

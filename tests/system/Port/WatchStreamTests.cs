@@ -8,8 +8,6 @@ namespace NanoDustSwitch.SystemTests.Port;
 [TestClass]
 public sealed class WatchStreamTests
 {
-    private static readonly TimeSpan s_patience = TimeSpan.FromSeconds(20);
-
     [TestInitialize]
     public void Begin() => ServedConsole.SkipWhereThereIsNone();
 
@@ -21,8 +19,9 @@ public sealed class WatchStreamTests
         using (WatchStream stream = new(board.Name))
         {
             board.With(live => live.Words.Run("/run table"));
-            Stopwatch watch = Stopwatch.StartNew();
-            while (watch.Elapsed.TotalSeconds < 3)
+
+            // By the board's own time: to a busy machine its three seconds are longer.
+            while (lines.Count == 0 || lines[^1].Seconds < lines[0].Seconds + 3)
             {
                 lines.AddRange(stream.Next() is var (_, line) ? [line] : []);
             }
@@ -52,11 +51,13 @@ public sealed class WatchStreamTests
     [TestMethod]
     public void A_board_that_restarts_is_watched_again()
     {
-        using PortBoard board = new();
+        using PortBoard board = new(upSeconds: 600);
         using WatchStream stream = new(board.Name);
-        Assert.IsTrue(Comes(() => stream.Next() is var (_, line) && line.Seconds > 3));
+        Assert.IsTrue(Comes(() => stream.Next() is var (_, line) && line.Seconds > 600));
         board.With(live => live.Words.Run("/power"));
-        Assert.IsTrue(Comes(() => stream.Next() is var (_, line) && line.Seconds < 3), stream.Trouble);
+
+        // Its time begins anew. Where this program is slow to come back, that may be some seconds ago.
+        Assert.IsTrue(Comes(() => stream.Next() is var (_, line) && line.Seconds < 600), stream.Trouble);
     }
 
     [TestMethod]
@@ -97,7 +98,7 @@ public sealed class WatchStreamTests
     private static bool Comes(Func<bool> what)
     {
         Stopwatch watch = Stopwatch.StartNew();
-        while (watch.Elapsed < s_patience)
+        while (watch.Elapsed < BuiltProgram.Patience)
         {
             if (what())
             {

@@ -38,7 +38,11 @@ public sealed class FlashWritesTests
         AssertRow("run hours", hours);
         AssertRow("settings", Saves);
         AssertRow("all", all);
-        Assert.Contains($"that is {all * ErasuresAWrite / Sectors} a sector in a year", s_page, StringComparison.Ordinal);
+        int aSector = all * ErasuresAWrite / Sectors;
+        Assert.Contains($"that is {aSector} a sector in a year, ", s_page, StringComparison.Ordinal);
+        int inTwentyYears = all * ErasuresAWrite * 20 / Sectors;
+        Assert.Contains($" {inTwentyYears} in 20 years", s_page, StringComparison.Ordinal);
+        Assert.IsLessThan(100_000, inTwentyYears);
         Assert.Contains($"would last for {100_000 * 2 / (log * ErasuresAWrite)} years", s_page, StringComparison.Ordinal);
     }
 
@@ -69,15 +73,15 @@ public sealed class FlashWritesTests
             + $"{run.Rig.Boots} restarts");
 
         // The first write of each kind goes to both slots.
-        Assert.AreEqual(1 + BootWrites(1 + run.Rig.Boots, holds), boot);
+        Assert.IsInRange(2 + run.Rig.Boots + (2 * holds), 1 + BootWrites(1 + run.Rig.Boots, holds), boot);
         Assert.IsInRange(2, 1 + LogWrites(1 + run.Rig.Boots, (int)Math.Ceiling(run.Rig.Board.ShopTime / 60e6)), log);
-        Assert.AreEqual(HoursWrites(of.Hours.Seconds), hours);
+        Assert.IsInRange(0, 1 + HoursWrites(of.Hours.Seconds), hours);
         Assert.AreEqual(1 + saves, settings);
         Assert.AreEqual(1, saves);
         Assert.IsGreaterThan(0, holds);
     }
 
-    private static int BootWrites(int powerUps, int holds) => powerUps + (2 * holds);
+    private static int BootWrites(int powerUps, int holds) => (2 * powerUps) + (2 * holds);
 
     private static int LogWrites(int powerUps, int minutes) => powerUps + (minutes / LogMinutes);
 

@@ -28,6 +28,15 @@ internal sealed class FakeBoard : IBoard
     /// <summary>By how many µs the next burst comes late, as if the board had been busy with something else.</summary>
     public long Stall;
 
+    /// <summary>By how many µs the clock goes back in the next burst, which then ends after one reading.</summary>
+    public long BackwardBy;
+
+    /// <summary>What the serial line claims to have read; 0 for what it has.</summary>
+    public int ClaimedSerial;
+
+    /// <summary>Writes of slots while the relay's line was high.</summary>
+    public int WritesWithLineHigh;
+
     public bool NowThrows;
     public bool SerialThrows;
     public bool PanelThrows;
@@ -118,6 +127,14 @@ internal sealed class FakeBoard : IBoard
     {
         Time += Stall;
         Stall = 0;
+        if (BackwardBy > 0)
+        {
+            Time -= BackwardBy;
+            BackwardBy = 0;
+            readings[from] = Line.At(Time);
+            return from + 1;
+        }
+
         if (BurstsThatThrow != 0)
         {
             BurstsThatThrow -= BurstsThatThrow > 0 ? 1 : 0;
@@ -170,7 +187,7 @@ internal sealed class FakeBoard : IBoard
 
         if (_typed.Length == 0)
         {
-            return 0;
+            return ClaimedSerial;
         }
 
         int count = _typed.Length < buffer.Length ? _typed.Length : buffer.Length;
@@ -224,6 +241,7 @@ internal sealed class FakeBoard : IBoard
         Array.Copy(buffer, SlotBytes[slot], count);
         SlotLengths[slot] = count;
         SlotWrites[slot]++;
+        WritesWithLineHigh += RelayLine ? 1 : 0;
         FailIf(tears && TornWritesThrow, "flash");
     }
 
