@@ -105,7 +105,7 @@ public static class EventText
                     .Text(ErrorText.Kind((ErrorKind)entry.First));
                 break;
             case LogKind.HoldInDoubt:
-                output.Text("the boot record cannot be read, so held off: it may have been");
+                output.Text("the boot record cannot be read, so it counts as held");
                 break;
             case LogKind.StaysOn:
                 Stay(output, entry);
