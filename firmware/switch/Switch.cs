@@ -50,9 +50,9 @@ public sealed class Switch
         Recorder recorder = new Recorder(output, board, _reader, Core, Settings);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
         _stay = new StayWatch(Core, Controls, _journal);
-        Why = new WhyText(Core, Settings, Boot, _stay, Controls);
+        Why = new WhyText(Core, Settings, Boot);
         WordList words = AllWords.Make(
-            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why);
+            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why, _stay);
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
         Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
         _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, _journal, Hours);

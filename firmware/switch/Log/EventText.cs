@@ -203,7 +203,8 @@ public static class EventText
             default:
                 output.Text((VacuumState)entry.First == VacuumState.Held
                     ? "hold released"
-                    : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum told off: by hand" : "vacuum told off: run-on over");
+                    : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum told off: by hand"
+                    : "vacuum told off: run-on over");
                 break;
         }
     }

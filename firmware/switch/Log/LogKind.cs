@@ -52,8 +52,8 @@ public enum LogKind
     Probed = 13,
 
     /// <summary>
-    /// The vacuum has been on for a minute for the same reason, once for each reason of a run. First: the reason; second: 1 when a
-    /// hand switched it on while a tool ran; figure: current on the tool's line in mA.
+    /// The vacuum has been on for a minute for the same reason, once for each reason of a run. First: the reason; second: 1 when
+    /// a hand switched it on while a tool ran; figure: current on the tool's line in mA.
     /// </summary>
     StaysOn = 14,
 
