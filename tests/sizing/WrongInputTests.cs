@@ -1,3 +1,5 @@
+using NanoDustSwitch.Sizing.Texts;
+
 namespace NanoDustSwitch.SizingTests;
 
 /// <summary>What cannot be used gets one sentence and exit code 2, and nothing is judged.</summary>
@@ -73,6 +75,13 @@ public sealed class WrongInputTests
     [TestMethod]
     public void Turns_do_not_go_with_a_hall_sensor() =>
         AssertRefused(new Terminal(Good.Replace("transformer-100A", "hall-20A").Replace('|', ' ') + " --turns 2"), "transformer");
+
+    [TestMethod]
+    [DataRow("8m/2.0mm2", "2mm2")]
+    [DataRow("8m/1.0 mm²", "1mm2")]
+    [DataRow("8m/2,5mm2", "2.5mm2")]
+    public void A_cords_size_may_be_written_otherwise(string typed, string size) =>
+        Assert.AreEqual(size, CordText.Read(typed).Size.Name);
 
     [TestMethod]
     public void A_comma_is_a_decimal_point_and_never_parts_thousands()

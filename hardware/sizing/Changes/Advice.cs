@@ -79,7 +79,7 @@ internal sealed class Advice
             string[] marked = [.. Judgement.Sections.SelectMany(section => section.Findings)
                 .Where(finding => finding.Outcome == Outcome.Mind && finding.Condition is null)
                 .Select(finding => finding.What)];
-            return marked.Length == 0 ? [] : [$"what is marked 'mind' is minded: {string.Join(", ", marked)}"];
+            return marked.Length == 0 ? [] : [$"what is marked 'mind' is minded: {string.Join("; ", marked)}"];
         }
     }
 

@@ -41,7 +41,7 @@ internal static class CordJudge
             ? new Finding(Outcome.Fails, cord.Name, carries, cord.Size.AmpacitySource)
             : !isOnlyForThis ? new Finding(Outcome.Fits, cord.Name, carries, cord.Size.AmpacitySource)
             {
-                Condition = cord.IsAssumed ? $"the sensing head's cord is of {cord.Size.Name} or thicker, 1 m at most" : null,
+                Condition = ConditionOf(cord),
             }
             : new Finding(Outcome.Mind, cord.Name, $"{carries}; {through:0} A can flow into it", cord.Size.AmpacitySource)
             {
@@ -56,6 +56,12 @@ internal static class CordJudge
             + $"= {drop.Volts:0.00} V, {drop / supply.Volts * 100:0.00} %",
             cord.Size.ResistanceSource);
     }
+
+    private static string? ConditionOf(Cord cord) =>
+        cord.IsAssumed ? $"the sensing head's cord is of {cord.Size.Name} or thicker, 1 m at most, and so is that of its socket"
+        : cord.Use is CordUse.Tool or CordUse.Vacuum ? null
+        : $"where an outlet of the {cord.Use.ToString().ToLowerInvariant()} is a socket on a cord, that cord is of {cord.Size.Name} "
+            + "or thicker";
 
     private static Finding Way(Order order, CordPath path)
     {

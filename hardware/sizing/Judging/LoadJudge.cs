@@ -93,7 +93,7 @@ internal static class LoadJudge
         Order apart = order with { OwnVacuumCircuit = order.ToolCircuit };
         return Holds(apart with { IsSameCircuit = true }) ? "two plugs on it would do"
             : Holds(apart) ? "two circuits like it would do"
-            : "two like it are as well";
+            : "two circuits like it are as well";
     }
 
     private static bool Holds(Order order) => CircuitLoad.Of(order).All(load => load.Holds);

@@ -64,8 +64,8 @@ internal static class SwitchJudge
                     + "one of them, its coil worked by the relay and behind a fuse of its own, by its data sheet",
                     Source.Practice)
                 {
-                    Condition = $"a relay or contactor for motors: AC-3 or AC-7b {rating} A{Horsepower(order)}, as under "
-                        + "'Relay or contactor'",
+                    Condition = $"a relay or contactor for motors, AC-3 or AC-7b {rating} A{Horsepower(order)}, that carries "
+                        + $"{Protector.OfBox(order).LetsThrough:0} A",
                 },
                 Poles(order.VacuumCircuit),
             ]);

@@ -65,7 +65,8 @@ internal static class CordText
             throw new UserException($"--cord {text} is not allowed: 0.1 to {LongestMeters:0} m.");
         }
 
-        string name = parts[1].Trim().Replace(" ", "").Replace("²", "2").Replace("^", "").Replace(',', '.');
+        string name = parts[1].Trim().Replace(" ", "").Replace("²", "2").Replace("^", "").Replace(',', '.')
+            .Replace(".0mm", "mm");
         WireSize size = WireSizes.All.FirstOrDefault(size => size.Name.Equals(name, StringComparison.OrdinalIgnoreCase))
             ?? throw new UserException(
                 $"--cord {text}: {parts[1]} is no size that is known; "
