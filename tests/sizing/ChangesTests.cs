@@ -56,7 +56,8 @@ public sealed class ChangesTests
     [DataRow("--vacuum 4A --tool 10A --supply 120V/60Hz --breaker 20A --plug US20 --cord 2m/12AWG --sensor transformer-100A "
         + "--turns 10",
         "--sensor transformer-100A --turns 3")]
-    [DataRow("--vacuum 1400W --tool 2000W --supply 230V/50Hz --breaker B32 --plug UK13 --cord 2m/1.5mm2 --sensor transformer-100A",
+    [DataRow(
+        "--vacuum 1400W --tool 2000W --supply 230V/50Hz --breaker B32 --plug UK13 --cord 2m/1.5mm2 --sensor transformer-100A",
         "--vacuum-circuit same")]
     [DataRow("--vacuum 4A --tool 1hp --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A",
         "--supply 240V/60Hz")]

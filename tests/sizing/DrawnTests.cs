@@ -53,7 +53,9 @@ public sealed partial class DrawnTests
 
     [TestMethod]
     public void The_winding_is_that_of_the_simulated_circuit() => StringAssert.Contains(
-        Repository.ReadText("hardware/circuits/transformer.cir"), $"\nRwinding s1 sa {CoreFlux.WindingOhms}\n", StringComparison.Ordinal);
+        Repository.ReadText("hardware/circuits/transformer.cir"),
+        $"\nRwinding s1 sa {CoreFlux.WindingOhms}\n",
+        StringComparison.Ordinal);
 
     private const string Japan = $"--vacuum 4A --tool 4A --supply 100V/60Hz --breaker 15A {Rest}";
 

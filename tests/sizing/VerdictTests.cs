@@ -7,9 +7,10 @@ namespace NanoDustSwitch.SizingTests;
 [TestClass]
 public sealed class VerdictTests
 {
-    private const string Good = "--vacuum 4A --tool 8A --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A";
-    private const string Thin = "--vacuum 7A --tool 5A/universal --supply 120V/60Hz --breaker 20A --plug US20 --vacuum-circuit 20A "
-        + "--cord 2m/18AWG --sensor transformer-100A";
+    private const string Good =
+        "--vacuum 4A --tool 8A --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A";
+    private const string Thin = "--vacuum 7A --tool 5A/universal --supply 120V/60Hz --breaker 20A --plug US20 "
+        + "--vacuum-circuit 20A --cord 2m/18AWG --sensor transformer-100A";
 
     [TestMethod]
     public void Fits_is_said_with_its_conditions()

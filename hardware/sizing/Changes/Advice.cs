@@ -101,8 +101,9 @@ internal sealed class Advice
             if (_largestTool is { } tool)
             {
                 string amperes = tool.Order.Tool.Nameplate;
-                yield return $"the amperes of the tool's nameplate in place of the table's for {Judgement.Order.Tool.Nameplate}, if "
-                    + $"they are {amperes} or less: --tool {Typed(amperes)}/{ToolKinds.NameOf(tool.Order.Tool.Kind)}" + With(tool);
+                yield return $"the amperes of the tool's nameplate in place of the table's for {Judgement.Order.Tool.Nameplate}, "
+                    + $"if they are {amperes} or less: --tool {Typed(amperes)}/{ToolKinds.NameOf(tool.Order.Tool.Kind)}"
+                    + With(tool);
             }
         }
     }

@@ -73,10 +73,11 @@ internal static class Candidates
             Cord? head = order.HasHead ? null : Head(order, circuit);
             yield return new Change(
                 Voltage,
-                "the tool rewired for 240 V, if its nameplate has both voltages, with a sensing head on a circuit of two hot wires; "
-                + "motor and circuit are an electrician's",
+                "the tool rewired for 240 V, if its nameplate has both voltages, with a sensing head on a circuit of two hot "
+                + "wires; motor and circuit are an electrician's",
                 $"--tool {tool.Nameplate.Replace(" ", "")}{kind} --supply {higher.Volts.Volts:0}V/{higher.Frequency.Hertz:0}Hz "
-                + $"--breaker {circuit.BreakerText} --plug {circuit.Plug.Name} --vacuum-circuit {order.VacuumCircuit.TextWithPlug}"
+                + $"--breaker {circuit.BreakerText} --plug {circuit.Plug.Name} "
+                + $"--vacuum-circuit {order.VacuumCircuit.TextWithPlug}"
                 + (head is null ? "" : $" --cord {head.Text}"),
                 changed => WithHead(changed, head, changed.VacuumCircuit) with { Tool = tool, ToolCircuit = circuit });
         }

@@ -17,8 +17,8 @@ internal sealed class ChangeSearch(Order order, TrialBook trials)
 
     /// <summary>Finds sets of changes.</summary>
     /// <returns>
-    /// A few sets of the fewest changes that suffice, first those that fit without a part added; more changes where the fewest hang
-    /// on the motor's nameplate; none where no set of three suffices.
+    /// A few sets of the fewest changes that suffice, first those that fit without a part added; more changes where the fewest
+    /// hang on the motor's nameplate; none where no set of three suffices.
     /// </returns>
     public IReadOnlyList<Offer> Find()
     {
@@ -86,7 +86,7 @@ internal sealed class ChangeSearch(Order order, TrialBook trials)
     {
         foreach (IReadOnlyList<Change> set in Sets(count, 0))
         {
-            // One way with each choice of subjects: a cord thicker than the one that suffices says nothing new, nor does one more.
+            // One way with each choice of subjects: a cord thicker than the one that suffices says nothing new.
             bool isNew = found.TrueForAll(offer => offer.Changes.Any(
                 known => !set.Any(change => change.Subject == known.Subject)));
             if (found.Count < MostSets && isNew)

@@ -60,8 +60,8 @@ internal static class CordJudge
     private static string? ConditionOf(Cord cord) =>
         cord.IsAssumed ? $"the sensing head's cord is of {cord.Size.Name} or thicker, 1 m at most, and so is that of its socket"
         : cord.Use is CordUse.Tool or CordUse.Vacuum ? null
-        : $"where an outlet of the {cord.Use.ToString().ToLowerInvariant()} is a socket on a cord, that cord is of {cord.Size.Name} "
-            + "or thicker";
+        : $"where an outlet of the {cord.Use.ToString().ToLowerInvariant()} is a socket on a cord, that cord is of "
+            + $"{cord.Size.Name} or thicker";
 
     private static Finding Way(Order order, CordPath path)
     {

@@ -3,10 +3,10 @@ using NanoDustSwitch.Sizing.Tables;
 namespace NanoDustSwitch.Sizing.Judging;
 
 /// <summary>
-/// Flux in the transformer's core at a start whose current is fully offset, i = I (e^(-t/T) - cos wt). The core holds the integral
-/// of the secondary's voltage: B(t) = I n R (T (1 - e^(-t/T)) - sin(wt) / w) / (N² A), at most I n R (T + 1/w) / (N² A). That the
-/// flux itself decays meanwhile, and what the last start left in the core, is not counted. Formula: textbooks of current
-/// transformers, the factor 1 + wT of IEC 61869-2; memory.
+/// Flux in the transformer's core at a start whose current is fully offset, i = I (e^(-t/T) - cos wt). The core holds the
+/// integral of the secondary's voltage: B(t) = I n R (T (1 - e^(-t/T)) - sin(wt) / w) / (N² A), at most
+/// I n R (T + 1/w) / (N² A). That the flux itself decays meanwhile, and what the last start left in the core, is not counted.
+/// Formula: textbooks of current transformers, the factor 1 + wT of IEC 61869-2; memory.
 /// </summary>
 /// <param name="peakAmperes">I: peak of the start's current without its offset, A.</param>
 /// <param name="turns">n: turns of the wire through the core.</param>

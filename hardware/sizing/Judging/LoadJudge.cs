@@ -57,7 +57,8 @@ internal static class LoadJudge
                 load.IsReceptacleRight,
                 $"{load.Name}, receptacle",
                 $"{circuit.Plug.Name} on a breaker of {circuit.Breaker.Amperes:0} A"
-                + $"{(load.IsReceptacleRight ? "" : " does not belong there")}; {circuit.Plug.LargestBreaker.Amperes:0} A at most",
+                + $"{(load.IsReceptacleRight ? "" : " does not belong there")}; "
+                + $"{circuit.Plug.LargestBreaker.Amperes:0} A at most",
                 load.IsAmerican ? Source.Receptacle : circuit.Plug.Source);
         }
 

@@ -77,7 +77,10 @@ internal static class ProtectionJudge
         }
 
         return new Finding(
-            Outcome.Add, what, $"{why}: put {part}, a breaker for equipment of {rating:0} A, behind the plug, {load}", Source.Practice)
+            Outcome.Add,
+            what,
+            $"{why}: put {part}, a breaker for equipment of {rating:0} A, behind the plug, {load}",
+            Source.Practice)
         {
             Condition = $"{part}, a breaker for equipment of {rating:0} A, thermal, in the line behind the {place}'s plug",
         };

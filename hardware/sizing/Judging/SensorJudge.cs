@@ -100,8 +100,8 @@ internal static class SensorJudge
         double period = 1000 / (2 * Math.PI * order.ToolCircuit.Supply.Frequency.Hertz);
         string turns = order.Turns > 1 ? $" x {order.Turns} turns" : "";
         string full = sums.IsCoreFull
-            ? $"full after {flux.FullAfter * 1000:0} ms, and for {5 * sums.OffsetSeconds:0.00} s at most the switch sees too little: "
-                + "never a start too many, but the surge may seem to end too soon"
+            ? $"full after {flux.FullAfter * 1000:0} ms, and for {5 * sums.OffsetSeconds:0.00} s at most the switch sees too "
+                + "little: never a start too many, but the surge may seem to end too soon"
             : "never full";
         return new Finding(
             Outcome.Fits,

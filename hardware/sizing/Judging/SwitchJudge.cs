@@ -54,14 +54,14 @@ internal static class SwitchJudge
                 new(
                     Outcome.Fits,
                     "carrying",
-                    $"{Protector.OfBox(order).LetsThrough:0} A at least, what breaker, fuse or protector lets through to the vacuum's receptacle, "
-                    + "whatever is plugged in there",
+                    $"{Protector.OfBox(order).LetsThrough:0} A at least, what breaker, fuse or protector lets through to the "
+                    + "vacuum's receptacle, whatever is plugged in there",
                     Source.Practice),
                 new(
                     Outcome.Fits,
                     "part",
-                    "relay with one of these ratings, its coil on the heartbeat driver; where none is to be had, a contactor with "
-                    + "one of them, its coil worked by the relay and behind a fuse of its own, by its data sheet",
+                    "relay K1 with one of these ratings, its coil on the heartbeat driver; where none is to be had, contactor "
+                    + "KM with one of them, its coil worked by K1 and behind a fuse of its own, F3",
                     Source.Practice)
                 {
                     Condition = $"a relay or contactor for motors, AC-3 or AC-7b {rating} A{Horsepower(order)}, that carries "

@@ -72,7 +72,8 @@ internal static class JudgementPage
         {
             (double Seconds, double Amperes)[] vacuum = [.. delayed.Points.Select(point => (point.Seconds, point.Vacuum))];
             AddPicture(page, "Tool's circuit", new StartPicture(order.ToolCircuit, tool));
-            AddPicture(page, "Vacuum's circuit", new StartPicture(order.VacuumCircuit, [new("vacuum", ChartStyle.Green, vacuum)]));
+            StartLine[] lines = [new("vacuum", ChartStyle.Green, vacuum)];
+            AddPicture(page, "Vacuum's circuit", new StartPicture(order.VacuumCircuit, lines));
             return;
         }
 

@@ -7,8 +7,8 @@ namespace NanoDustSwitch.Sizing.Tables;
 /// <summary>The sizes of flexible cord that are known.</summary>
 /// <remarks>
 /// AWG: current from NEC Table 400.5(A), resistance from NEC Chapter 9 Table 8, stranded, ohm per 1000 ft at 75 °C. mm²: current
-/// from the IEC 60335-1 table of cords by rated current, resistance of class 5 copper at 20 °C from IEC 60228, carried to 75 °C;
-/// Japan's 2 mm² has both from JIS C 3306.
+/// from the IEC 60335-1 table of cords by rated current, resistance of class 5 copper at 20 °C from IEC 60228, carried to
+/// 75 °C; Japan's 2 mm² has both from JIS C 3306.
 /// </remarks>
 internal static class WireSizes
 {

@@ -49,7 +49,8 @@ internal static class CordText
                 "tool" => CordUse.Tool,
                 "vacuum" => CordUse.Vacuum,
                 _ => throw new UserException(
-                    $"--cord {text}: '{halves[0]}' is nothing that a cord feeds here; allowed are box:, head:, tool: and vacuum:."),
+                    $"--cord {text}: '{halves[0]}' is nothing that a cord feeds here; "
+                    + "allowed are box:, head:, tool: and vacuum:."),
             };
             rest = halves[1];
         }
