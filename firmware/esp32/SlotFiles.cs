@@ -1,3 +1,4 @@
+using System;
 using System.IO;
 using NanoDustSwitch.Firmware;
 
@@ -15,6 +16,22 @@ public sealed class SlotFiles
         for (int i = 0; i < Slots.Count; i++)
         {
             _paths[i] = "I:\\dust" + i.ToString() + ".bin";
+        }
+    }
+
+    /// <summary>Tells whether the drive is there. Without it every slot looks as if it was never written.</summary>
+    /// <returns>True when it is.</returns>
+    public bool IsMounted()
+    {
+        try
+        {
+            // Whatever the answer is: unlike the question for a file, this one throws when there is no drive.
+            Directory.Exists(_paths[0]);
+            return true;
+        }
+        catch (Exception)
+        {
+            return false;
         }
     }
 

@@ -50,8 +50,8 @@ public sealed class JoinImage : Task
 
     private void Write(byte[] image, bool isReal)
     {
-        // What was joined from stand-ins, to try the build itself, must never get onto a board: it is hexadecimal text, by another
-        // name.
+        // What was joined from stand-ins, to try the build itself, must never get onto a board: it becomes hexadecimal text, by
+        // another name.
         string path = isReal ? ImageFile : ImageFile + ".stand-in.txt";
         byte[] bytes = isReal ? image : Encoding.ASCII.GetBytes(BitConverter.ToString(image));
         Directory.CreateDirectory(Path.GetDirectoryName(path));
