@@ -19,7 +19,7 @@ public sealed class SlotFiles
         }
     }
 
-    /// <summary>Tells whether the drive is there. Without it every slot looks as if it was never written.</summary>
+    /// <summary>Tells whether the drive is there.</summary>
     /// <returns>True when it is.</returns>
     public bool IsMounted()
     {
@@ -44,6 +44,12 @@ public sealed class SlotFiles
         string path = _paths[slot];
         if (!File.Exists(path))
         {
+            // Without a drive there is no file either, and that must not look like a slot that was never written.
+            if (!IsMounted())
+            {
+                throw new InvalidOperationException("no drive");
+            }
+
             return 0;
         }
 

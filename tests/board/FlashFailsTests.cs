@@ -22,7 +22,7 @@ public class FlashFailsTests : BadCaseTest
     }
 
     [TestMethod]
-    public void AnUnmountedFlashIsAnEmptyOneAndSaidOnce()
+    public void AnUnmountedFlashIsSaidOnce()
     {
         Chip.Break("File");
         Chip.Break("Directory");

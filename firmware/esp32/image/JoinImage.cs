@@ -14,6 +14,9 @@ public sealed class JoinImage : Task
     // Every assembly of firmware 1.x begins with this.
     private const string Mark = "NFMRK1\0\0";
 
+    // Where a library says which native code it needs of the firmware: a number, 0 for none.
+    private const int NativeChecksum = 20;
+
     /// <summary>Gets or sets the assemblies' files, the program's last.</summary>
     [Required]
     public ITaskItem[] Parts { get; set; }
@@ -26,6 +29,7 @@ public sealed class JoinImage : Task
     public override bool Execute()
     {
         bool isReal = true;
+        string natives = "";
         using (MemoryStream image = new MemoryStream())
         {
             foreach (ITaskItem part in Parts)
@@ -37,18 +41,22 @@ public sealed class JoinImage : Task
                 }
 
                 byte[] bytes = File.ReadAllBytes(part.ItemSpec);
-                isReal &= Encoding.ASCII.GetString(bytes, 0, Math.Min(bytes.Length, Mark.Length)) == Mark;
+                isReal &= bytes.Length > NativeChecksum + sizeof(uint)
+                    && Encoding.ASCII.GetString(bytes, 0, Mark.Length) == Mark;
                 image.Write(bytes, 0, bytes.Length);
                 image.Write(new byte[3], 0, (4 - (bytes.Length % 4)) % 4);
+                uint checksum = isReal ? BitConverter.ToUInt32(bytes, NativeChecksum) : 0;
+                natives += checksum == 0 ? ""
+                    : string.Format("  {0}, checksum 0x{1:X8}\n", Path.GetFileNameWithoutExtension(part.ItemSpec), checksum);
             }
 
-            Write(image.ToArray(), isReal);
+            Write(image.ToArray(), isReal, natives);
         }
 
         return true;
     }
 
-    private void Write(byte[] image, bool isReal)
+    private void Write(byte[] image, bool isReal, string natives)
     {
         // What was joined from stand-ins, to try the build itself, must never get onto a board: it becomes hexadecimal text, by
         // another name.
@@ -64,13 +72,17 @@ public sealed class JoinImage : Task
 
         // As the sum programs write it, and check it with -c.
         File.WriteAllText(path + ".sha256", hash + "  " + Path.GetFileName(path) + "\n");
-        Say("{0}: {1:#,0} bytes, SHA-256 {2}", path, image.Length, hash);
-        Say(
-            isReal
-                ? "To put it on a board, with the name of its port for PORT:\n"
-                    + "nanoff --nanodevice --deploy --serialport PORT --image \"{0}\""
-                : "Made from stand-ins for nanoFramework's packages: no image for a board.",
-            path);
+        Say("{0}: {1} bytes, SHA-256 {2}", path, image.Length, hash);
+        if (!isReal)
+        {
+            Say("Made from stand-ins for nanoFramework's packages: no image for a board.");
+            return;
+        }
+
+        string fits = "A board whose firmware fits lists these at: nanoff --nanodevice --devicedetails --serialport PORT\n"
+            + natives;
+        File.WriteAllText(path + ".fits.txt", fits);
+        Say(fits + "To put the image on it:\nnanoff --nanodevice --deploy --serialport PORT --image \"{0}\"", path);
     }
 
     private void Say(string text, params object[] arguments)

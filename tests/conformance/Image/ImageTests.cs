@@ -108,7 +108,7 @@ public class ImageTests
     [TestMethod]
     public void OfRealAssembliesAnImageIsMadeWithItsHashAndTheFlashersLine()
     {
-        byte[] part = [.. "NFMRK1\0\0"u8, 1, 2, 3, 4, 5];
+        byte[] part = [.. "NFMRK1\0\0"u8, .. new byte[12], 0x0B, 0x0F, 0xB8, 0xE5, 1, 2, 3];
         var said = Join(part, out var exitCode);
         Assert.AreEqual(0, exitCode, said);
         var path = Path.Combine(s_folder, "joined", "x.bin");
@@ -117,6 +117,10 @@ public class ImageTests
             $"{Convert.ToHexStringLower(SHA256.HashData(File.ReadAllBytes(path)))}  x.bin\n", File.ReadAllText(path + ".sha256"));
         Assert.Contains(
             $"nanoff --nanodevice --deploy --serialport PORT --image \"{path}\"", said, StringComparison.Ordinal);
+
+        // In the words of the flasher's list, but for the version.
+        Assert.Contains("part, checksum 0xE5B80F0B", said, StringComparison.Ordinal);
+        Assert.Contains("part, checksum 0xE5B80F0B\n", File.ReadAllText(path + ".fits.txt"), StringComparison.Ordinal);
     }
 
     [TestMethod]

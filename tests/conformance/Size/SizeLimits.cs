@@ -30,10 +30,16 @@ internal static class SizeLimits
     public const int Heap = 114688;
 
     /// <summary>
-    /// Half of the heap. The rest is for what is not counted: stack frames, the fields of the libraries' objects, texts while
-    /// somebody types, and the garbage between two collections.
+    /// What is in the heap after the boot and is not counted here: the libraries' tables and objects. Measured on nanoFramework's
+    /// own interpreter on a PC, with 32 bits: 54,840 bytes in all after a collection, when 45,316 were counted here.
     /// </summary>
-    public const int HeapInUse = Heap / 2;
+    public const int NotCounted = 54840 - 45316;
+
+    /// <summary>
+    /// Five eighths of the heap. The rest is for stack frames (5.2 KB at the most, measured likewise), texts while somebody
+    /// types, and the garbage between two collections.
+    /// </summary>
+    public const int HeapInUse = Heap / 8 * 5;
 
     /// <summary>
     /// Offsets into an assembly's code and texts have 16 bits in the device's format: nanoframework/nf-interpreter,
