@@ -279,7 +279,8 @@ public sealed class Switch
         {
             if ((failedParts & (BoardParts)part) != BoardParts.None)
             {
-                _journal.Note(LogKind.PartFailed, part, 0, 0, Now);
+                bool isUnmounted = part == (int)BoardParts.Flash && (failedParts & BoardParts.FlashDrive) != BoardParts.None;
+                _journal.Note(LogKind.PartFailed, part, 0, isUnmounted ? 1 : 0, Now);
             }
         }
 

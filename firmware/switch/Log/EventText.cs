@@ -85,8 +85,10 @@ public static class EventText
                 output.Text("a tool was taught, start-at ").Amperes(entry.Figure);
                 break;
             case LogKind.PartFailed:
-                output.Text(Part((BoardParts)entry.First))
-                    .Text((BoardParts)entry.First == BoardParts.Flash ? " failed" : " could not be opened");
+                output.Text(Part((BoardParts)entry.First)).Text(
+                    (BoardParts)entry.First != BoardParts.Flash ? " could not be opened"
+                    : entry.Figure != 0 ? " is not mounted: what was saved is not there, and nothing is kept"
+                    : " failed");
                 break;
             case LogKind.Probed:
                 output.Text("relay opened to see whether the current goes with it: ");

@@ -42,7 +42,10 @@ public enum LogKind
     /// <summary>The switch was taught a tool. Figure: the new start-at in mA.</summary>
     Taught = 11,
 
-    /// <summary>A part of the board could not be opened, or the flash failed. First: the part's bit.</summary>
+    /// <summary>
+    /// A part of the board could not be opened, or the flash failed. First: the part's bit; figure: 1 when the flash is not
+    /// mounted.
+    /// </summary>
     PartFailed = 12,
 
     /// <summary>
