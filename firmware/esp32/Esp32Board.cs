@@ -41,6 +41,10 @@ public sealed class Esp32Board : IBoard
         _sounder = OpenOutput(PinPlan.Sounder, BoardParts.Sounder);
         OpenConverter();
         _serial = OpenSerial();
+        if (!_slots.IsMounted())
+        {
+            _failed |= BoardParts.Flash | BoardParts.FlashDrive;
+        }
     }
 
     /// <inheritdoc/>

@@ -1,3 +1,4 @@
+using System;
 using System.IO;
 using NanoDustSwitch.Firmware;
 
@@ -18,6 +19,22 @@ public sealed class SlotFiles
         }
     }
 
+    /// <summary>Tells whether the drive is there.</summary>
+    /// <returns>True when it is.</returns>
+    public bool IsMounted()
+    {
+        try
+        {
+            // Whatever the answer is: unlike the question for a file, this one throws when there is no drive.
+            Directory.Exists(_paths[0]);
+            return true;
+        }
+        catch (Exception)
+        {
+            return false;
+        }
+    }
+
     /// <summary>Reads a slot.</summary>
     /// <param name="slot">Number of the slot.</param>
     /// <param name="buffer">Where the bytes go.</param>
@@ -27,6 +44,12 @@ public sealed class SlotFiles
         string path = _paths[slot];
         if (!File.Exists(path))
         {
+            // Without a drive there is no file either, and that must not look like a slot that was never written.
+            if (!IsMounted())
+            {
+                throw new InvalidOperationException("no drive");
+            }
+
             return 0;
         }
 

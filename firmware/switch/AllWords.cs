@@ -19,14 +19,15 @@ internal static class AllWords
         EventLog log,
         Journal journal,
         Sounder sounder,
-        WhyText why)
+        WhyText why,
+        StayWatch stay)
     {
         SetWord set = new SetWord(desk);
         Word[] words = new Word[]
         {
             new HelpWord(desk.InUse),
             new StatusWord(core, desk, readings, hours, boot, safe, why),
-            new WhyWord(core, why),
+            new WhyWord(core, why, stay, controls),
             new SettingsWord(desk),
             set,
             new SaveWord(desk),

@@ -52,9 +52,9 @@ public sealed class Switch
         _pace = new BoardPace(Core, _reader, recorder);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
         _stay = new StayWatch(Core, Controls, _journal);
-        Why = new WhyText(Core, Settings, Boot, _stay, Controls);
+        Why = new WhyText(Core, Settings, Boot);
         WordList words = AllWords.Make(
-            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why);
+            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why, _stay);
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
         Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
         _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, _journal, Hours);
@@ -285,7 +285,8 @@ public sealed class Switch
         {
             if ((failedParts & (BoardParts)part) != BoardParts.None)
             {
-                _journal.Note(LogKind.PartFailed, part, 0, 0, Now);
+                bool isUnmounted = part == (int)BoardParts.Flash && (failedParts & BoardParts.FlashDrive) != BoardParts.None;
+                _journal.Note(LogKind.PartFailed, part, 0, isUnmounted ? 1 : 0, Now);
             }
         }
 

@@ -94,6 +94,7 @@ public class LineTests : BoardTest
     [DataRow("SetPinFunction 23", BoardParts.Serial)]
     [DataRow("new SerialPort", BoardParts.Serial)]
     [DataRow("SerialPort.Open", BoardParts.Serial)]
+    [DataRow("Directory.Exists", BoardParts.Flash | BoardParts.FlashDrive)]
     public void WhatFailsToOpenIsNotedAndAllElseIsThere(string call, BoardParts failed)
     {
         Chip.Break(call);

@@ -92,7 +92,7 @@ public class RestartTests : BadCaseTest
         }
 
         byte[][] flash = [.. Chip.Files.Values];
-        AssertSays("held off: restarts in a row, 8 restarts that nobody asked for; stays until 'clear'", "why");
+        AssertSays("told off: restarts in a row, 8 restarts that nobody asked for; stays until 'clear'", "why");
         AssertStaysOff();
         Chip.CutPower();
         Run(70000);

@@ -19,6 +19,16 @@ public class SlotFilesTests : BoardTest
     }
 
     [TestMethod]
+    public void WithoutADriveNothingIsKnownOfASlot()
+    {
+        Chip.Break("File.Exists");
+        Chip.Break("Directory.Exists");
+        SlotFiles slots = new();
+        Assert.IsFalse(slots.IsMounted());
+        Assert.ThrowsExactly<InvalidOperationException>(() => slots.Read(3, _buffer));
+    }
+
+    [TestMethod]
     [DataRow(1)]
     [DataRow(100)]
     [DataRow(101)]

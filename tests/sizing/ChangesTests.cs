@@ -22,29 +22,60 @@ public sealed class ChangesTests
         Judged judged = new(line);
         Advice advice = new(judged.Judgement, judged.Trials);
         Assert.IsNotEmpty(advice.Changes, line);
-        foreach (string options in advice.Changes.Select(set => string.Join(" ", set.Select(change => change.Options))))
+        foreach (Offer offer in advice.Changes)
         {
-            Assert.AreEqual(0, new Terminal(With(line, options)).ExitCode, options);
+            string options = string.Join(" ", offer.Changes.Select(change => change.Options));
+            Assert.AreEqual(offer.Additions.Count == 0 ? 0 : 3, new Terminal(With(line, options)).ExitCode, options);
         }
 
-        if (advice.LargestVacuum > 0)
+        if (advice.LargestVacuum is { } judgement)
         {
-            Assert.AreEqual(0, new Terminal(With(line, $"--vacuum {advice.LargestVacuum}A")).ExitCode, line);
-            Assert.AreEqual(1, new Terminal(With(line, $"--vacuum {advice.LargestVacuum + 1}A")).ExitCode, line);
+            int amperes = (int)judgement.Order.VacuumCurrent.Amperes;
+            Assert.AreNotEqual(1, new Terminal(With(line, $"--vacuum {amperes}A")).ExitCode, line);
+            Assert.AreEqual(1, new Terminal(With(line, $"--vacuum {amperes + 1}A")).ExitCode, line);
         }
     }
 
     [TestMethod]
     public void No_smaller_set_of_changes_is_passed_by()
     {
-        // 1 hp at 120 V wants a 20 A circuit of its own: neither change alone helps.
+        // 1 hp at 120 V wants a 20 A circuit of its own, if it cannot be rewired: neither change alone helps.
         Judged judged = new("--vacuum 4A --tool 1hp --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A");
         Advice advice = new(judged.Judgement, judged.Trials);
-        Assert.HasCount(2, advice.Changes[0]);
-        foreach (Change change in advice.Changes[0])
+        IReadOnlyList<Change> pair = advice.Changes.First(offer => !offer.HangsOnTheMotor).Changes;
+        Assert.HasCount(2, pair);
+        foreach (Change change in pair)
         {
-            Assert.IsFalse(new Judgement(change.Apply(judged.Order), judged.Trials).Fits, change.Text);
+            Assert.AreEqual(Outcome.Fails, new Judgement(change.Apply(judged.Order), judged.Trials).Outcome, change.Text);
         }
+    }
+
+    [TestMethod]
+    [DataRow("--vacuum 4A --tool 40W/universal --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 --sensor hall-20A",
+        "--sensor transformer-100A --turns 2")]
+    [DataRow("--vacuum 4A --tool 10A --supply 120V/60Hz --breaker 20A --plug US20 --cord 2m/12AWG --sensor transformer-100A "
+        + "--turns 10",
+        "--sensor transformer-100A --turns 3")]
+    [DataRow(
+        "--vacuum 1400W --tool 2000W --supply 230V/50Hz --breaker B32 --plug UK13 --cord 2m/1.5mm2 --sensor transformer-100A",
+        "--vacuum-circuit same")]
+    [DataRow("--vacuum 4A --tool 1hp --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A",
+        "--supply 240V/60Hz")]
+    [DataRow("--vacuum 4A --tool 1hp --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A",
+        "--tool 8A/induction")]
+    public void What_helps_is_offered_and_never_a_sensor_of_basic_insulation(string line, string options)
+    {
+        string shown = Words(new Terminal(line).Shown);
+        StringAssert.Contains(shown, options, StringComparison.Ordinal);
+        Assert.IsFalse(shown.Contains("--sensor hall", StringComparison.Ordinal), shown);
+    }
+
+    [TestMethod]
+    public void The_amperes_offered_in_place_of_horsepower_are_the_most_that_fit()
+    {
+        const string Line = "--vacuum 4A --supply 120V/60Hz --breaker 15A --cord 2m/14AWG --sensor transformer-100A --tool ";
+        Assert.AreEqual(0, new Terminal(Line + "8A/induction").ExitCode);
+        Assert.AreEqual(1, new Terminal(Line + "9A/induction").ExitCode);
     }
 
     [TestMethod]
@@ -59,11 +90,11 @@ public sealed class ChangesTests
     {
         Terminal terminal = new(line);
         Assert.AreEqual(1, terminal.ExitCode);
-        StringAssert.Contains(
-            string.Join(' ', terminal.Shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries)),
-            says,
-            StringComparison.Ordinal);
+        StringAssert.Contains(Words(terminal.Shown), says, StringComparison.Ordinal);
     }
+
+    private static string Words(string shown) =>
+        string.Join(' ', shown.Split([' ', '\n'], StringSplitOptions.RemoveEmptyEntries));
 
     // The options in place of those of the same name; a cord in place of those that feed the same.
     private static string With(string line, string options)
@@ -77,6 +108,7 @@ public sealed class ChangesTests
     private static CordUse Use((string Name, string Value) pair) =>
         pair.Name != "--cord" || !pair.Value.Contains(':') ? CordUse.Box
         : pair.Value.StartsWith("tool:", StringComparison.Ordinal) ? CordUse.Tool
+        : pair.Value.StartsWith("head:", StringComparison.Ordinal) ? CordUse.Head
         : CordUse.Vacuum;
 
     private static List<(string Name, string Value)> Pairs(string line) =>

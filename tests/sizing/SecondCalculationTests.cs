@@ -112,6 +112,7 @@ public sealed class SecondCalculationTests
     [DataRow("1mm2", 1)]
     [DataRow("1.25mm2", 1.25)]
     [DataRow("1.5mm2", 1.5)]
+    [DataRow("2mm2", 2)]
     [DataRow("2.5mm2", 2.5)]
     [DataRow("4mm2", 4)]
     public void Resistances_are_those_of_copper(string name, double squareMillimeters)
@@ -132,8 +133,8 @@ public sealed class SecondCalculationTests
         double expected = (100 * (0.010 + 0.008 + wire)) + (1.5 / 0.7);
         Assert.AreEqual(expected, (double)sums.Total.Watts, 1e-6);
 
-        // 200 x 120 x 75 mm: top and four walls.
-        double area = (0.2 * 0.12) + (2 * 0.075 * 0.32);
+        // 240 x 160 x 118 mm: top and four walls.
+        double area = (0.24 * 0.16) + (2 * 0.118 * 0.4);
         Assert.AreEqual(expected / (3.5 * area), sums.Rise.Kelvins, 1e-6);
     }
 }

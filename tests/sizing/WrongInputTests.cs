@@ -1,3 +1,5 @@
+using NanoDustSwitch.Sizing.Texts;
+
 namespace NanoDustSwitch.SizingTests;
 
 /// <summary>What cannot be used gets one sentence and exit code 2, and nothing is judged.</summary>
@@ -28,20 +30,23 @@ public sealed class WrongInputTests
     [DataRow("--supply", "127V/60Hz", "known are")]
     [DataRow("--supply", "120V/50Hz", "known are")]
     [DataRow("--supply", "230V/50Hz", "6, 10, 13, 16, 20, 25, 32 A")]
-    [DataRow("--breaker", "17A", "15, 20, 30 A")]
+    [DataRow("--breaker", "17A", "15, 20 A")]
+    [DataRow("--breaker", "30A", "30 A is more than any listed part of this box carries; allowed are 15, 20 A")]
+    [DataRow("--vacuum-circuit", "30A", "30 A is more than any listed part of this box carries")]
     [DataRow("--breaker", "C16", "rating alone")]
     [DataRow("--breaker", "C", "cannot be read")]
     [DataRow("--breaker", "", "cannot be read")]
     [DataRow("--cord", "8/14AWG", "length and size")]
     [DataRow("--cord", "8m/13AWG", "14AWG")]
     [DataRow("--cord", "200m/14AWG", "100 m")]
-    [DataRow("--cord", "saw:8m/14AWG", "box:, tool: and vacuum:")]
+    [DataRow("--cord", "saw:8m/14AWG", "box:, head:, tool: and vacuum:")]
     [DataRow("--cord", "tool:8m/14AWG", "missing for the box")]
+    [DataRow("--cord", "head:1m/14AWG", "missing for the box")]
     [DataRow("--sensor", "clamp", "transformer-100A")]
     [DataRow("--turns", "0", "1 to 10")]
     [DataRow("--turns", "two", "1 to 10")]
-    [DataRow("--plug", "UK13", "US15, US20, US30")]
-    [DataRow("--plug", "X", "US15, US20, US30")]
+    [DataRow("--plug", "UK13", "US15, US20.")]
+    [DataRow("--plug", "X", "US15, US20.")]
     [DataRow("--vacuum-circuit", "20A/230V", "does not go with")]
     [DataRow("--vacuum-circuit", "20A/UK13", "does not go with")]
     [DataRow("--box", "200x120", "width, depth and height")]
@@ -70,6 +75,13 @@ public sealed class WrongInputTests
     [TestMethod]
     public void Turns_do_not_go_with_a_hall_sensor() =>
         AssertRefused(new Terminal(Good.Replace("transformer-100A", "hall-20A").Replace('|', ' ') + " --turns 2"), "transformer");
+
+    [TestMethod]
+    [DataRow("8m/2.0mm2", "2mm2")]
+    [DataRow("8m/1.0 mm²", "1mm2")]
+    [DataRow("8m/2,5mm2", "2.5mm2")]
+    public void A_cords_size_may_be_written_otherwise(string typed, string size) =>
+        Assert.AreEqual(size, CordText.Read(typed).Size.Name);
 
     [TestMethod]
     public void A_comma_is_a_decimal_point_and_never_parts_thousands()

@@ -35,7 +35,7 @@ public sealed class LiveTerminalTests
         string shown = Run(terminal, columns, "Type help.", "why\r/run table\r/quit\r");
 
         Assert.DoesNotContain(AlternateScreen, shown);
-        StringAssert.Contains(shown, "> why\r\r\noff: ");
+        StringAssert.Contains(shown, "> why\r\r\ntold off: ");
         StringAssert.Contains(shown, "  shop: the table saw is switched on");
         StringAssert.Contains(shown, "exit code 0");
     }

@@ -27,7 +27,8 @@ public sealed partial class StayTests
 
         // Once, and not in every minute.
         bench.Run(300);
-        Assert.AreEqual("on for a minute at a steady 0.50 A, half of this run's most or less: has the tool stopped?", Logged(bench));
+        Assert.AreEqual(
+            "on for a minute at a steady 0.50 A, half of this run's most or less: has the tool stopped?", Logged(bench));
     }
 
     [TestMethod]

@@ -32,6 +32,7 @@ public class EventTextTests
     [DataRow(10, 0, 0, 601, "filter is due after 601 min of run time")]
     [DataRow(12, 32, 0, 0, "the button could not be opened")]
     [DataRow(12, 128, 0, 0, "the flash failed")]
+    [DataRow(12, 128, 0, 1, "the flash is not mounted: what was saved is not there, and nothing is kept")]
     [DataRow(1, 13, 0, 150, "vacuum does not start: with the relay fed its line shows 0.15 A")]
     [DataRow(1, 14, 1, 8780, "vacuum does not stop: with the relay told to open it drew 8.78 A; stays until 'clear'")]
     [DataRow(1, 15, 1, 8040, "relay feeds the sensed line: 8.04 A went each time our relay opened; stays until 'clear'")]

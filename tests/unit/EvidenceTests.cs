@@ -31,7 +31,7 @@ public class EvidenceTests
         bench.Boot();
         string events = bench.Answer("events");
         Assert.IsTrue(Texts.Has(events, "boot 1 0:00:00  came up: power on"), events);
-        Assert.IsTrue(Texts.Has(events, "vacuum off: run-on over"), events);
+        Assert.IsTrue(Texts.Has(events, "vacuum told off: run-on over"), events);
     }
 
     // The readings stay away for a moment again and again: the first is written at once, then one in a minute.

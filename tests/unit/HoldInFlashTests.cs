@@ -7,7 +7,7 @@ namespace NanoDustSwitch.UnitTests;
 public class HoldInFlashTests
 {
     private const string AtRisk = "will not outlive a power cut: the flash failed";
-    private const string InDoubt = "held off until 'vacuum auto' or a long press: flash cannot say whether it was held";
+    private const string InDoubt = "told off until 'vacuum auto' or a long press: flash cannot say whether it was held";
 
     // A write that throws, one that claims to be done and is not, and one that is torn.
     [TestMethod]
@@ -41,7 +41,7 @@ public class HoldInFlashTests
             bench.Board.TakeSent();
             bench.Run(130000);
             Assert.AreEqual("", bench.Board.TakeSent());
-            Assert.AreEqual("held off by hand until 'vacuum auto' or a long press; " + AtRisk, bench.Answer("why"));
+            Assert.AreEqual("told off by hand until 'vacuum auto' or a long press; " + AtRisk, bench.Answer("why"));
             Assert.IsTrue(Texts.Has(bench.Answer("status"), "long press; " + AtRisk));
         }
 
@@ -112,7 +112,7 @@ public class HoldInFlashTests
         bench.Board.SlotsThrow = false;
         Assert.AreEqual("held", Words.Of(bench.State));
         Assert.AreEqual(InDoubt, Plain(bench.Answer("why")));
-        Assert.IsTrue(Texts.Has(bench.Answer("events"), "the boot record cannot be read, so held off: it may have been"));
+        Assert.IsTrue(Texts.Has(bench.Answer("events"), "the boot record cannot be read, so it counts as held"));
         bench.Tool(SwitchBench.Saw, 3000);
         Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
         bench.Tool(SwitchBench.NoTool, 60000);
@@ -121,9 +121,9 @@ public class HoldInFlashTests
         bench.Boot();
         Assert.AreEqual(InDoubt, Plain(bench.Answer("why")));
         Assert.AreEqual(1, bench.Logged(LogKind.HoldInDoubt));
-        Assert.AreEqual("held off by hand until 'vacuum auto' or a long press", bench.Answer("hold"));
+        Assert.AreEqual("told off by hand until 'vacuum auto' or a long press", bench.Answer("hold"));
         bench.Boot();
-        Assert.AreEqual("held off by hand until 'vacuum auto' or a long press", bench.Answer("why"));
+        Assert.AreEqual("told off by hand until 'vacuum auto' or a long press", bench.Answer("why"));
         bench.Answer("vacuum auto");
         bench.Boot();
         Assert.AreEqual("idle", Words.Of(bench.State));

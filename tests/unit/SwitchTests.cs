@@ -359,7 +359,7 @@ public class SwitchTests
         string why = bench.Answer("why");
         int end = why.IndexOf('\r');
         Assert.AreEqual(
-            "held off: the board pauses, it paused for 161 ms, more than 10 times in an hour; stays until 'clear'",
+            "told off: the board pauses, it paused for 161 ms, more than 10 times in an hour; stays until 'clear'",
             end < 0 ? why : why.Substring(0, end));
         bench.Answer("clear");
         bench.Tool(Saw, 2000);

@@ -93,8 +93,8 @@ public class VacuumWatchTests
         Assert.IsFalse(bench.Faults.HoldsOff);
     }
 
-    // That it runs with the relay told to open is told until it is seen that it does not: no clear ends it, no gap in the answers,
-    // no single answer without current.
+    // That it runs with the relay told to open is told until it is seen that it does not: no clear ends it, no gap in the
+    // answers, no single answer without current.
     [TestMethod]
     public void AVacuumThatRunsOnDoesSoUntilItIsSeenToStop()
     {

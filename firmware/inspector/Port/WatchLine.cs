@@ -50,7 +50,9 @@ internal sealed record WatchLine(
         }
 
         bool isStuck = cells[7] == StateText.Stuck;
-        int state = isStuck ? (int)VacuumState.Fault : Array.FindIndex(Enum.GetValues<VacuumState>(), one => StateText.Name(one) == cells[7]);
+        int state = isStuck
+            ? (int)VacuumState.Fault
+            : Array.FindIndex(Enum.GetValues<VacuumState>(), one => StateText.Name(one) == cells[7]);
         double[] numbers = new double[s_columns];
         for (int i = 0; i < s_columns; i++)
         {

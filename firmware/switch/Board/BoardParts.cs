@@ -32,4 +32,7 @@ public enum BoardParts
 
     /// <summary>The files in flash.</summary>
     Flash = 128,
+
+    /// <summary>The drive that the files are on is not mounted. Only together with <see cref="Flash"/>.</summary>
+    FlashDrive = 256,
 }

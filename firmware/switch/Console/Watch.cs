@@ -7,7 +7,7 @@ public sealed class Watch
 {
     /// <summary>
     /// The names of the columns: seconds since the boot; four currents in A; 1 while the tool runs, 1 while the relay is
-    /// closed; the state (<see cref="StateText.Of"/>); seconds until the state ends by itself; the present faults as a number in which bit n is the fault
+    /// closed; the state; seconds until the state ends by itself; the present faults as a number in which bit n is the fault
     /// with number n; the figure of the first of these faults; the vacuum's run hours and starts.
     /// </summary>
     public const string Header = "seconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts";

@@ -15,19 +15,13 @@ public sealed class WhyText
     private readonly DetectionCore _core;
     private readonly SettingValues _settings;
     private readonly BootRecord _boot;
-    private readonly StayWatch _stay;
-    private readonly Controls _controls;
 
     /// <summary>Initializes a new instance of the <see cref="WhyText"/> class.</summary>
     /// <param name="core">The core.</param>
     /// <param name="settings">The settings in use.</param>
     /// <param name="boot">Knows of a hold whether it outlives a power cut.</param>
-    /// <param name="stay">Knows what may keep the vacuum on for long.</param>
-    /// <param name="controls">Tells whether a hand switched the vacuum on while a tool ran.</param>
-    public WhyText(DetectionCore core, SettingValues settings, BootRecord boot, StayWatch stay, Controls controls)
+    public WhyText(DetectionCore core, SettingValues settings, BootRecord boot)
     {
-        _stay = stay;
-        _controls = controls;
         _core = core;
         _settings = settings;
         _boot = boot;
@@ -129,55 +123,6 @@ public sealed class WhyText
                 HeldOff(output, held);
                 break;
         }
-    }
-
-    /// <summary>Once the vacuum has been on for a minute, writes a line or two of what may keep it on.</summary>
-    /// <param name="output">Where to.</param>
-    /// <param name="now">Time in microseconds.</param>
-    public void WriteStay(TextOutput output, long now)
-    {
-        StayReason reason = _stay.Reason(now);
-        switch (reason)
-        {
-            case StayReason.None:
-                return;
-            case StayReason.ByHandWithTool:
-            case StayReason.ByHand:
-                output.Text("by hand for ").Number((now - _core.Vacuum.Since) / Time.Minute).Text(" min");
-                if (_controls.IsOnInCut)
-                {
-                    output.Text(", switched on in the middle of a cut");
-                }
-
-                output.Text(reason == StayReason.ByHandWithTool ? "; a tool runs"
-                    : _controls.IsOnInCut ? "; the tool has stopped: 'vacuum auto' ends it" : "; no tool runs: 'vacuum auto' ends it");
-                output.End();
-                return;
-        }
-
-        output.Text("on for ").Number(_stay.OnFor(now) / Time.Minute).Text(" min; ");
-        if (reason == StayReason.Changing)
-        {
-            output.Text("the current changes, as with a tool at work").End();
-            return;
-        }
-
-        output.Text("steady at ").Amperes(_core.Milliamperes).Text(" for the last ").Number(_stay.SteadyFor(now) / Time.Minute)
-            .Text(" min, ").Amperes(_stay.Most).Text(" at most").End();
-        if (reason == StayReason.VacuumsOwn)
-        {
-            output.Text("    as much as the vacuum draws: its own wire may run through the tool's sensor").End();
-            return;
-        }
-
-        output.Text(reason == StayReason.Fallen ? "    the tool may have stopped: " : "    if no tool runs: ")
-            .Text("a lamp, charger or compressor on its line");
-        if (_core.VacuumMilliamperes < 0)
-        {
-            output.Text(", or the vacuum's own wire through its sensor");
-        }
-
-        output.End();
     }
 
     private static void Seconds(TextOutput output, long milliseconds)

@@ -9,7 +9,9 @@ namespace NanoDustSwitch.Firmware;
 /// </summary>
 public sealed class StayWatch
 {
-    /// <summary>For how long the vacuum must have been on, and the current steady, before a reason is given, in microseconds.</summary>
+    /// <summary>
+    /// For how long the vacuum must have been on, and the current steady, before a reason is given, in microseconds.
+    /// </summary>
     public const long LeastMicroseconds = Time.Minute;
 
     private readonly DetectionCore _core;
@@ -25,7 +27,9 @@ public sealed class StayWatch
     // The reasons that were logged since the vacuum went on, a bit for each.
     private int _logged;
 
-    /// <summary>Greatest rms current on the tool's line since a second after the vacuum went on, looked at every second, in mA.</summary>
+    /// <summary>
+    /// Greatest rms current on the tool's line in mA, looked at every second, from a second after the vacuum went on.
+    /// </summary>
     public int Most;
 
     /// <summary>Initializes a new instance of the <see cref="StayWatch"/> class.</summary>

@@ -85,8 +85,10 @@ public static class EventText
                 output.Text("a tool was taught, start-at ").Amperes(entry.Figure);
                 break;
             case LogKind.PartFailed:
-                output.Text(Part((BoardParts)entry.First))
-                    .Text((BoardParts)entry.First == BoardParts.Flash ? " failed" : " could not be opened");
+                output.Text(Part((BoardParts)entry.First)).Text(
+                    (BoardParts)entry.First != BoardParts.Flash ? " could not be opened"
+                    : entry.Figure != 0 ? " is not mounted: what was saved is not there, and nothing is kept"
+                    : " failed");
                 break;
             case LogKind.Probed:
                 output.Text("relay opened to see whether the current goes with it: ");
@@ -105,7 +107,7 @@ public static class EventText
                     .Text(ErrorText.Kind((ErrorKind)entry.First));
                 break;
             case LogKind.HoldInDoubt:
-                output.Text("the boot record cannot be read, so held off: it may have been");
+                output.Text("the boot record cannot be read, so it counts as held");
                 break;
             case LogKind.StaysOn:
                 Stay(output, entry);
@@ -203,7 +205,8 @@ public static class EventText
             default:
                 output.Text((VacuumState)entry.First == VacuumState.Held
                     ? "hold released"
-                    : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum told off: by hand" : "vacuum told off: run-on over");
+                    : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum told off: by hand"
+                    : "vacuum told off: run-on over");
                 break;
         }
     }

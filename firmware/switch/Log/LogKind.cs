@@ -42,7 +42,10 @@ public enum LogKind
     /// <summary>The switch was taught a tool. Figure: the new start-at in mA.</summary>
     Taught = 11,
 
-    /// <summary>A part of the board could not be opened, or the flash failed. First: the part's bit.</summary>
+    /// <summary>
+    /// A part of the board could not be opened, or the flash failed. First: the part's bit; figure: 1 when the flash is not
+    /// mounted.
+    /// </summary>
     PartFailed = 12,
 
     /// <summary>
@@ -52,8 +55,8 @@ public enum LogKind
     Probed = 13,
 
     /// <summary>
-    /// The vacuum has been on for a minute for the same reason, once for each reason of a run. First: the reason; second: 1 when a
-    /// hand switched it on while a tool ran; figure: current on the tool's line in mA.
+    /// The vacuum has been on for a minute for the same reason, once for each reason of a run. First: the reason; second: 1 when
+    /// a hand switched it on while a tool ran; figure: current on the tool's line in mA.
     /// </summary>
     StaysOn = 14,
 

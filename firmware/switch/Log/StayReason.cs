@@ -14,7 +14,9 @@ public enum StayReason
     /// <summary>The current has been steady for a minute, at more than half of the most in this run.</summary>
     Steady = 2,
 
-    /// <summary>The current has been steady for a minute, at half of the most in this run or less: the tool may have stopped.</summary>
+    /// <summary>
+    /// The current has been steady for a minute, at half of the most in this run or less: the tool may have stopped.
+    /// </summary>
     Fallen = 3,
 
     /// <summary>The current has been steady for a minute, at what the sensor on the vacuum's line shows.</summary>

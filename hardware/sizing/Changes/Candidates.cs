@@ -10,36 +10,89 @@ namespace NanoDustSwitch.Sizing.Changes;
 /// <summary>The changes that are worth a try for an order; whether one helps is for the judgement to say.</summary>
 internal static class Candidates
 {
-    private static readonly string[] s_boxes = ["240x160x90mm", "300x200x120mm", "400x300x150mm"];
+    /// <summary>Subject of the changes that need a motor for two voltages.</summary>
+    public const string Voltage = "tool's voltage";
+
+    private static readonly string[] s_boxes = ["240x160x118mm", "300x200x120mm", "400x300x150mm"];
 
     /// <summary>Gives them, the cheap and the likely first.</summary>
     /// <param name="order">The order.</param>
     /// <returns>The changes.</returns>
     public static IEnumerable<Change> For(Order order) =>
     [
-        .. OwnCircuit(order),
+        .. Apart(order),
+        .. OtherVoltage(order),
         .. Plug(order),
         .. Curve(order),
         .. LargerCircuit(order),
         .. Cord(order),
-        .. Sensor(order),
-        .. Turns(order),
+        .. Transformer(order),
         .. Kind(order),
         .. Box(order),
     ];
 
-    private static IEnumerable<Change> OwnCircuit(Order order)
+    private static IEnumerable<Change> Apart(Order order)
     {
-        Circuit circuit = order.ToolCircuit;
-        if (order.OwnVacuumCircuit is null)
+        if (order.HasHead)
         {
+            yield break;
+        }
+
+        Circuit circuit = order.ToolCircuit;
+        Cord head = Head(order, circuit);
+        yield return new Change(
+            "two plugs",
+            "two plugs on the one circuit, the box's for the vacuum and the sensing head's for the tool",
+            $"--vacuum-circuit {CircuitText.Same} --cord {head.Text}",
+            changed => WithHead(changed, head, changed.ToolCircuit) with { IsSameCircuit = true });
+        yield return new Change(
+            "vacuum's circuit",
+            "the vacuum and the box on a second circuit like the first, the sensing head on the tool's",
+            $"--vacuum-circuit {circuit.TextWithPlug} --cord {head.Text}",
+            changed => WithHead(changed, head, changed.ToolCircuit));
+    }
+
+    // Many induction motors can be joined for either voltage, and then draw half the current at the higher one.
+    private static IEnumerable<Change> OtherVoltage(Order order)
+    {
+        Supply supply = order.ToolCircuit.Supply;
+        if (supply.Place != Place.NorthAmerica || supply.IsTwoHot || order.Tool.Kind != ToolKind.Induction)
+        {
+            yield break;
+        }
+
+        Supply higher = new(supply.Volts * 2, supply.Frequency);
+        Load tool = order.Tool.Current is { } current
+            ? order.Tool with { Nameplate = $"{current.Amperes / 2:0.###} A", Current = current / 2 }
+            : order.Tool;
+        string kind = tool.IsKindGiven ? "/" + ToolKinds.NameOf(tool.Kind) : "";
+        foreach (int rating in BreakerRatings.Of(Place.NorthAmerica))
+        {
+            ElectricCurrent breaker = ElectricCurrent.FromAmperes(rating);
+            Circuit circuit = new(higher, breaker, order.ToolCircuit.Curve, Plugs.Usual(higher, breaker)!);
+            Cord? head = order.HasHead ? null : Head(order, circuit);
             yield return new Change(
-                "vacuum's circuit",
-                "the vacuum and the box on a second circuit like the first, the sensing head on the tool's",
-                $"--vacuum-circuit {circuit.BreakerText}",
-                changed => changed with { OwnVacuumCircuit = changed.ToolCircuit });
+                Voltage,
+                "the tool rewired for 240 V, if its nameplate has both voltages, with a sensing head on a circuit of two hot "
+                + "wires; motor and circuit are an electrician's",
+                $"--tool {tool.Nameplate.Replace(" ", "")}{kind} --supply {higher.Volts.Volts:0}V/{higher.Frequency.Hertz:0}Hz "
+                + $"--breaker {circuit.BreakerText} --plug {circuit.Plug.Name} "
+                + $"--vacuum-circuit {order.VacuumCircuit.TextWithPlug}"
+                + (head is null ? "" : $" --cord {head.Text}"),
+                changed => WithHead(changed, head, changed.VacuumCircuit) with { Tool = tool, ToolCircuit = circuit });
         }
     }
+
+    private static Order WithHead(Order order, Cord? head, Circuit vacuum) => order with
+    {
+        OwnVacuumCircuit = vacuum,
+        IsSameCircuit = false,
+        Cords = head is null ? order.Cords : [.. order.Cords, head],
+    };
+
+    // For the largest plug of the family, so that it also serves where another change has a larger circuit.
+    private static Cord Head(Order order, Circuit circuit) =>
+        CordText.HeadFor(order.Cords, Family(circuit.Plug).MaxBy(plug => plug.Rating)!.Rating);
 
     private static IEnumerable<Change> Plug(Order order)
     {
@@ -53,14 +106,14 @@ internal static class Candidates
                 changed => changed with { ToolCircuit = changed.ToolCircuit with { Plug = plug } });
         }
 
-        if (order.OwnVacuumCircuit is { } own)
+        if (order is { OwnVacuumCircuit: { } own, IsSameCircuit: false })
         {
             foreach (Plug plug in Family(own.Plug).Where(plug => plug.Rating > own.Plug.Rating && plug.Rating <= own.Breaker))
             {
                 yield return new Change(
                     "vacuum's plug",
                     $"the box's plug and receptacle {plug.Name} ({plug.What}); the receptacle is an electrician's",
-                    $"--vacuum-circuit {own.BreakerText}/{own.Supply.Volts.Volts:0}V/{plug.Name}",
+                    "--vacuum-circuit " + (own with { Plug = plug }).TextWithPlug,
                     changed => changed with { OwnVacuumCircuit = changed.OwnVacuumCircuit! with { Plug = plug } });
             }
         }
@@ -84,12 +137,6 @@ internal static class Candidates
         Circuit circuit = order.ToolCircuit;
         foreach (int rating in BreakerRatings.Of(circuit.Supply.Place).Where(rating => rating > circuit.Breaker.Amperes))
         {
-            // A box with receptacles of 15 or 20 A does not belong on a circuit of 30 A; only a tool that needs one does.
-            if (rating > 20 && order.ToolCurrent.Amperes <= 16)
-            {
-                continue;
-            }
-
             ElectricCurrent breaker = ElectricCurrent.FromAmperes(rating);
             Plug? plug = Family(circuit.Plug).LastOrDefault(
                 plug => plug.Rating.Amperes <= rating && plug.LargestBreaker.Amperes >= rating);
@@ -125,22 +172,19 @@ internal static class Candidates
         }
     }
 
-    private static IEnumerable<Change> Sensor(Order order) =>
-        SensorModels.All.Where(model => model != order.Sensor).Select(model => new Change(
-            "sensor",
-            $"the sensor {model.Name}",
-            $"--sensor {model.Name}{(order.Turns > 1 ? " --turns 1" : "")}",
-            changed => changed with { Sensor = model, Turns = 1 }));
-
-    private static IEnumerable<Change> Turns(Order order) =>
-        from turns in Enumerable.Range(1, order.Sensor.Kind == SensorKind.Hall ? 0 : SettingsTable.Row(SettingId.Turns).Greatest)
-        where turns != order.Turns
-        orderby Math.Abs(turns - order.Turns)
-        select new Change(
-            "sensor",
-            $"{turns} {(turns == 1 ? "turn" : "turns")} of the tool's wire through the transformer",
-            $"--turns {turns}",
-            changed => changed with { Turns = turns });
+    // A Hall device is never offered: its insulation is basic only. The turns nearest to those that are given come first.
+    private static IEnumerable<Change> Transformer(Order order)
+    {
+        SensorModel transformer = SensorModels.All.First(model => model.Kind == SensorKind.Transformer);
+        return from turns in Enumerable.Range(1, SettingsTable.Row(SettingId.Turns).Greatest)
+            where turns != order.Turns || order.Sensor != transformer
+            orderby Math.Abs(turns - order.Turns)
+            select new Change(
+                "sensor",
+                $"{turns} {(turns == 1 ? "turn" : "turns")} of the tool's wire through the transformer",
+                $"--sensor {transformer.Name} --turns {turns}",
+                changed => changed with { Sensor = transformer, Turns = turns });
+    }
 
     private static IEnumerable<Change> Kind(Order order)
     {

@@ -13,6 +13,9 @@ namespace NanoDustSwitch.Sizing.Commands;
 /// <summary>The program.</summary>
 internal static class CommandLine
 {
+    /// <summary>Exit code where a part must be added that the drawings have only for such cases.</summary>
+    public const int FitsIfAdded = 3;
+
     /// <summary>Runs the program on the process's terminal.</summary>
     /// <param name="args">What was typed.</param>
     /// <returns>The exit code.</returns>
@@ -29,7 +32,8 @@ internal static class CommandLine
         RootCommand root = new(
             "Judges whether vacuum, tool, circuit, cords, relay, sensor and box of a dust switch go together, "
             + "with the working shown. Local codes and licensed practice come first. "
-            + "Exit code 0: fits; 1: does not fit as given; 2: the input cannot be used.");
+            + "Exit code 0: fits, on the conditions that it prints; 1: does not fit as given; 2: the input cannot be used; "
+            + "3: fits if you add the part that it names.");
         SizingOptions options = new();
         options.AddTo(root);
         HelpExamples.AddTo(root);
@@ -47,6 +51,6 @@ internal static class CommandLine
         }
 
         TextPage.Write(console, advice);
-        return advice.Judgement.Fits ? ExitCode.Good : ExitCode.Bad;
+        return advice.Fits ? ExitCode.Good : advice.Outcome == Outcome.Add ? FitsIfAdded : ExitCode.Bad;
     }
 }

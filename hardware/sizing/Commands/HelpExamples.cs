@@ -13,8 +13,8 @@ internal sealed class HelpExamples(HelpAction usual) : SynchronousCommandLineAct
         ("A 10 A vacuum and a 12 A saw on one 15 A circuit: does not fit, and says what would",
             "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --cord 8m/14AWG --sensor transformer-100A"),
         ("The same with two circuits, and a page to keep",
-            "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 20A --cord 2m/12AWG "
-            + "--cord tool:25ft/14AWG --sensor transformer-100A --report sizing.html"),
+            "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 20A/US20 --cord 2m/12AWG "
+            + "--cord head:1m/14AWG --cord tool:25ft/14AWG --sensor transformer-100A --report sizing.html"),
         ("A 2 hp saw at 240 V (two hot wires), a vacuum at 120 V",
             "--vacuum 9A --tool 2hp --supply 240V/60Hz --breaker 20A --vacuum-circuit 15A/120V "
             + "--cord 2m/14AWG --sensor transformer-100A"),

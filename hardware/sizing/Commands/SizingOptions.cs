@@ -8,8 +8,6 @@ namespace NanoDustSwitch.Sizing.Commands;
 /// <summary>The options, and the order that they make.</summary>
 internal sealed class SizingOptions
 {
-    private const string UsualBox = "200x120x75mm";
-
     private readonly Option<string> _vacuum = Needed("--vacuum", "Nameplate of the vacuum: 10A or 1200W.");
     private readonly Option<string> _tool = Needed(
         "--tool",
@@ -22,7 +20,8 @@ internal sealed class SizingOptions
         "--breaker", "Breaker of the tool's circuit: 15A; at 230 V also C16 (16A is B16).");
     private readonly Option<string[]> _cords = new("--cord")
     {
-        Description = "A cord: 8m/14AWG or 3m/1.5mm2 of the box; tool:25ft/16AWG, vacuum:6m/1mm2. May be given several times.",
+        Description = "A cord: 8m/14AWG or 3m/1.5mm2 of the box; head:1m/14AWG of the sensing head; tool:25ft/16AWG, "
+            + "vacuum:6m/1mm2. May be given several times.",
         Required = true,
     };
 
@@ -33,7 +32,8 @@ internal sealed class SizingOptions
     };
     private readonly Option<string?> _vacuumCircuit = new("--vacuum-circuit")
     {
-        Description = "The vacuum's and the box's own circuit: 20A, also 15A/120V beside a 240 V tool, and 20A/US20.",
+        Description = "The vacuum's and the box's own circuit, with a sensing head on the tool's: 20A, also 15A/120V beside "
+            + "a 240 V tool, and 20A/US20; 'same': a plug each on one circuit.",
     };
 
     private readonly Option<string> _turns = new("--turns")
@@ -44,7 +44,7 @@ internal sealed class SizingOptions
     private readonly Option<string> _box = new("--box")
     {
         Description = "Outside of the sealed box.",
-        DefaultValueFactory = _ => UsualBox,
+        DefaultValueFactory = _ => $"{Box.Drawn}",
     };
     private readonly Option<string?> _report = new("--report")
     {
@@ -74,7 +74,8 @@ internal sealed class SizingOptions
     {
         Supply supply = SupplyText.Read(parsed.GetRequiredValue(_supply));
         Circuit tool = CircuitText.Tool(parsed.GetRequiredValue(_breaker), parsed.GetValue(_plug), supply);
-        Circuit? vacuum = parsed.GetValue(_vacuumCircuit) is { } text ? CircuitText.Vacuum(text, tool) : null;
+        string? own = parsed.GetValue(_vacuumCircuit);
+        Circuit? vacuum = own is null ? null : CircuitText.Vacuum(own, tool);
         SensorModel sensor = SensorText.Read(parsed.GetRequiredValue(_sensor));
         List<Cord> cords = [.. parsed.GetRequiredValue(_cords).Select(CordText.Read)];
         if (!cords.Exists(cord => cord.Use == CordUse.Box))
@@ -82,12 +83,19 @@ internal sealed class SizingOptions
             throw new UserException("--cord is missing for the box itself; give its length and size, such as 2m/14AWG.");
         }
 
+        if (own is null && cords.Exists(cord => cord.Use == CordUse.Head))
+        {
+            throw new UserException("--cord head: is for a sensing head, which only goes with --vacuum-circuit.");
+        }
+
+
         return new Order(
             LoadText.Vacuum(parsed.GetRequiredValue(_vacuum), (vacuum ?? tool).Supply),
             LoadText.Tool(parsed.GetRequiredValue(_tool), supply),
             tool,
             vacuum,
-            cords,
+            own is not null && CircuitText.IsSame(own),
+            own is null ? cords : CordText.WithHead(cords, tool),
             sensor,
             SensorText.Turns(parsed.GetValue(_turns)!, sensor),
             BoxText.Read(parsed.GetValue(_box)!));

@@ -7,7 +7,8 @@ namespace NanoDustSwitch.Sizing.Judging;
 /// <param name="circuit">The circuit.</param>
 /// <param name="name">What it feeds.</param>
 /// <param name="nameplate">The loads by their nameplates, or by the code's table for a motor in horsepower.</param>
-internal sealed class CircuitLoad(Circuit circuit, string name, ElectricCurrent nameplate)
+/// <param name="isWhole">Whether it is what several plugs draw together, which no one of them carries.</param>
+internal sealed class CircuitLoad(Circuit circuit, string name, ElectricCurrent nameplate, bool isWhole = false)
 {
     /// <summary>The code counts a load that may last for three hours with a quarter more, which is 80 % of the rating.</summary>
     public const double ContinuousFactor = 1.25;
@@ -24,8 +25,12 @@ internal sealed class CircuitLoad(Circuit circuit, string name, ElectricCurrent 
     /// <summary>Gets the load.</summary>
     public ElectricCurrent Nameplate { get; } = nameplate;
 
+    /// <summary>Gets a value indicating whether it is what several plugs draw together, which no one of them carries.</summary>
+    public bool IsWhole { get; } = isWhole;
+
     /// <summary>Gets the weakest rating on the way: breaker or receptacle with its plug.</summary>
-    public ElectricCurrent Rating => Circuit.Breaker < Circuit.Plug.Rating ? Circuit.Breaker : Circuit.Plug.Rating;
+    public ElectricCurrent Rating =>
+        IsWhole || Circuit.Breaker < Circuit.Plug.Rating ? Circuit.Breaker : Circuit.Plug.Rating;
 
     /// <summary>Gets a value indicating whether the code wants the load counted as continuous.</summary>
     public bool IsAmerican => Circuit.Supply.Place == Place.NorthAmerica;
@@ -49,7 +54,19 @@ internal sealed class CircuitLoad(Circuit circuit, string name, ElectricCurrent 
     /// <summary>Gives the circuits of an order.</summary>
     /// <param name="order">The order.</param>
     /// <returns>One, or the tool's and the vacuum's.</returns>
-    public static IReadOnlyList<CircuitLoad> Of(Order order) => order.OwnVacuumCircuit is { } own
-        ? [new(order.ToolCircuit, "tool's circuit", order.ToolCurrent), new(own, "vacuum's circuit", order.VacuumCurrent)]
-        : [new(order.ToolCircuit, "the circuit", order.ToolCurrent + order.VacuumCurrent)];
+    public static IReadOnlyList<CircuitLoad> Of(Order order)
+    {
+        ElectricCurrent sum = order.ToolCurrent + order.VacuumCurrent;
+        return !order.HasHead ? [new(order.ToolCircuit, "the circuit", sum)]
+            : order.IsSameCircuit
+                ? [
+                    new(order.ToolCircuit, "tool's plug", order.ToolCurrent),
+                    new(order.VacuumCircuit, "vacuum's plug", order.VacuumCurrent),
+                    new(order.ToolCircuit, "both plugs", sum, isWhole: true),
+                ]
+            : [
+                new(order.ToolCircuit, "tool's circuit", order.ToolCurrent),
+                new(order.VacuumCircuit, "vacuum's circuit", order.VacuumCurrent),
+            ];
+    }
 }

@@ -20,22 +20,34 @@ internal static class CordJudge
     public static Section Judge(Order order) => new(
         "Cords",
         [
-            .. order.Cords.SelectMany(cord => Findings(cord, Current(order, cord.Use), Circuit(order, cord.Use).Supply)),
+            .. order.Cords.SelectMany(cord => Findings(order, cord)),
             .. CordPath.Of(order).Where(path => path.Cords.Count > 0).Select(path => Way(order, path)),
         ]);
 
     private static ElectricCurrent Current(Order order, CordUse use) =>
-        use == CordUse.Box ? order.BoxCurrent : use == CordUse.Tool ? order.ToolCurrent : order.VacuumCurrent;
+        use == CordUse.Box ? order.BoxCurrent : IsOfTool(use) ? order.ToolCurrent : order.VacuumCurrent;
 
-    private static Circuit Circuit(Order order, CordUse use) => use == CordUse.Tool ? order.ToolCircuit : order.VacuumCircuit;
+    private static bool IsOfTool(CordUse use) => use is CordUse.Tool or CordUse.Head;
 
-    private static IEnumerable<Finding> Findings(Cord cord, ElectricCurrent current, Supply supply)
+    private static IEnumerable<Finding> Findings(Order order, Cord cord)
     {
-        yield return Finding.Of(
-            current <= cord.Size.Ampacity,
-            $"{cord.Name}",
-            $"{current.Amperes:0.0#} A; the cord carries {cord.Size.Ampacity.Amperes:0} A, laid out and not on its reel",
-            cord.Size.AmpacitySource);
+        ElectricCurrent current = Current(order, cord.Use);
+        Supply supply = (IsOfTool(cord.Use) ? order.ToolCircuit : order.VacuumCircuit).Supply;
+        double through = (IsOfTool(cord.Use) ? Protector.OfTool(order) : Protector.OfBox(order)).LetsThrough;
+        bool isOnlyForThis = cord.Use is CordUse.Tool or CordUse.Vacuum && through > cord.Size.Ampacity.Amperes;
+        string carries =
+            $"{current.Amperes:0.0#} A; the cord carries {cord.Size.Ampacity.Amperes:0} A, laid out and not on its reel";
+        yield return current > cord.Size.Ampacity
+            ? new Finding(Outcome.Fails, cord.Name, carries, cord.Size.AmpacitySource)
+            : !isOnlyForThis ? new Finding(Outcome.Fits, cord.Name, carries, cord.Size.AmpacitySource)
+            {
+                Condition = ConditionOf(cord),
+            }
+            : new Finding(Outcome.Mind, cord.Name, $"{carries}; {through:0} A can flow into it", cord.Size.AmpacitySource)
+            {
+                Condition = $"the {cord.Use.ToString().ToLowerInvariant()}'s cord of {cord.Size.Name} feeds this one and nothing "
+                    + "larger",
+            };
         ElectricPotential drop = CordPath.DropOf(cord, current);
         yield return new Finding(
             Outcome.Fits,
@@ -44,6 +56,12 @@ internal static class CordJudge
             + $"= {drop.Volts:0.00} V, {drop / supply.Volts * 100:0.00} %",
             cord.Size.ResistanceSource);
     }
+
+    private static string? ConditionOf(Cord cord) =>
+        cord.IsAssumed ? $"the sensing head's cord is of {cord.Size.Name} or thicker, 1 m at most, and so is that of its socket"
+        : cord.Use is CordUse.Tool or CordUse.Vacuum ? null
+        : $"where an outlet of the {cord.Use.ToString().ToLowerInvariant()} is a socket on a cord, that cord is of "
+            + $"{cord.Size.Name} or thicker";
 
     private static Finding Way(Order order, CordPath path)
     {

@@ -34,9 +34,10 @@ internal sealed class CordPath(string name, Supply supply, IReadOnlyList<(Cord C
     public static IEnumerable<CordPath> Of(Order order)
     {
         List<(Cord, ElectricCurrent)> box = [.. CordsOf(order, CordUse.Box, order.BoxCurrent)];
-        List<(Cord, ElectricCurrent)> tool = [.. CordsOf(order, CordUse.Tool, order.ToolCurrent)];
+        List<(Cord, ElectricCurrent)> tool =
+            [.. CordsOf(order, CordUse.Head, order.ToolCurrent), .. CordsOf(order, CordUse.Tool, order.ToolCurrent)];
         List<(Cord, ElectricCurrent)> vacuum = [.. CordsOf(order, CordUse.Vacuum, order.VacuumCurrent)];
-        yield return new CordPath("tool", order.ToolCircuit.Supply, order.OwnVacuumCircuit is null ? [.. box, .. tool] : tool);
+        yield return new CordPath("tool", order.ToolCircuit.Supply, order.HasHead ? tool : [.. box, .. tool]);
         yield return new CordPath("vacuum", order.VacuumCircuit.Supply, [.. box, .. vacuum]);
     }
 

@@ -9,6 +9,9 @@ namespace NanoDustSwitch.Sizing.Judging;
 /// <param name="Source">Where the figure that decides comes from.</param>
 internal sealed record Finding(Outcome Outcome, string What, string Working, Source Source)
 {
+    /// <summary>Gets what must be so, or be added, for it to hold; null where that is nothing beyond what was typed.</summary>
+    public string? Condition { get; init; }
+
     /// <summary>A finding that holds or does not.</summary>
     /// <param name="holds">Whether it holds.</param>
     /// <param name="what">What was looked at.</param>

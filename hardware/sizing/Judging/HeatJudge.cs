@@ -19,7 +19,7 @@ internal static class HeatJudge
                 new(
                     Outcome.Fits,
                     "heat",
-                    $"contacts {sums.Contacts.Watts:0.0}, coil, board and their supply {sums.Supply.Watts:0.0}, "
+                    $"contacts {sums.Contacts.Watts:0.0}, coil, board and their supply {HeatSums.Supply.Watts:0.0}, "
                     + $"wires and terminals {sums.Wires.Watts:0.0}{hall}: {sums.Total.Watts:0.0} W",
                     Source.Practice),
                 new(
@@ -28,12 +28,28 @@ internal static class HeatJudge
                     $"{order.Box}, without its bottom {order.Box.Surface.SquareMeters:0.000} m2 x "
                     + $"{HeatSums.WattsPerSquareMeterKelvin} W/(m2 K): {sums.KelvinPerWatt:0.0} K/W",
                     Source.Practice),
+                Room(order.Box),
                 Finding.Of(
                     sums.Inside <= HeatSums.WarmestInside,
                     "inside",
                     $"{sums.Total.Watts:0.0} W x {sums.KelvinPerWatt:0.0} K/W = {sums.Rise.Kelvins:0.0} K over a shop of "
-                    + $"{HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C; {HeatSums.WarmestInside:0} °C at most",
+                    + $"{HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C, {sums.InsideWithContactor:0.0} °C with a contactor; "
+                    + $"{HeatSums.WarmestInside:0} °C at most",
                     Source.Practice),
             ]);
+    }
+
+    private static Finding Room(Box box)
+    {
+        Box drawn = Box.Drawn;
+        bool isRoomy = box.Width >= drawn.Width && box.Depth >= drawn.Depth && box.Height >= drawn.Height;
+        return new Finding(
+            isRoomy ? Outcome.Fits : Outcome.Mind,
+            "room",
+            $"the parts and their spacings are drawn for {drawn}" + (isRoomy ? "" : "; this one is smaller"),
+            Source.Practice)
+        {
+            Condition = isRoomy ? null : "parts and spacings find room in the smaller box: hardware/enclosure, with its numbers",
+        };
     }
 }

@@ -17,7 +17,6 @@ internal sealed class HeatSums(Order order)
     /// <summary>Warmest air in the box: what relays and small supplies are mostly made for, °C.</summary>
     public const double WarmestInside = 70;
 
-    private const double LargestRelay = 16;
     private const double ContactOhms = 0.010;
     private const double Poles = 2;
     private const double RelayCoilWatts = 0.9;
@@ -29,12 +28,10 @@ internal sealed class HeatSums(Order order)
     private const double HallOhms = 0.0012;
 
     /// <summary>Gets the heat of the relay's contacts; two poles where two are switched.</summary>
-    public Power Contacts => Squared(order.VacuumCurrent, ContactOhms * (IsTwoPole ? Poles : 1));
+    public Power Contacts => Squared(order.VacuumCurrent, ContactOhms * (order.VacuumCircuit.IsTwoPole ? Poles : 1));
 
     /// <summary>Gets the heat of board, coil and the supply that feeds them.</summary>
-    public Power Supply => Power.FromWatts(
-        ((BoardWatts + RelayCoilWatts) / SupplyEfficiency)
-        + (order.VacuumCurrent.Amperes > LargestRelay ? ContactorCoilWatts : 0));
+    public static Power Supply => Power.FromWatts((BoardWatts + RelayCoilWatts) / SupplyEfficiency);
 
     /// <summary>
     /// Gets the heat of wires and terminals: 1 m of the box's wire and eight terminals for each load that goes through it.
@@ -58,10 +55,11 @@ internal sealed class HeatSums(Order order)
     /// <summary>Gets the air in the box in the warmest shop, °C.</summary>
     public double Inside => Ambient + Rise.Kelvins;
 
-    // With a circuit of its own for the vacuum the tool's wire goes through the sensing head and not through the box.
-    private bool IsToolInBox => order.OwnVacuumCircuit is null;
+    /// <summary>Gets the same where a contactor's coil of 3 W helps to heat it, °C.</summary>
+    public double InsideWithContactor => Inside + (ContactorCoilWatts * KelvinPerWatt);
 
-    private bool IsTwoPole => order.VacuumCircuit.Supply.IsTwoHot || order.VacuumCircuit.Plug.IsReversible;
+    // With a circuit of its own for the vacuum the tool's wire goes through the sensing head and not through the box.
+    private bool IsToolInBox => !order.HasHead;
 
     // The wire in the box is taken as that of its cord, the thinnest where there are several in a row.
     private double WireOhms =>

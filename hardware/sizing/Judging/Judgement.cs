@@ -33,8 +33,14 @@ internal sealed class Judgement(Order order, TrialBook trials)
         .. _sums.Skip(4),
     ];
 
-    /// <summary>Gets a value indicating whether all fits. What the sums refuse is not tried in the virtual shop first.</summary>
-    public bool Fits => _sums.All(Holds) && Sections.All(Holds);
+    /// <summary>Gets the verdict. What the sums refuse is not tried in the virtual shop first.</summary>
+    public Outcome Outcome => Worst(_sums) == Outcome.Fails ? Outcome.Fails : Worst(Sections);
+
+    /// <summary>Gets the parts that must be added.</summary>
+    public IEnumerable<string> Additions => Conditions(finding => finding.Outcome == Outcome.Add);
+
+    /// <summary>Gets all else that must be so.</summary>
+    public IEnumerable<string> OtherConditions => Conditions(finding => finding.Outcome < Outcome.Add);
 
     /// <summary>Gets a value indicating whether there are settings that find the tool.</summary>
     public bool HasSettings => trials.Teach(order).Worked;
@@ -42,5 +48,10 @@ internal sealed class Judgement(Order order, TrialBook trials)
     /// <summary>Gets the lines to type at the console.</summary>
     public IReadOnlyList<string> Lines => trials.Lines(order);
 
-    private static bool Holds(Section section) => section.Outcome != Outcome.Fails;
+    private static Outcome Worst(IEnumerable<Section> sections) => sections.Max(section => section.Outcome);
+
+    private IEnumerable<string> Conditions(Func<Finding, bool> isWanted) =>
+        from section in Sections from finding in section.Findings
+        where finding.Condition is not null && isWanted(finding)
+        select finding.Condition;
 }

@@ -24,21 +24,23 @@ internal static class LoadJudge
     private static IEnumerable<Finding> Findings(Order order, CircuitLoad load)
     {
         Circuit circuit = load.Circuit;
-        string sum = order.OwnVacuumCircuit is null
+        string sum = load.IsWhole || !order.HasHead
             ? $"{order.VacuumCurrent.Amperes:0.0#} + {order.ToolCurrent.Amperes:0.0#} = {load.Nameplate.Amperes:0.0#} A"
             : $"{load.Nameplate.Amperes:0.0#} A";
-        string weakest = $"breaker {circuit.Breaker.Amperes:0} A, {circuit.Plug.Name} {circuit.Plug.Rating.Amperes:0} A";
+        string weakest = load.IsWhole
+            ? $"breaker {circuit.Breaker.Amperes:0} A"
+            : $"the lesser of breaker {circuit.Breaker.Amperes:0} A, {circuit.Plug.Name} {circuit.Plug.Rating.Amperes:0} A";
         yield return load.IsAmerican
             ? Finding.Of(
                 load.Holds,
                 $"{load.Name}, nameplate",
-                $"{sum}; 80 % of the lesser of {weakest} = {load.Limit.Amperes:0.0#} A",
+                $"{sum}; 80 % of {weakest} = {load.Limit.Amperes:0.0#} A",
                 Source.Receptacle)
             : Finding.Of(
                 load.Holds,
                 $"{load.Name}, nameplate",
-                $"{sum}; the lesser of {weakest} = {load.Limit.Amperes:0.0#} A",
-                circuit.Plug.Source);
+                $"{sum}; {weakest} = {load.Limit.Amperes:0.0#} A",
+                load.IsWhole ? Source.Practice : circuit.Plug.Source);
         if (load.IsAmerican)
         {
             yield return Finding.Of(
@@ -49,12 +51,17 @@ internal static class LoadJudge
                 Source.Continuous);
         }
 
-        yield return Finding.Of(
-            load.IsReceptacleRight,
-            $"{load.Name}, receptacle",
-            $"{circuit.Plug.Name} on a breaker of {circuit.Breaker.Amperes:0} A"
-            + $"{(load.IsReceptacleRight ? "" : " does not belong there")}; {circuit.Plug.LargestBreaker.Amperes:0} A at most",
-            load.IsAmerican ? Source.Receptacle : circuit.Plug.Source);
+        if (!load.IsWhole)
+        {
+            yield return Finding.Of(
+                load.IsReceptacleRight,
+                $"{load.Name}, receptacle",
+                $"{circuit.Plug.Name} on a breaker of {circuit.Breaker.Amperes:0} A"
+                + $"{(load.IsReceptacleRight ? "" : " does not belong there")}; "
+                + $"{circuit.Plug.LargestBreaker.Amperes:0} A at most",
+                load.IsAmerican ? Source.Receptacle : circuit.Plug.Source);
+        }
+
         if (!load.IsAmerican && load.Holds && load.IsLong)
         {
             yield return new Finding(
@@ -68,28 +75,27 @@ internal static class LoadJudge
 
     private static Finding OneOrTwo(Order order)
     {
-        if (order.OwnVacuumCircuit is not null)
+        bool holds = Holds(order);
+        string working = order.IsSameCircuit ? "one, with a plug each for the box and the sensing head"
+            : !order.HasHead && holds ? "one will do for the load"
+            : !order.HasHead ? "one plug on one circuit is too little; " + Instead(order)
+            : order.OwnVacuumCircuit!.Supply == order.ToolCircuit.Supply && Holds(order with { OwnVacuumCircuit = null })
+                ? "two as given; by the load alone one would do"
+            : "two, and it takes two: box on the vacuum's, sensing head on the tool's; no shared neutral";
+        return Finding.Of(order.HasHead || holds, "one circuit or two", working, Source.Computed) with
         {
-            bool oneWouldDo = order.OwnVacuumCircuit.Supply == order.ToolCircuit.Supply
-                && CircuitLoad.Of(order with { OwnVacuumCircuit = null }).All(load => load.Holds);
-            return new Finding(
-                Outcome.Fits,
-                "one circuit or two",
-                oneWouldDo
-                    ? "two as given; by the load alone one would do"
-                    : "two, and it takes two: box on the vacuum's, sensing head on the tool's; no shared neutral",
-                Source.Computed);
-        }
-
-        bool holds = CircuitLoad.Of(order)[0].Holds;
-        bool twoHold = CircuitLoad.Of(order with { OwnVacuumCircuit = order.ToolCircuit }).All(load => load.Holds);
-        return Finding.Of(
-            holds,
-            "one circuit or two",
-            holds
-                ? "one will do for the load"
-                : twoHold ? "one is too little; two like it would do"
-                : "one is too little, and two like it are as well",
-            Source.Computed);
+            Condition = $"all else on {(order.IsOneCircuit ? "the circuit" : "both circuits")} is off, and the grid feeds "
+                + $"{(order.IsOneCircuit ? "it" : "them")}: no generator, no inverter",
+        };
     }
+
+    private static string Instead(Order order)
+    {
+        Order apart = order with { OwnVacuumCircuit = order.ToolCircuit };
+        return Holds(apart with { IsSameCircuit = true }) ? "two plugs on it would do"
+            : Holds(apart) ? "two circuits like it would do"
+            : "two circuits like it are as well";
+    }
+
+    private static bool Holds(Order order) => CircuitLoad.Of(order).All(load => load.Holds);
 }

@@ -9,6 +9,9 @@ internal enum Outcome
     /// <summary>It holds, and there is something to know.</summary>
     Mind,
 
+    /// <summary>It holds once a part is added that the finding names.</summary>
+    Add,
+
     /// <summary>It does not hold.</summary>
     Fails,
 }

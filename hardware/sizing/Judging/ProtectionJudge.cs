@@ -16,7 +16,8 @@ internal static class ProtectionJudge
             "Protection",
             [
                 Residual(circuit.Supply),
-                Overload(order, circuit),
+                Overload(Protector.OfBox(order), "box", "CB1"),
+                .. order.HasHead ? [Overload(Protector.OfTool(order), "head", "CB2")] : (Finding[])[],
                 new(
                     Outcome.Fits,
                     "box's own supply",
@@ -32,31 +33,56 @@ internal static class ProtectionJudge
             "residual current",
             "class A (trips at 4 to 6 mA) on every circuit that feeds tool or box; not on it yet: have it put in first",
             Source.AmericanResidual)
+        {
+            Condition = "a residual-current device of class A (4 to 6 mA) guards every circuit that feeds tool or box",
+        }
         : new Finding(
             Outcome.Fits,
             "residual current",
             "30 mA (within 300 ms, 40 ms at 5 times) on every circuit that feeds tool or box; "
             + "not on it yet: have it put in first",
-            Source.IecResidual);
+            Source.IecResidual)
+        {
+            Condition = "a residual-current device of 30 mA guards every circuit that feeds tool or box",
+        };
 
-    private static Finding Overload(Order order, Circuit circuit)
+    private static Finding Overload(Protector protector, string place, string part)
     {
-        Protector protector = new(order);
-        string why = $"breaker {circuit.Breaker.Amperes:0} A, plug and cord of the box {protector.Weakest.Amperes:0} A";
+        string what = place == "box" ? "overload" : "overload, head";
+        string why = $"breaker {protector.Circuit.Breaker.Amperes:0} A, plug, cord and contact of the {place} "
+            + $"{protector.Weakest.Amperes:0} A";
+        string load = $"for {protector.Load.Amperes:0.0#} A";
         if (!protector.IsNeeded)
         {
-            return new Finding(Outcome.Fits, "overload", $"{why}: the breaker covers them", Source.Practice);
+            return new Finding(Outcome.Fits, what, $"{why}: the breaker covers them", Source.Practice);
         }
 
-        string load = $"for {order.BoxCurrent.Amperes:0.0#} A";
-        return protector.Rating is not { } rating
-            ? new Finding(Outcome.Fails, "overload", $"{why}; none {load} that covers them", Source.Practice)
-            : protector.IsFuse
-                ? new Finding(Outcome.Fits, "overload", $"{why}: fuse of {rating:0} A in the plug, {load}", circuit.Plug.Source)
-            : new Finding(
-                Outcome.Fits,
-                "overload",
-                $"{why}: put a breaker for equipment of {rating:0} A behind the plug, {load}",
-                Source.Practice);
+        if (protector.Rating is not { } rating)
+        {
+            return new Finding(Outcome.Fails, what, $"{why}; none {load} that covers them", Source.Practice);
+        }
+
+        if (protector.IsFuse)
+        {
+            bool isUsual = rating >= protector.Circuit.Plug.Rating.Amperes;
+            return new Finding(
+                isUsual ? Outcome.Fits : Outcome.Add,
+                what,
+                $"{why}: fuse of {rating:0} A in the plug, {load}",
+                protector.Circuit.Plug.Source)
+            {
+                Condition = $"a fuse of {rating:0} A in the {place}'s plug"
+                    + (isUsual ? "" : $", in place of the one of {protector.Circuit.Plug.Rating.Amperes:0} A"),
+            };
+        }
+
+        return new Finding(
+            Outcome.Add,
+            what,
+            $"{why}: put {part}, a breaker for equipment of {rating:0} A, behind the plug, {load}",
+            Source.Practice)
+        {
+            Condition = $"{part}, a breaker for equipment of {rating:0} A, thermal, in the line behind the {place}'s plug",
+        };
     }
 }

@@ -4,33 +4,37 @@ using UnitsNet;
 namespace NanoDustSwitch.Sizing.Judging;
 
 /// <summary>
-/// The overload protector in the box: needed where the circuit's breaker lets through more than plug or cord of the box may
-/// carry, since anything can be plugged into its receptacles.
+/// The overload protector of box or sensing head: needed where the circuit's breaker lets through more than plug, cord or contact
+/// may carry, since anything can be plugged into the receptacle.
 /// </summary>
 internal sealed class Protector
 {
     // Sold ratings of breakers for equipment and of fuses of the fused plug: common practice, no source.
-    private static readonly double[] s_ratings = [3, 5, 6, 8, 10, 12, 13, 15, 16, 18, 20, 25, 30];
+    private static readonly double[] s_ratings = [3, 5, 6, 8, 10, 12, 13, 15, 16, 18, 20];
     private static readonly double[] s_fuses = [3, 5, 10, 13];
 
-    /// <summary>Looks at an order.</summary>
-    /// <param name="order">The order.</param>
-    public Protector(Order order)
+    private Protector(Order order, Circuit circuit, CordUse use, ElectricCurrent load)
     {
-        Circuit circuit = order.VacuumCircuit;
-        Weakest = order.Cords.Where(cord => cord.Use == CordUse.Box)
+        Circuit = circuit;
+        Load = load;
+        Weakest = order.Cords.Where(cord => cord.Use == use)
             .Select(cord => cord.Size.Ampacity)
             .Append(circuit.Plug.Rating)
             .Min();
         IsFuse = circuit.Plug.IsFused;
         IsNeeded = IsFuse || circuit.Breaker > Weakest;
-        double load = order.BoxCurrent.Amperes;
-        Rating = (IsFuse ? s_fuses : s_ratings).Where(rating => rating >= load && rating <= Weakest.Amperes)
+        Rating = (IsFuse ? s_fuses : s_ratings).Where(rating => rating >= load.Amperes && rating <= Weakest.Amperes)
             .Select(rating => (double?)rating)
             .Max();
     }
 
-    /// <summary>Gets the least that plug and cords of the box may carry.</summary>
+    /// <summary>Gets the circuit.</summary>
+    public Circuit Circuit { get; }
+
+    /// <summary>Gets the current that is drawn through it.</summary>
+    public ElectricCurrent Load { get; }
+
+    /// <summary>Gets the least that plug, contact (rated as the plug) and cords may carry.</summary>
     public ElectricCurrent Weakest { get; }
 
     /// <summary>Gets a value indicating whether it is the plug's own fuse.</summary>
@@ -41,4 +45,18 @@ internal sealed class Protector
 
     /// <summary>Gets its rating, A: as large as plug and cord allow; null where none between load and cord is sold.</summary>
     public double? Rating { get; }
+
+    /// <summary>Gets what can flow for long to what is plugged in behind it, A.</summary>
+    public double LetsThrough => IsNeeded && Rating is { } rating ? rating : Circuit.Breaker.Amperes;
+
+    /// <summary>Gives the box's.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The protector.</returns>
+    public static Protector OfBox(Order order) => new(order, order.VacuumCircuit, CordUse.Box, order.BoxCurrent);
+
+    /// <summary>Gives the sensing head's.</summary>
+    /// <param name="order">The order; where it has no head, the tool is plugged into the box.</param>
+    /// <returns>The protector.</returns>
+    public static Protector OfTool(Order order) =>
+        order.HasHead ? new(order, order.ToolCircuit, CordUse.Head, order.ToolCurrent) : OfBox(order);
 }

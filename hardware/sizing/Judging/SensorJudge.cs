@@ -31,7 +31,10 @@ internal static class SensorJudge
             Outcome.Mind,
             "barrier",
             "a Hall device is basic insulation only: what is behind it must not be touchable",
-            Source.Hall);
+            Source.Hall)
+        {
+            Condition = "button, lamp, sounder and console are out of reach, as the Hall device is basic insulation only",
+        };
         return new Section(
             "Sensor",
             [
@@ -57,7 +60,7 @@ internal static class SensorJudge
                     sensor.Source),
                 Running(order, sums),
                 Surge(order, sums),
-                .. sensor.Kind == SensorKind.Hall ? [barrier] : (Finding[])[],
+                .. sensor.Kind == SensorKind.Hall ? [barrier] : (Finding[])[Core(order, sums)],
             ]);
     }
 
@@ -83,11 +86,29 @@ internal static class SensorJudge
 
     private static Finding Surge(Order order, SensorSums sums)
     {
-        double peak = sums.RunningPeak.Amperes * ToolDefaults.Of(order.Tool.Kind).InrushMultiple;
+        double peak = sums.StartPeak;
         bool clips = peak > sums.ClipsAt.Amperes;
         string working = $"{peak:0} A peak" + (clips
             ? ": clipped while the surge lasts; the trial below says whether it is waited out all the same"
             : ", within it");
         return new Finding(Outcome.Fits, "start surge", working, Source.Practice);
+    }
+
+    private static Finding Core(Order order, SensorSums sums)
+    {
+        CoreFlux flux = sums.Flux;
+        double period = 1000 / (2 * Math.PI * order.ToolCircuit.Supply.Frequency.Hertz);
+        string turns = order.Turns > 1 ? $" x {order.Turns} turns" : "";
+        string full = sums.IsCoreFull
+            ? $"full after {flux.FullAfter * 1000:0} ms, and for {5 * sums.OffsetSeconds:0.00} s at most the switch sees too "
+                + "little: never a start too many, but the surge may seem to end too soon"
+            : "never full";
+        return new Finding(
+            Outcome.Fits,
+            "core, offset start",
+            $"{sums.StartPeak:0} A{turns} x {CoreFlux.Ohms:0} ohm x ({sums.OffsetSeconds * 1000:0} + {period:0.0} ms) / "
+            + $"({SensorModels.Ratio:0}² x {CoreFlux.AreaSquareMillimeters:0} mm²) = {flux.Greatest:0.0#} T; steel holds "
+            + $"{CoreFlux.SteelTesla} T: {full}",
+            Source.Core);
     }
 }

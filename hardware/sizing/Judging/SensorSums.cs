@@ -1,3 +1,4 @@
+using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Tables;
 using UnitsNet;
@@ -29,6 +30,26 @@ internal sealed class SensorSums(Order order)
 
     /// <summary>Gets the peak of the tool's running current.</summary>
     public ElectricCurrent RunningPeak => order.ToolCurrent * ToolKinds.CrestOf(order.Tool.Kind);
+
+    /// <summary>Gets the peak of the tool's start, without an offset.</summary>
+    public double StartPeak => RunningPeak.Amperes * ToolDefaults.Of(order.Tool.Kind).InrushMultiple;
+
+    /// <summary>
+    /// Gets the flux of a fully offset start, whose offset decays in 50 ms for an induction motor and in 10 ms for brushes: the
+    /// ends of the 10 to 50 ms that textbooks give (memory).
+    /// </summary>
+    public CoreFlux Flux => new(
+        StartPeak,
+        order.Turns,
+        order.ToolCircuit.Supply.Frequency.Hertz,
+        OffsetSeconds);
+
+    /// <summary>Gets that time constant, s.</summary>
+    public double OffsetSeconds => order.Tool.Kind == ToolKind.Induction ? 0.05 : 0.01;
+
+    /// <summary>Gets a value indicating whether the core is full for a while at such a start.</summary>
+    public bool IsCoreFull =>
+        order.Sensor.Kind == SensorKind.Transformer && !double.IsPositiveInfinity(Flux.FullAfter);
 
     /// <summary>
     /// Gets the largest burden that shows the running peak, ohm: half the span over the peak secondary current.

@@ -20,7 +20,7 @@ internal static class StartJudge
         [
             Kind(order),
             Band(order.ToolCircuit),
-            .. order.OwnVacuumCircuit is { } own ? OnTwoCircuits(order, own, trials) : OnOneCircuit(order, trials),
+            .. order.IsOneCircuit ? OnOneCircuit(order, trials) : OnTwoCircuits(order, order.VacuumCircuit, trials),
         ]);
 
     /// <summary>The course of the tool's circuit.</summary>
@@ -72,9 +72,13 @@ internal static class StartJudge
         [
             Alone(order, "tool alone"),
             Of($"then the vacuum, {Delay(delayed)}", circuit, after, Outcome.Fails),
-            needsDelay ? both with { Working = both.Working + "; so leave start-delay as it is below" } : both,
+            needsDelay ? both with { Condition = "start-delay stays as it is printed above" + FullCore(order) } : both,
         ];
     }
+
+    private static string FullCore(Order order) => new SensorSums(order).IsCoreFull
+        ? "; should the breaker trip at starts all the same, start-delay 1s, as the transformer's core may be full then"
+        : "";
 
     // What is only assumed of the tool refuses nothing, unless no breaker of the kind would hold.
     private static Finding Alone(Order order, string what)

@@ -9,7 +9,6 @@ internal static class SwitchJudge
 {
     // Common practice, no source: what a locked motor draws, what a relay is sold for, and what category AC-3 breaks.
     private const double LockedRotorMultiple = 6;
-    private const double LargestRelay = 16;
     private const double MakingMultiple = 10;
     private const double BreakingMultiple = 8;
     private const double LargestContactor = 32;
@@ -55,16 +54,19 @@ internal static class SwitchJudge
                 new(
                     Outcome.Fits,
                     "carrying",
-                    $"{Through(order):0} A at least, what breaker, fuse or protector lets through to the vacuum's receptacle, "
-                    + "whatever is plugged in there",
+                    $"{Protector.OfBox(order).LetsThrough:0} A at least, what breaker, fuse or protector lets through to the "
+                    + "vacuum's receptacle, whatever is plugged in there",
                     Source.Practice),
                 new(
                     Outcome.Fits,
                     "part",
-                    amperes <= LargestRelay
-                        ? "relay with one of these ratings, its coil on the heartbeat driver"
-                        : "contactor, and a small relay on the heartbeat driver for its coil",
-                    Source.Practice),
+                    "relay K1 with one of these ratings, its coil on the heartbeat driver; where none is to be had, contactor "
+                    + "KM with one of them, its coil worked by K1 and behind a fuse of its own, F3",
+                    Source.Practice)
+                {
+                    Condition = $"a relay or contactor for motors, AC-3 or AC-7b {rating} A{Horsepower(order)}, that carries "
+                        + $"{Protector.OfBox(order).LetsThrough:0} A",
+                },
                 Poles(order.VacuumCircuit),
             ]);
     }
@@ -82,19 +84,16 @@ internal static class SwitchJudge
             Source.MotorTable);
     }
 
-    private static double Through(Order order)
-    {
-        Protector protector = new(order);
-        double breaker = order.VacuumCircuit.Breaker.Amperes;
-        return protector.IsNeeded ? protector.Rating ?? breaker : breaker;
-    }
+    private static string Horsepower(Order order) => order.VacuumCircuit.Supply is { Place: Place.NorthAmerica } supply
+        && MotorTable.Covering(order.VacuumCurrent, supply) is { } row ? $" or {row.Name}" : "";
 
     private static Finding Poles(Circuit circuit)
     {
-        string working = circuit.Supply.IsTwoHot ? "two: both wires are hot"
+        string working = !circuit.IsTwoPole ? "one, in the line and never in the neutral"
+            : circuit.Supply.IsTwoHot ? "two: both wires are hot"
             : circuit.Plug.IsReversible
                 ? $"two: {circuit.Plug.Name} may go in either way round, so neither wire is sure to be neutral"
-            : "one, in the line and never in the neutral";
+            : "two, as drawn: boxes travel, and plugs get changed";
         return new Finding(Outcome.Fits, "poles", working, Source.Practice);
     }
 }

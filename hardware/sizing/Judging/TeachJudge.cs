@@ -1,3 +1,4 @@
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Sources;
 using NanoDustSwitch.Sizing.Trials;
@@ -32,17 +33,24 @@ internal static class TeachJudge
                 new(
                     Outcome.Fits,
                     "smallest tool",
-                    $"{teaching.SmallestMilliamperes * Milli:0.00} A after 'teach': three times the quiet line of half a second",
+                    $"{Amperes(teaching.SmallestMilliamperes * Milli)} A after 'teach': three times the quiet line of half a "
+                    + $"second, and above the least start-at, {SettingsTable.Row(SettingId.StartAt).Least * Milli:0.00} A",
                     Source.Computed),
                 Finding.Of(
                     teaching.Worked,
                     "this tool",
-                    $"idling {ToolKinds.IdlePart} x {order.ToolCurrent.Amperes:0.0#} = {idle:0.00} A (practice): "
-                    + $"{(teaching.Worked ? "'teach' takes it" : $"'teach' refuses it: \"{teaching.Refusal.TrimEnd('.')}\"")}",
+                    $"idling {ToolKinds.IdlePart} x {Amperes(order.ToolCurrent.Amperes)} = {Amperes(idle)} A (practice): "
+                    + (teaching.Worked ? "'teach' takes it"
+                        : idle < teaching.SmallestMilliamperes * Milli
+                            ? $"'teach' refuses it, as it is below {Amperes(teaching.SmallestMilliamperes * Milli)} A"
+                        : $"'teach' refuses it: \"{teaching.Refusal.TrimEnd('.')}\""),
                     Source.Tried),
                 .. teaching.Worked ? WithSettings(order, trials) : [],
             ]);
     }
+
+    // Small ones to the milliampere, or a refusal shows the same figure on both sides.
+    private static string Amperes(double value) => value < 0.2 ? $"{value:0.000}" : $"{value:0.0#}";
 
     private static Finding[] WithSettings(Order order, TrialBook trials) =>
     [

@@ -8,6 +8,10 @@ namespace NanoDustSwitch.Sizing.Orders;
 /// <param name="Height">Height.</param>
 internal sealed record Box(Length Width, Length Depth, Length Height)
 {
+    /// <summary>The box of hardware/enclosure: its inside and twice its wall, which a test compares.</summary>
+    public static readonly Box Drawn =
+        new(Length.FromMillimeters(240), Length.FromMillimeters(160), Length.FromMillimeters(118));
+
     /// <summary>Gets the surface that gives heat to the room: all but the bottom.</summary>
     public Area Surface => (Width * Depth) + (2 * Height * (Width + Depth));
 

@@ -9,6 +9,9 @@ namespace NanoDustSwitch.Sizing.Orders;
 /// <param name="Size">Size of its cores.</param>
 internal sealed record Cord(CordUse Use, Length Length, string LengthText, WireSize Size)
 {
+    /// <summary>Gets a value indicating whether it was not given but is taken so.</summary>
+    public bool IsAssumed { get; init; }
+
     /// <summary>Gets the resistance there and back.</summary>
     public ElectricResistance Loop => ElectricResistance.FromOhms(2 * Length.Meters * Size.OhmsPerMeter);
 
@@ -16,6 +19,5 @@ internal sealed record Cord(CordUse Use, Length Length, string LengthText, WireS
     public string Text => (Use == CordUse.Box ? "" : Use.ToString().ToLowerInvariant() + ":") + LengthText + "/" + Size.Name;
 
     /// <summary>Gets a name for people.</summary>
-    public string Name =>
-        (Use == CordUse.Box ? "box" : Use == CordUse.Tool ? "tool" : "vacuum") + $", {LengthText} of {Size.Name}";
+    public string Name => Use.ToString().ToLowerInvariant() + $", {LengthText} of {Size.Name}";
 }

@@ -6,7 +6,10 @@ internal enum CordUse
     /// <summary>The box: its own cord, and any extension before it.</summary>
     Box,
 
-    /// <summary>The tool, from the receptacle (or sensing head) on.</summary>
+    /// <summary>The sensing head: its own cord, and any extension before it.</summary>
+    Head,
+
+    /// <summary>The tool, from the receptacle of box or head on.</summary>
     Tool,
 
     /// <summary>The vacuum, from the box on.</summary>

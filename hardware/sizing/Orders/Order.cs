@@ -4,7 +4,10 @@ namespace NanoDustSwitch.Sizing.Orders;
 /// <param name="Vacuum">The vacuum.</param>
 /// <param name="Tool">The tool.</param>
 /// <param name="ToolCircuit">The circuit that feeds the tool, and the vacuum where that has none of its own.</param>
-/// <param name="OwnVacuumCircuit">The vacuum's own circuit; null where there is none.</param>
+/// <param name="OwnVacuumCircuit">
+/// What vacuum and box are plugged into beside the sensing head; null where one box on one plug feeds both.
+/// </param>
+/// <param name="IsSameCircuit">Whether that is a second plug on the tool's circuit and not a circuit of its own.</param>
 /// <param name="Cords">The cords.</param>
 /// <param name="Sensor">The sensor on the tool's wire.</param>
 /// <param name="Turns">Turns of the tool's wire through it.</param>
@@ -14,13 +17,20 @@ internal sealed record Order(
     Load Tool,
     Circuit ToolCircuit,
     Circuit? OwnVacuumCircuit,
+    bool IsSameCircuit,
     IReadOnlyList<Cord> Cords,
     SensorModel Sensor,
     int Turns,
     Box Box)
 {
     /// <summary>Gets the circuit that feeds vacuum and box.</summary>
-    public Circuit VacuumCircuit => OwnVacuumCircuit ?? ToolCircuit;
+    public Circuit VacuumCircuit => IsSameCircuit ? ToolCircuit : OwnVacuumCircuit ?? ToolCircuit;
+
+    /// <summary>Gets a value indicating whether the tool is plugged into a sensing head, and not into the box.</summary>
+    public bool HasHead => OwnVacuumCircuit is not null;
+
+    /// <summary>Gets a value indicating whether one breaker feeds both.</summary>
+    public bool IsOneCircuit => OwnVacuumCircuit is null || IsSameCircuit;
 
     /// <summary>Gets the vacuum's current.</summary>
     public UnitsNet.ElectricCurrent VacuumCurrent => Vacuum.At(VacuumCircuit.Supply);
@@ -29,7 +39,7 @@ internal sealed record Order(
     public UnitsNet.ElectricCurrent ToolCurrent => Tool.At(ToolCircuit.Supply);
 
     /// <summary>Gets the current through the box's own cord.</summary>
-    public UnitsNet.ElectricCurrent BoxCurrent => OwnVacuumCircuit is null ? VacuumCurrent + ToolCurrent : VacuumCurrent;
+    public UnitsNet.ElectricCurrent BoxCurrent => HasHead ? VacuumCurrent : VacuumCurrent + ToolCurrent;
 
     /// <summary>Gets the options that give this order.</summary>
     public string Options => string.Join(
@@ -40,7 +50,7 @@ internal sealed record Order(
             $"--supply {ToolCircuit.Supply.Volts.Volts:0}V/{ToolCircuit.Supply.Frequency.Hertz:0}Hz",
             $"--breaker {ToolCircuit.BreakerText} --plug {ToolCircuit.Plug.Name}",
             .. OwnVacuumCircuit is { } own
-                ? [$"--vacuum-circuit {own.BreakerText}/{own.Supply.Volts.Volts:0}V/{own.Plug.Name}"]
+                ? ["--vacuum-circuit " + (IsSameCircuit ? "same" : own.TextWithPlug)]
                 : (string[])[],
             .. Cords.Select(cord => $"--cord {cord.Text}"),
             $"--sensor {Sensor.Name}{(Turns > 1 ? $" --turns {Turns}" : "")} --box {Box}",

@@ -21,11 +21,12 @@ internal static class JudgementPage
         HtmlPage page = new(
             "Dust switch: what goes together",
             $"Vacuum {order.Vacuum.Nameplate}, tool {order.Tool.Nameplate}, {order.ToolCircuit.Supply}");
-        page.AddVerdict(advice.Verdict, judgement.Fits);
-        if (!judgement.Fits)
+        page.AddVerdict(advice.Verdict.First().Heading, advice.Fits);
+        page.AddList(advice.Verdict.First().Lines);
+        foreach ((string heading, IReadOnlyList<string> lines) in advice.Verdict.Skip(1))
         {
-            page.AddText(advice.Heading);
-            page.AddList(advice.Lines);
+            page.AddText(heading);
+            page.AddList(lines);
         }
 
         page.AddText("Judged:");
@@ -40,6 +41,7 @@ internal static class JudgementPage
                 {
                     Outcome.Fits => ("good", "ok"),
                     Outcome.Mind => ("mind", "mind"),
+                    Outcome.Add => ("mind", "add"),
                     _ => ("bad", "NO"),
                 };
                 return (look, mark, finding.What, finding.Working, $"{finding.Source}");
@@ -66,11 +68,12 @@ internal static class JudgementPage
     {
         StartCourse delayed = trials.Start(order, 1, withDelay: true);
         StartLine[] tool = [new("tool", ChartStyle.Blue, [.. StartJudge.ToolOf(delayed)])];
-        if (order.OwnVacuumCircuit is { } own)
+        if (!order.IsOneCircuit)
         {
             (double Seconds, double Amperes)[] vacuum = [.. delayed.Points.Select(point => (point.Seconds, point.Vacuum))];
             AddPicture(page, "Tool's circuit", new StartPicture(order.ToolCircuit, tool));
-            AddPicture(page, "Vacuum's circuit", new StartPicture(own, [new("vacuum", ChartStyle.Green, vacuum)]));
+            StartLine[] lines = [new("vacuum", ChartStyle.Green, vacuum)];
+            AddPicture(page, "Vacuum's circuit", new StartPicture(order.VacuumCircuit, lines));
             return;
         }
 

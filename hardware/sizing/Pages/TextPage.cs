@@ -53,6 +53,7 @@ internal static class TextPage
     {
         Outcome.Fits => "[green]ok[/]",
         Outcome.Mind => "[yellow]mind[/]",
+        Outcome.Add => "[yellow]add[/]",
         _ => "[red]NO[/]",
     };
 
@@ -78,16 +79,15 @@ internal static class TextPage
     private static void WriteVerdict(IAnsiConsole console, Advice advice, int width)
     {
         console.WriteLine();
-        console.MarkupLine(
-            advice.Judgement.Fits ? $"[bold green]{Markup.Escape(advice.Verdict)}[/]" : $"[bold red]{advice.Verdict}[/]");
-        if (!advice.Judgement.Fits)
+        string style = advice.Fits ? "[bold green]" : advice.Outcome == Outcome.Add ? "[bold yellow]" : "[bold red]";
+        foreach ((string heading, IReadOnlyList<string> lines) in advice.Verdict)
         {
-            console.WriteLine(advice.Heading);
-        }
-
-        foreach (string line in advice.Lines)
-        {
-            Paragraph(console, width, "   - ", line);
+            console.MarkupLine($"{style}{Markup.Escape(heading)}[/]");
+            style = "[default]";
+            foreach (string line in lines)
+            {
+                Paragraph(console, width, "   - ", line);
+            }
         }
     }
 

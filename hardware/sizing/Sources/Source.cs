@@ -38,6 +38,9 @@ internal sealed record Source(string Name, Known Known)
     /// <summary>The transformer.</summary>
     public static readonly Source Transformer = new("data sheet 100 A : 50 mA", Known.Read);
 
+    /// <summary>Flux in a core, and what steel and ferrite hold.</summary>
+    public static readonly Source Core = new("textbooks, IEC 61869-2", Known.Memory);
+
     /// <summary>The Hall devices.</summary>
     public static readonly Source Hall = new("data sheet of the family", Known.Read);
 

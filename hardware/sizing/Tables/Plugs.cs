@@ -15,11 +15,9 @@ internal static class Plugs
     [
         Row("US15", "15 A, 125 V, two blades and earth", 15, 20, Place.NorthAmerica, false, false, false, s_nema),
         Row("US20", "20 A, 125 V, one blade across", 20, 20, Place.NorthAmerica, false, false, false, s_nema),
-        Row("US30", "30 A, 125 V, locking", 30, 30, Place.NorthAmerica, false, false, false, s_nema),
         Row("US15-240", "15 A, 250 V, two hot blades and earth", 15, 20, Place.NorthAmerica, true, false, false, s_nema),
         Row("US20-240", "20 A, 250 V, two hot blades and earth", 20, 20, Place.NorthAmerica, true, false, false, s_nema),
-        Row("US30-240", "30 A, 250 V, two hot blades and earth", 30, 30, Place.NorthAmerica, true, false, false, s_nema),
-        Row("JP15", "15 A, 125 V, with earth", 15, 20, Place.Japan, false, false, true, s_national),
+        Row("JP15", "15 A, 125 V, with earth pin or earth lead", 15, 20, Place.Japan, false, false, true, s_national),
         Row("UK13", "13 A, 250 V, with its fuse", 13, 32, Place.Elsewhere, false, true, false, s_national),
         Row("EU16", "16 A, 250 V, earth by side clips or pin", 16, 16, Place.Elsewhere, false, false, true, s_national),
         Row("CH10", "10 A, 250 V, three pins", 10, 13, Place.Elsewhere, false, false, false, s_national),
@@ -42,7 +40,7 @@ internal static class Plugs
     {
         Place.Elsewhere => null,
         Place.Japan => For(supply).First(),
-        _ when supply.IsTwoHot || breaker.Amperes >= 30 => For(supply).Last(plug => plug.Rating <= breaker),
+        _ when supply.IsTwoHot => For(supply).Last(plug => plug.Rating <= breaker),
         // A 20 A circuit mostly has receptacles of 15 A.
         _ => For(supply).First(),
     };

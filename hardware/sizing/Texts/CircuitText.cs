@@ -11,6 +11,9 @@ namespace NanoDustSwitch.Sizing.Texts;
 /// </summary>
 internal static class CircuitText
 {
+    /// <summary>What is typed for a second plug on the tool's circuit.</summary>
+    public const string Same = "same";
+
     /// <summary>Reads the circuit of the tool.</summary>
     /// <param name="breaker">The breaker as typed.</param>
     /// <param name="plug">The plug as typed, or null.</param>
@@ -29,6 +32,11 @@ internal static class CircuitText
     public static Circuit Vacuum(string text, Circuit tool)
     {
         const string Option = "--vacuum-circuit";
+        if (IsSame(text))
+        {
+            return tool;
+        }
+
         string[] parts = text.Split('/');
         Supply supply = tool.Supply;
         string? plug = null;
@@ -47,6 +55,11 @@ internal static class CircuitText
         (ElectricCurrent rating, BreakerCurve curve) = Breaker(Option, text, parts[0], supply);
         return new Circuit(supply, rating, curve, PlugOf(Option, plug, supply, rating, tool));
     }
+
+    /// <summary>Tells whether a second plug on the tool's circuit is meant.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <returns>True if it is.</returns>
+    public static bool IsSame(string text) => text.Trim().Equals(Same, StringComparison.OrdinalIgnoreCase);
 
     private static Supply OtherVoltage(string text, ElectricPotential volts, Supply tool)
     {
@@ -85,9 +98,11 @@ internal static class CircuitText
         IReadOnlyList<int> ratings = BreakerRatings.Of(supply.Place);
         if (!ratings.Any(each => each == rating.Amperes))
         {
+            string why = rating.Amperes > ratings[^1]
+                ? "is more than any listed part of this box carries"
+                : $"is no breaker that is known at {supply.Volts.Volts:0} V";
             throw new UserException(
-                $"{option} {text}: {rating.Amperes:0.##} A is no breaker that is known at {supply.Volts.Volts:0} V; "
-                + $"known are {string.Join(", ", ratings)} A.");
+                $"{option} {text}: {rating.Amperes:0.##} A {why}; allowed are {string.Join(", ", ratings)} A.");
         }
 
         // Without a letter the kind that trips soonest.

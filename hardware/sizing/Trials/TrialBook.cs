@@ -40,7 +40,7 @@ internal sealed class TrialBook
     private string Delay(Order order) => IsSurgeSeen(order) ? Surge : FixedDelay;
 
     private StartCourse Start(Order order, double load, string delay) => _courses.GetOrAdd(
-        (ToolKey(order), order.VacuumCurrent.Amperes, order.OwnVacuumCircuit is null, load, delay),
+        (ToolKey(order), order.VacuumCurrent.Amperes, order.IsOneCircuit, load, delay),
         _ => new StartCourse(order, [.. Teach(order).Lines, delay], load));
 
     private static (double Amperes, ToolKind Kind, Supply Supply, SensorModel Sensor, int Turns) ToolKey(Order order) =>

@@ -51,9 +51,9 @@ internal sealed class TrialShop
         day.Shop.Sensor = order.Sensor.Kind;
         day.Shop.VacuumAmperes = order.VacuumCurrent.Amperes;
         List<CircuitSpecification> circuits = [CircuitOf(ToolCircuit, order.ToolCircuit, withBreakers)];
-        if (order.OwnVacuumCircuit is { } own)
+        if (!order.IsOneCircuit)
         {
-            circuits.Add(CircuitOf(OwnVacuumCircuit, own, withBreakers));
+            circuits.Add(CircuitOf(OwnVacuumCircuit, order.VacuumCircuit, withBreakers));
             day.Shop.VacuumCircuit = OwnVacuumCircuit;
         }
 

@@ -12,7 +12,7 @@ internal static class RoomCompiler
         "global using System; global using System.Collections.Generic; global using System.IO; global using System.Linq; "
         + "global using System.Net.Http; global using System.Threading; global using System.Threading.Tasks;";
 
-    private static readonly string[] s_notCompiled = ["bin/", "obj/", "device/", "declarations/"];
+    private static readonly string[] s_notCompiled = ["bin/", "obj/", "device/", "declarations/", "image/"];
 
     private static readonly Dictionary<(Room Room, bool IsForDevice), CSharpCompilation> s_compiled = [];
 

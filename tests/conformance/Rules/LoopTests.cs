@@ -14,6 +14,7 @@ public class LoopTests
         new("Word.WriteRow", "an answer of many rows to a typed word is being written"),
         new("Guide.Update", "a guide was begun by a typed word"),
         new("SerialConsole.AbortGuideByButton", "a guide was begun by a typed word, and the button ends it"),
+        new("SerialConsole.Warn", "the vacuum has turned out to run with its relay told to open, or has stopped"),
         new("Recorder.SendRow", "the first second of a recording: settings and state, before and between its first buckets"),
         new("Recorder.Stop", "a recording ends"),
         new("FlashKeeper.SaveSettings", "'save' was typed"),

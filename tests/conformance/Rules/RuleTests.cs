@@ -75,6 +75,8 @@ public class RuleTests
     [DataRow(typeof(NoEnumTextRule), "EnumTextSample.JoinsToText: takes NanoDustSwitch.BadSamples.OrdinaryKind as an object")]
     [DataRow(typeof(NoEnumTextRule), "EnumTextSample.Formats: takes NanoDustSwitch.BadSamples.OrdinaryKind as an object")]
     [DataRow(typeof(NoEnumTextRule), "EnumTextSample.HasIt: calls System.Boolean System.Enum::HasFlag(System.Enum)")]
+    [DataRow(typeof(NoNulInTextRule), "NulSample.Says: a text with a NUL")]
+    [DataRow(typeof(NoNulInTextRule), "NulSample.IsDescribed: a text with a NUL")]
     [DataRow(typeof(NotToUseRule), "NotToUseSample.WritesALine: uses System.IO.Ports.SerialPort::WriteLine")]
     [DataRow(typeof(NotToUseRule), "NotToUseSample.WaitsForALine: uses System.IO.Ports.SerialPort::ReadLine")]
     [DataRow(typeof(NotToUseRule), "NotToUseSample.TakesAllAsText: uses System.IO.Ports.SerialPort::ReadExisting")]

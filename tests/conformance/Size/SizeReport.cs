@@ -28,14 +28,14 @@ internal sealed class SizeReport
 
     public int Deployed => Product.Sum(one => one.Image) + MsCorLibImage + SizeLimits.OtherLibraries;
 
-    public int HeapInUse => Heap.Total + Product.Sum(one => one.Runtime) + MsCorLib.Runtime;
+    public int HeapInUse => Heap.Total + Product.Sum(one => one.Runtime) + MsCorLib.Runtime + SizeLimits.NotCounted;
 
     public override string ToString() => string.Join(Environment.NewLine, Images(), Ram());
 
     private string Images()
     {
         var table = new TextTable(
-            $"Flash, in bytes; the .pe is made by a tool that is not here, and is estimated on the large side",
+            $"Flash, in bytes; the .pe is estimated: 94,874 for our three when they had 72,984, which was seen once",
             "",
             "code",
             "tables",
@@ -62,7 +62,7 @@ internal sealed class SizeReport
         var sums = new TextTable("Deployed", "", "bytes");
         sums.Add("the switch", Product.Sum(one => one.Image));
         sums.Add("mscorlib", MsCorLibImage);
-        sums.Add("nine other libraries, assumed", SizeLimits.OtherLibraries);
+        sums.Add("nine other libraries, measured once", SizeLimits.OtherLibraries);
         sums.Add("in all", Deployed);
         sums.Add("allowed", SizeLimits.Deployed);
         sums.Add("room on a board with 4 MB", SizeLimits.DeploymentArea);
@@ -81,12 +81,11 @@ internal sealed class SizeReport
         table.Add("all of our objects", Heap.Total);
         table.Add("the runtime's tables for our assemblies", Product.Sum(one => one.Runtime));
         table.Add("and for mscorlib", MsCorLib.Runtime);
+        table.Add("the other libraries, as measured once", SizeLimits.NotCounted);
         table.Add("in all", HeapInUse);
         table.Add("allowed", SizeLimits.HeapInUse);
         table.Add("a board's heap without extra memory", SizeLimits.Heap);
-        var rest =
-            $"  Not counted: {Heap.LibraryObjects} objects of the device's libraries, those libraries' tables, stack frames.";
-        return table + rest + Environment.NewLine;
+        return table + "  Not counted: stack frames." + Environment.NewLine;
     }
 
     // The board's own code over libraries that do nothing, and the switch on it.

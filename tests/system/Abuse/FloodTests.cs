@@ -11,7 +11,9 @@ public sealed class FloodTests
     private const int Starts = 10;
     private const long Second = 1_000_000;
 
-    // In the model every other line stalls the board for up to 100 ms.
+    // Every other line stalls the board for up to 140 ms, which the driver bridges. Longer stalls, line after line, are the fault
+    // of a board that pauses, and keep the vacuum off: PauseTests.
+    private const double BridgedMilliseconds = 140;
     private const double LatestAtTheBoard = 500;
     private const long LongestWait = 10 * Second;
 
@@ -27,7 +29,8 @@ public sealed class FloodTests
     {
         double quiet = Worst("", Pace.Ideal(2000));
         double ideal = Worst(flood, Pace.Ideal(2000));
-        double board = Worst(flood, Pace.Esp32());
+        double board = Worst(
+            flood, Pace.Esp32() with { Costs = new BoardCosts { MostCollectionMilliseconds = BridgedMilliseconds } });
         TestContext.WriteLine($"latest command {ideal:0} ms after the current at ideal pace, {board:0} ms at the board's");
         Assert.AreEqual(quiet, ideal, "Where work takes no time a flood costs none.");
         Assert.IsLessThan(LatestAtTheBoard, board);

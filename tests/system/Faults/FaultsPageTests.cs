@@ -21,9 +21,9 @@ virtual shop (`DUST_WRITE=1 dotnet test tests/system --filter FaultsPage`); the 
 
 > A fault that keeps the vacuum off isolates nothing. Before you touch the sensor, the relay or a wire: pull the plug.
 
-`status` and `why` say of each fault that stands since when it does and what was seen; `why` begins with why the vacuum is on or
-off, and says for each fault what to do now, how it ends, and whether it stays over a power cut; `events` keeps when it came up and
-what to do. Times are hours, minutes and seconds since the box got its power; after a power cut a fault that stayed counts
+`status` and `why` say of each fault that stands since when it does and what was seen; `why` begins with why the vacuum is on
+or off, and says for each fault what to do now, how it ends, and whether it stays over a power cut; `events` keeps when it came
+up and what to do. Times are hours, minutes and seconds since the box got its power; after a power cut a fault that stayed counts
 from then. A fault that keeps the vacuum off sounds once as it comes up; one that cannot, every 10 s.
 
 *Told off* means that the relay is told to open. Only a second sensor, on the vacuum's own wire (`vacuum-turns`), shows whether

@@ -14,7 +14,8 @@ namespace NanoDustSwitch.SystemTests.Faults;
 [TestClass]
 public sealed partial class StuckVacuumTests
 {
-    private static readonly string[] s_gestures = ["nothing", "hold", "vacuum off", "vacuum auto", "clear", "a long press", "a tool"];
+    private static readonly string[] s_gestures =
+        ["nothing", "hold", "vacuum off", "vacuum auto", "clear", "a long press", "a tool"];
 
     [TestMethod]
     public void Every_word_of_the_console_says_it_first_and_none_says_off()
@@ -252,7 +253,7 @@ public sealed partial class StuckVacuumTests
         }
     }
 
-    // All words, with what may stand behind them, a setting, and what is none; the return that ends a stream, the no to a question.
+    // All words, some with what may stand behind them, a setting, and what is none.
     private static IEnumerable<string> Lines(Workbench bench)
     {
         WordList words = bench.Switch.Console.Words;
@@ -302,8 +303,8 @@ public sealed partial class StuckVacuumTests
 
     // Where an answer or a picture calls something off. Told off is true; in quotation marks is something to be typed.
     private static string Off(string text) =>
-        OffWord().Match(Allowed().Replace(text.Replace(WhyText.VacuumRuns, "", StringComparison.Ordinal), "")) is { Success: true } found
-            ? $"'{found.Value}' in: {text}"
+        OffWord().IsMatch(Allowed().Replace(text.Replace(WhyText.VacuumRuns, "", StringComparison.Ordinal), ""))
+            ? $"'off' in: {text}"
             : "";
 
     // The sentence may be broken between words.

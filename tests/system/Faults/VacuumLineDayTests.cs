@@ -78,6 +78,13 @@ public sealed class VacuumLineDayTests
         DayRun run = Run(Weld, pace);
         Assert.AreEqual("", string.Join(", ", Wrongly(run, $"fault comes up: {FaultText.Name(Fault.VacuumStays)}", 15)));
         Assert.IsTrue(run.Rig.Switch.Core.Faults[Fault.VacuumStays].IsLatched);
+
+        // In the timeline and in the CSV file, from seeing it to seeing that it is over.
+        Assert.AreEqual("", string.Join(", ", Wrongly(run, $"{StateText.Stuck}: {WhyText.VacuumRuns}", 15)));
+        Assert.AreEqual("", string.Join(", ", Wrongly(run, "fault: the vacuum's current has gone", 20.5)));
+        double[] stuck = [.. run.Trace.Where(point => point.StateName == StateText.Stuck).Select(point => point.Seconds)];
+        Assert.AreEqual(15.5, stuck[0], 1);
+        Assert.AreEqual(20.8, stuck[^1], 0.6);
         Assert.IsFalse(run.Trace.Any(point => point.Seconds > 21 && point.IsClosed), "closed although it was held off");
         Assert.AreEqual(run.VacuumMinutes * 60, run.Rig.Switch.Hours.Seconds, 1.5);
     }

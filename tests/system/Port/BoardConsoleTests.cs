@@ -56,7 +56,7 @@ public sealed class BoardConsoleTests
             Assert.IsTrue(answer.StartsWith("on: ") || answer.StartsWith("told off: "), answer);
         }
 
-        Assert.StartsWith("off: ", console.Ask("why").Single());
+        Assert.StartsWith("told off: ", console.Ask("why").Single());
     }
 
     [TestMethod]
