@@ -52,6 +52,7 @@ public sealed class DetectionCore
     public bool HasLongBuckets;
 
     private long _lastEnd;
+    private bool _hasVacuumLine;
     private bool _idleMeasured;
     private VacuumState _judgedState;
 
@@ -166,7 +167,7 @@ public sealed class DetectionCore
     /// </summary>
     public bool IsVacuumRunning
     {
-        get { return _settings.VacuumTurns > 0 && _vacuumLine.Swing >= 0 ? _vacuumWatch.IsRunning : IsRelayClosed; }
+        get { return _hasVacuumLine && _vacuumLine.Swing >= 0 ? _vacuumWatch.IsRunning : IsRelayClosed; }
     }
 
     /// <summary>
@@ -178,7 +179,7 @@ public sealed class DetectionCore
         get
         {
             int milliamperes = VacuumMilliamperes;
-            return _settings.VacuumTurns > 0 && !_vacuumWatch.IsRunning
+            return _hasVacuumLine && !_vacuumWatch.IsRunning
                 && milliamperes >= 0 && milliamperes < VacuumWatch.LeastMilliamperes;
         }
     }
@@ -231,7 +232,8 @@ public sealed class DetectionCore
         int microvolts = HasLongBuckets ? settings.MicrovoltsAnAmpere / 100 * LongBucketsPercent : settings.MicrovoltsAnAmpere;
         _scale = new SensorScale(microvolts, settings.Turns, _converter.MicrovoltsACount);
         _vacuumScale = new SensorScale(settings.MicrovoltsAnAmpere, settings.VacuumTurns, _converter.MicrovoltsACount);
-        if (settings.VacuumTurns == 0)
+        _hasVacuumLine = settings.VacuumTurns > 0;
+        if (!_hasVacuumLine)
         {
             _vacuumLine.Reset();
             _vacuumWatch.ForgetCurrent();
@@ -275,7 +277,7 @@ public sealed class DetectionCore
             JudgeMeasurement(now);
         }
 
-        if (_settings.VacuumTurns > 0 && _vacuumLine.Accept(bucket.VacuumReading))
+        if (_hasVacuumLine && _vacuumLine.Accept(bucket.VacuumReading))
         {
             _vacuumWatch.Accept(VacuumMilliamperes, Gate.IsClosed, Faults, now);
         }

@@ -26,7 +26,7 @@ internal sealed class BoardCosts
     public int ClosingInstructions { get; init; } = 670;
 
     /// <summary>Gets the instructions of what a step serves with nobody typing: lamp, console, flash. Cost meter, mean.</summary>
-    public int IdleInstructions { get; init; } = 84;
+    public int IdleInstructions { get; init; } = 97;
 
     /// <summary>Gets the instructions of a byte taken from the console, or written and sent. Assumed, no source.</summary>
     public int ConsoleByteInstructions { get; init; } = 60;

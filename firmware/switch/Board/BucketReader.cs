@@ -118,7 +118,21 @@ public sealed class BucketReader
             _nextEnd = end + length;
             if (!ClosesAtOnce)
             {
-                ReadAhead(next, end);
+                int place = (_place + Stride) % Places;
+                _place = place;
+                try
+                {
+                    _ahead = board.ReadBurst(next, 0, end + (place * PlaceMicroseconds));
+                }
+                catch (Exception)
+                {
+                    _ahead = Failed(next, 0);
+                }
+
+                if (_ahead < 0 || _ahead > Most)
+                {
+                    _ahead = 0;
+                }
             }
         }
         else
@@ -141,23 +155,6 @@ public sealed class BucketReader
 
         _filler.Fill(readings, count, end, Bucket);
         return BucketRead.Done;
-    }
-
-    private void ReadAhead(int[] readings, long end)
-    {
-        int place = _place + Stride;
-        _place = place >= Places ? place - Places : place;
-        int ahead;
-        try
-        {
-            ahead = _board.ReadBurst(readings, 0, end + (_place * PlaceMicroseconds));
-        }
-        catch (Exception)
-        {
-            ahead = Failed(readings, 0);
-        }
-
-        _ahead = ahead < 0 || ahead > Most ? 0 : ahead;
     }
 
     // When the converter throws, that counts as one failed read. The fault monitor decides how many of them are a fault.

@@ -27,9 +27,9 @@ internal static class DeedsOf
     private static Deeds Call(MethodReference reference, bool looksUp)
     {
         var method = reference.Resolve();
-        if (DeviceAssemblies.Declarations.Contains(method.Module.Name))
+        if (DeviceAssemblies.Declarations.Contains(method.Module.Name) && LibraryCost.Of(method).IsNative)
         {
-            return LibraryCost.Of(method).IsNative ? Deeds.NativeCall : Deeds.Call;
+            return Deeds.NativeCall;
         }
 
         if (method.Module.Assembly.Name.Name == Library)
