@@ -357,9 +357,10 @@ public sealed class DetectionCore
     {
         // First, because the levels follow from it.
         bool isLong = tape.Flag(HasLongBuckets);
-        if (isLong && !HasLongBuckets)
+        if (isLong != HasLongBuckets)
         {
-            UseLongBuckets();
+            HasLongBuckets = isLong;
+            Use(_settings);
         }
 
         _tool.Exchange(tape);

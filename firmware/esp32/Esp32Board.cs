@@ -72,6 +72,12 @@ public sealed class Esp32Board : IBoard
     }
 
     /// <inheritdoc/>
+    public int FreeHeap
+    {
+        get { return (int)nanoFramework.Runtime.Native.GC.Run(false); }
+    }
+
+    /// <inheritdoc/>
     public bool IsButtonDown
     {
         // The button pulls its line to ground. It is read through the converter, because every way of the library to read a pin

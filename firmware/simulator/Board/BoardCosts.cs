@@ -14,8 +14,7 @@ internal sealed class BoardCosts
     public double ConversionMicroseconds { get; init; } = 100;
 
     /// <summary>
-    /// Gets the work of a reading, the board and its libraries with it and the conversion apart, in the time of mean instructions.
-    /// Cost meter.
+    /// Gets the work of a reading, the board and its libraries with it, the conversion apart, in mean instructions. Cost meter.
     /// </summary>
     public int ReadingInstructions { get; init; } = 145;
 

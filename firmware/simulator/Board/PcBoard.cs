@@ -57,6 +57,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     public BoardParts FailedParts => BoardParts.None;
 
     /// <inheritdoc/>
+    public int FreeHeap => 0;
+
+    /// <inheritdoc/>
     public int MicrovoltsACount => line.MicrovoltsACount;
 
     /// <summary>Gets the time of the board's own start in microseconds.</summary>

@@ -9,7 +9,7 @@ namespace NanoDustSwitch.Firmware;
 public sealed class BoardPace
 {
     /// <summary>
-    /// With fewer readings a second than this in long buckets, three in each, the burst that moves the hole about is left out too.
+    /// With fewer readings a second than this in long buckets, three in each, the burst that moves the hole is left out too.
     /// </summary>
     public const int LeastInLongBuckets = 600;
 

@@ -135,7 +135,8 @@ internal sealed class CostReport(DeviceCode code)
     {
         var cost = new ReadingCost(code);
         var table = new TextTable(
-            $"A reading; with the board and its libraries {new PaceReport(code).PlainReading:0} weighed, must {CostLimits.Reading}",
+            $"A reading; weighed, with board and libraries {new PaceReport(code).PlainReading:0}, "
+            + $"must {CostLimits.Reading}",
             "",
             "core");
         table.Add("a tool's, mean", cost.Mean);

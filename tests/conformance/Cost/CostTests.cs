@@ -1,3 +1,5 @@
+using NanoDustSwitch.Firmware;
+
 namespace NanoDustSwitch.ConformanceTests.Cost;
 
 [TestClass]
@@ -30,6 +32,20 @@ public class CostTests
         var two = new AdapterCost(s_code).TwoReadings;
         Assert.AreEqual(
             new Counts { Instructions = two.Instructions, Calls = 1, VirtualCalls = 2, NativeCalls = 7, Locks = 2 }, two);
+    }
+
+    // What the switch's own measurement of the board goes by.
+    [TestMethod]
+    public void TheBoardMeterKnowsItsLoopAndAReading()
+    {
+        var loop = s_code.Bench<Func<int, int>>("BoardRun", "Loop");
+        Meter.Begin(s_code.Methods);
+        loop(10);
+        var few = Meter.Total.Instructions;
+        loop(110);
+        Assert.AreEqual(BoardMeter.InstructionsARound * 100, Meter.Total.Instructions - few - few);
+        var reading = new AdapterCost(s_code).TwoReadings.Weighed / 2.0;
+        Assert.AreEqual(BoardMeter.InstructionsAReading, reading, 2);
     }
 
     [TestMethod]

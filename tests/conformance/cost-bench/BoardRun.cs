@@ -23,6 +23,14 @@ public static class BoardRun
         return s_board.ReadBurst(s_readings, 0, s_board.Now + (count / 2) + 1);
     }
 
+    /// <summary>The loop by which the switch measures an instruction.</summary>
+    /// <param name="rounds">How many rounds.</param>
+    /// <returns>The sum.</returns>
+    public static int Loop(int rounds)
+    {
+        return NanoDustSwitch.Firmware.BoardMeter.Loop(rounds);
+    }
+
     /// <summary>Looks at the clock.</summary>
     /// <param name="times">How many times.</param>
     /// <returns>How many times.</returns>
