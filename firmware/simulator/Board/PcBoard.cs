@@ -44,8 +44,8 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     /// <summary>Gets a value indicating whether the board has its power.</summary>
     public bool IsPowered => line.IsPowered;
 
-    /// <summary>Gets the time of the shop at which the last garbage collection ended; 0 for none.</summary>
-    public long CollectedAt { get; private set; }
+    /// <summary>Gets the time of all garbage collections so far, in microseconds.</summary>
+    public long Collected { get; private set; }
 
     /// <inheritdoc/>
     public long Now => ShopTime - _bootedAt;
@@ -159,7 +159,7 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
             bool isLine = buffer.AsSpan(0, count).Contains(EndOfLine);
             long collection = isLine ? time.Collection() : 0;
             Work(time.Bytes(count) + collection);
-            CollectedAt = collection > 0 ? ShopTime : CollectedAt;
+            Collected += collection;
         }
 
         return count;

@@ -83,7 +83,8 @@ public static class FaultText
     /// <returns>True when it stays.</returns>
     public static bool StaysOverPowerCut(Fault fault, bool isLatched)
     {
-        return isLatched && FaultTable.Has(fault, FaultTraits.OutlivesRestart);
+        // Too many restarts are recalled by their count.
+        return isLatched && (FaultTable.Has(fault, FaultTraits.OutlivesRestart) || fault == Fault.RestartLoop);
     }
 
     /// <summary>Gives what a person can do.</summary>
