@@ -59,7 +59,7 @@ public sealed class Panel
         ButtonPress press = Look(now);
         if (press != ButtonPress.None && _console.IsGuiding)
         {
-            // During a guide a press, perhaps by accident, ends the guide and never switches the vacuum on. A long one also holds.
+            // During a guide a press, perhaps by accident, ends the guide and never switches the vacuum on. A long one holds.
             _console.AbortGuideByButton(now);
             if (press == ButtonPress.LongPress)
             {
