@@ -1,3 +1,4 @@
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
@@ -30,7 +31,14 @@ public class EventTextTests
     [DataRow(8, 0, 0, 0, "faults cleared by hand")]
     [DataRow(9, 0, 0, 2, "2 stored settings were out of range and fell back")]
     [DataRow(10, 0, 0, 601, "filter is due after 601 min of run time")]
+    [DataRow(11, 0, 0, 500, "a tool was taught, start-at 0.50 A")]
+    [DataRow(12, 1, 0, 0, "the relay's line could not be opened")]
+    [DataRow(12, 2, 0, 0, "the converter's tool line could not be opened")]
+    [DataRow(12, 4, 0, 0, "the converter's vacuum line could not be opened")]
+    [DataRow(12, 8, 0, 0, "the lamp could not be opened")]
+    [DataRow(12, 16, 0, 0, "the sounder could not be opened")]
     [DataRow(12, 32, 0, 0, "the button could not be opened")]
+    [DataRow(12, 64, 0, 0, "the serial port could not be opened")]
     [DataRow(12, 128, 0, 0, "the flash failed")]
     [DataRow(12, 128, 0, 1, "the flash is not mounted: what was saved is not there, and nothing is kept")]
     [DataRow(1, 13, 0, 150, "vacuum does not start: with the relay fed its line shows 0.15 A")]
@@ -43,6 +51,17 @@ public class EventTextTests
     [DataRow(14, 4, 0, 8100, "on for a minute at a steady 8.10 A, as much as the vacuum draws: is it its own?")]
     [DataRow(14, 6, 0, 0, "on by hand for a minute with no tool")]
     [DataRow(14, 6, 1, 0, "on by hand for a minute with no tool: switched on in the middle of a cut")]
+    [DataRow(15, 0, 0, 0, "unexpected error while reading the sensor: of another kind")]
+    [DataRow(15, 1, 1, 0, "unexpected error while deciding: an object was missing")]
+    [DataRow(15, 2, 2, 0, "unexpected error while feeding the relay: index out of range")]
+    [DataRow(15, 3, 3, 0, "unexpected error while teaching, testing or recording: out of memory")]
+    [DataRow(15, 4, 4, 0, "unexpected error while noting an event: invalid operation")]
+    [DataRow(15, 5, 5, 0, "unexpected error while serving the console: bad argument")]
+    [DataRow(15, 6, 6, 0, "unexpected error while serving lamp and button: wrong type")]
+    [DataRow(15, 7, 7, 0, "unexpected error while writing to flash: a file or port failed")]
+    [DataRow(15, 8, 8, 0, "unexpected error while at an unknown place: a call took too long")]
+    [DataRow(15, 9, 8, 0, "unexpected error while at an unknown place: not supported")]
+    [DataRow(16, 0, 0, 0, "the boot record cannot be read, so it counts as held")]
     [DataRow(99, 0, 0, 0, "entry of another version, kind 99")]
     public void AnEntryIsALineOfWords(int kind, int first, int second, int figure, string words)
     {
@@ -57,5 +76,22 @@ public class EventTextTests
         TextOutput output = new TextOutput();
         EventText.Write(output, entry);
         Assert.AreEqual("boot 7 1:01:01  " + words, Texts.Take(output));
+    }
+
+    // For each state, as VacuumState numbers them, whether the change to each of the first seven is worth an entry.
+    [TestMethod]
+    [DataRow(0, "0000111")]
+    [DataRow(1, "0010111")]
+    [DataRow(2, "0000111")]
+    [DataRow(3, "1000111")]
+    [DataRow(4, "0000111")]
+    [DataRow(5, "0000111")]
+    [DataRow(6, "1000111")]
+    public void OnOffAndHoldsAreWorthAnEntry(int from, string entries)
+    {
+        for (int to = 0; to < entries.Length; to++)
+        {
+            Assert.AreEqual(entries[to] == '1', EventText.IsWorthLogging((VacuumState)from, (VacuumState)to));
+        }
     }
 }

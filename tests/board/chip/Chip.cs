@@ -194,7 +194,10 @@ internal sealed class Chip : IDisposable
             _go.Release();
         }
 
-        Assert.IsTrue(_stopped.Wait(TimeSpan.FromSeconds(60)), "The program goes on without taking time.");
+        if (!_stopped.Wait(TimeSpan.FromSeconds(60)))
+        {
+            throw new TimeoutException("The program goes on without taking time.");
+        }
     }
 
     public void Dispose()
