@@ -56,4 +56,7 @@ public enum Fault
 
     /// <summary>The heartbeat paused so often that the relay may have dropped under load again and again.</summary>
     HeartbeatLost = 16,
+
+    /// <summary>The board is too slow for ordinary buckets and takes long ones.</summary>
+    SlowBoard = 17,
 }

@@ -7,7 +7,7 @@ namespace NanoDustSwitch.Detection;
 public sealed class FaultMonitor
 {
     /// <summary>Number of faults.</summary>
-    public const int Count = 17;
+    public const int Count = 18;
 
     /// <summary>How long the readings must be good before a fault of the sensor ends, in microseconds.</summary>
     public const long GoodMicroseconds = 10 * Time.Second;

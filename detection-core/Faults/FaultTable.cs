@@ -34,6 +34,7 @@ public static class FaultTable
             Fault.VacuumStays => KeepsVacuumOff | StaysUntilCleared | OutlivesRestart,
             Fault.OwnCurrent => KeepsVacuumOff | StaysUntilCleared | OutlivesRestart,
             Fault.HeartbeatLost => KeepsVacuumOff | StaysUntilCleared | OutlivesRestart,
+            Fault.SlowBoard => EndsWithRestart | WantsLook,
             _ => NoRow,
         };
     }

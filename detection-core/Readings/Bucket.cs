@@ -4,13 +4,20 @@ namespace NanoDustSwitch.Detection;
 /// A fixed slice of time, 2.5 ms long, with what the converter read in it: the one contract between a board and the core.
 /// </summary>
 /// <remarks>
-/// 2.5 ms is an eighth of a cycle at 50 Hz and about a seventh at 60 Hz, so the same buckets serve both.
-/// The members are fields, because a property call costs about thirty plain instructions in the device's interpreter.
+/// 2.5 ms is an eighth of a cycle at 50 Hz and about a seventh at 60 Hz, so the same buckets serve both. A board that is too slow
+/// for them takes long ones of 5 ms (see <see cref="DetectionCore.UseLongBuckets"/>).
+/// The members are fields, because each call costs the device five to ten plain instructions more.
 /// </remarks>
 public sealed class Bucket
 {
     /// <summary>Length of a bucket in microseconds.</summary>
     public const int Microseconds = 2500;
+
+    /// <summary>Length of a long bucket in microseconds: a quarter of a cycle at 50 Hz.</summary>
+    public const int LongMicroseconds = 2 * Microseconds;
+
+    /// <summary>A board that takes fewer readings a second than this in ordinary buckets takes long ones.</summary>
+    public const int LeastReadingsASecond = 1000;
 
     /// <summary>Buckets in one second.</summary>
     public const int ASecond = (int)Time.Second / Microseconds;

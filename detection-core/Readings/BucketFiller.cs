@@ -36,18 +36,35 @@ public sealed class BucketFiller
         int sum = 0;
         int least = int.MaxValue;
         int greatest = int.MinValue;
-        for (int i = 0; i < count; i++)
+        int i = count & 1;
+        if (i != 0)
         {
-            int reading = readings[i];
-            sum += reading;
-            if (reading < least)
+            sum = readings[0];
+            least = sum;
+            greatest = sum;
+        }
+
+        // Two at a time: only the lesser one can be the least of all and only the other one the greatest.
+        for (; i < count; i += 2)
+        {
+            int lesser = readings[i];
+            int greater = readings[i + 1];
+            sum += lesser + greater;
+            if (lesser > greater)
             {
-                least = reading;
+                int other = lesser;
+                lesser = greater;
+                greater = other;
             }
 
-            if (reading > greatest)
+            if (lesser < least)
             {
-                greatest = reading;
+                least = lesser;
+            }
+
+            if (greater > greatest)
+            {
+                greatest = greater;
             }
         }
 

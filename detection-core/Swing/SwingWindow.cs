@@ -160,6 +160,28 @@ public sealed class SwingWindow
         }
     }
 
+    /// <summary>
+    /// Takes the first half of a long bucket, without working out a power: <see cref="Add"/> does that for the second half, which
+    /// has the same mean.
+    /// </summary>
+    /// <param name="sum">Sum of the bucket's readings in counts.</param>
+    /// <param name="count">Number of them, 1 or more.</param>
+    public void AddFirstHalf(int sum, int count)
+    {
+        int next = Place;
+        int mean = sum * Quarters / count;
+        _third = _second;
+        _second = _first;
+        _first = mean - _means[(next - (Length / 2)) & (Kept - 1)];
+        _means[next] = mean;
+        _powers[next] = Power;
+        Place = (next + 1) & (Kept - 1);
+        if (_filled < Kept)
+        {
+            _filled++;
+        }
+    }
+
     /// <summary>Takes the mean power of the last cycle and the one before it.</summary>
     /// <returns>The mean in the unit of <see cref="Power"/>; 0 until there have been two cycles.</returns>
     public int MeanPowerOfTwo()

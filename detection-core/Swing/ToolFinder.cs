@@ -121,15 +121,7 @@ public sealed class ToolFinder
         // buckets and a quarter-cycle mean covers two, so neither misses anything of the line.
         if ((window.Place & 1) == 0)
         {
-            // A power above the level is a tool that is not confirmed yet, or a burst. As noise it counts as no more than the
-            // level.
-            NoiseFloor floor = _floor;
-            if (power > floor.Greatest)
-            {
-                floor.Greatest = power < Levels.StartPower ? power : Levels.StartPower;
-            }
-
-            return --floor.LooksLeft <= 0 && Learn();
+            return LookAtNoise(power);
         }
 
         if (isHigh && !IsSlow)
@@ -144,6 +136,29 @@ public sealed class ToolFinder
         }
 
         return false;
+    }
+
+    /// <summary>
+    /// Takes the first half of a long bucket; <see cref="Accept"/> takes the second one. So the floor and the slow lane both get
+    /// every long bucket, in which there is a quarter-cycle mean that overlaps no other.
+    /// </summary>
+    /// <param name="bucket">The bucket.</param>
+    /// <returns>True when the fast lane's floor was moved.</returns>
+    public bool AcceptFirstHalf(Bucket bucket)
+    {
+        SwingWindow window = Window;
+        if (bucket.Count == 0)
+        {
+            // Two halves without readings are too many for the window.
+            window.Reset();
+            return false;
+        }
+
+        // At an odd place, so that the second half comes to an even one, after which the slow lane's turn is.
+        window.Place |= 1;
+        bool hasLearned = window.IsValid && (!IsRunning || IsSlow) && LookAtNoise(window.Power);
+        window.AddFirstHalf(bucket.Sum, bucket.Count);
+        return hasLearned;
     }
 
     /// <summary>
@@ -187,6 +202,18 @@ public sealed class ToolFinder
         IsUnsure = tape.Flag(IsUnsure);
         MustReachStart = tape.Flag(MustReachStart);
         UpdateLevels();
+    }
+
+    private bool LookAtNoise(int power)
+    {
+        // A power above the level is a tool that is not confirmed yet, or a burst. As noise it counts as no more than the level.
+        NoiseFloor floor = _floor;
+        if (power > floor.Greatest)
+        {
+            floor.Greatest = power < Levels.StartPower ? power : Levels.StartPower;
+        }
+
+        return --floor.LooksLeft <= 0 && Learn();
     }
 
     private bool IsHigh(int power)

@@ -35,7 +35,7 @@ internal static class AllWords
             new DefaultsWord(desk),
             new TeachWord(core, desk, journal, sounder),
             new CalibrateWord(core, desk),
-            new TestWord(core, controls, boot, readings, safe, sounder),
+            new TestWord(board, core, controls, boot, readings, safe, sounder),
             new WatchWord(),
             new RecordWord(),
             new DetailsWord(core, desk.InUse, board, bucket),

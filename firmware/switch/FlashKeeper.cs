@@ -67,14 +67,14 @@ public sealed class FlashKeeper
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        // The boot record does not wait for the tool to stop. It says whether a person holds the vacuum off, and that must
-        // survive a power cut which comes while the tool still runs. The relay is open, so nothing that matters misses the
-        // readings.
         if ((_core.Faults.Standing | _boot.Lockouts) != 0)
         {
             KeepLockouts();
         }
 
+        // The boot record does not wait for the tool to stop. It says whether a person holds the vacuum off, and that must
+        // survive a power cut which comes while the tool still runs. The relay is open, so nothing that matters misses the
+        // readings.
         if (_boot.IsWriteWaiting && now >= _boot.NextTry && _core.IsRelayResting)
         {
             _boot.WriteWaiting(now);

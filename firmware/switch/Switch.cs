@@ -14,6 +14,7 @@ public sealed class Switch
     private readonly Bucket _bucket;
     private readonly Restarter _restarter;
     private readonly FlashKeeper _flash;
+    private readonly BoardPace _pace;
     private readonly Journal _journal;
     private readonly StayWatch _stay;
     private int _turn;
@@ -48,6 +49,7 @@ public sealed class Switch
         TextOutput output = new TextOutput();
         Sounder sounder = new Sounder(Safe);
         Recorder recorder = new Recorder(output, board, _reader, Core, Settings);
+        _pace = new BoardPace(Core, _reader, recorder);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
         _stay = new StayWatch(Core, Controls, _journal);
         Why = new WhyText(Core, Settings, Boot);
@@ -251,7 +253,11 @@ public sealed class Switch
         else
         {
             _place = StepPlace.Flash;
-            Readings.Update(now);
+            if (Readings.Update(now))
+            {
+                _pace.Judge(Readings.ASecond, now);
+            }
+
             _stay.Update(now);
             Hours.Update(Core.IsVacuumRunning, now);
             _restarter.ForgiveRestarts(now);

@@ -70,6 +70,19 @@ public sealed class ChangesTests
         Assert.IsFalse(shown.Contains("--sensor hall", StringComparison.Ordinal), shown);
     }
 
+    // The drawings of two circuits have the vacuum at 120 V or 230 V only.
+    [TestMethod]
+    public void What_is_in_no_drawing_is_neither_judged_nor_offered()
+    {
+        const string Line =
+            "--vacuum 8A --tool 2hp --supply 240V/60Hz --breaker 20A --cord 2m/12AWG --sensor transformer-100A";
+        Terminal terminal = new(Line);
+        Assert.AreEqual(1, terminal.ExitCode);
+        Assert.IsFalse(terminal.Shown.Contains("--vacuum-circuit", StringComparison.Ordinal), terminal.Shown);
+        Assert.AreEqual(2, new Terminal(Line + " --vacuum-circuit same").ExitCode);
+        Assert.AreEqual(2, new Terminal(Line + " --vacuum-circuit 20A").ExitCode);
+    }
+
     [TestMethod]
     public void The_amperes_offered_in_place_of_horsepower_are_the_most_that_fit()
     {

@@ -37,6 +37,13 @@ public sealed class VerdictTests
         StringAssert.Contains(verdict, "a thicker cord for the box", StringComparison.Ordinal);
     }
 
+    [TestMethod]
+    public void A_condition_is_said_once()
+    {
+        string[] conditions = [.. new Judged(Good + " --cord 3m/14AWG").Judgement.OtherConditions];
+        CollectionAssert.AllItemsAreUnique(conditions);
+    }
+
     // Whatever holds only with something more says what, or it could be read as "fits".
     [TestMethod]
     public void Every_part_to_add_is_named_with_its_rating()

@@ -49,6 +49,7 @@ public sealed class WrongInputTests
     [DataRow("--plug", "X", "US15, US20.")]
     [DataRow("--vacuum-circuit", "20A/230V", "does not go with")]
     [DataRow("--vacuum-circuit", "20A/UK13", "does not go with")]
+    [DataRow("--vacuum-circuit", "15A/240V", "no drawing has")]
     [DataRow("--box", "200x120", "width, depth and height")]
     [DataRow("--box", "1x2x3mm", "40 to 1000 mm")]
     [DataRow("--report", ".", "folder")]

@@ -24,7 +24,9 @@ public sealed class BoxTestTests
         string[] rows =
         [
             "test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps",
-            "smallest tool", "relay             was fed for 2 s",
+            "smallest tool", "instruction       0.000 us; a conversion 500 us", "flash, heap       a write 0 ms; 0 bytes free",
+            "verdict           fast enough", "to the project    board " + ProductVersion.Text + " 2000 0 500 0.0 0 0",
+            "relay             was fed for 2 s",
         ];
         int at = 0;
         foreach (string row in rows)
@@ -157,6 +159,16 @@ public sealed class BoxTestTests
         Assert.AreEqual(Detection.VacuumState.Held, bench.Switch.Core.Vacuum.State);
     }
 
+    [TestMethod]
+    public void A_long_press_ends_it_and_holds()
+    {
+        Workbench bench = AtQuestion();
+        bench.Type("yes");
+        bench.Press(2);
+        Assert.AreEqual(Detection.VacuumState.Held, bench.Switch.Core.Vacuum.State);
+        Assert.IsFalse(bench.Shop.IsRelayClosed);
+    }
+
     private static Workbench AtQuestion(bool isPressed = true, bool isHeld = false)
     {
         Workbench bench = new();
@@ -174,7 +186,7 @@ public sealed class BoxTestTests
             bench.Run(10);
         }
 
-        bench.Run(3.5);
+        bench.Run(10.5);
         StringAssert.Contains(bench.Said, "Feed the relay for 2 s?");
         Assert.IsTrue(bench.Switch.Console.IsAsking);
         return bench;

@@ -117,6 +117,22 @@ public class ButtonTests
         Assert.AreEqual(press, presses);
     }
 
+    // Nor is a line that floats, so that every second look is wrong, for however long: a long press could release a hold.
+    [TestMethod]
+    public void ALineThatChangesAtEveryLookIsNoPress()
+    {
+        long now = 0;
+        Button button = New(ref now);
+        int presses = 0;
+        for (int i = 0; i < 500; i++)
+        {
+            presses += (int)button.Update((i & 1) == 0, now);
+            now += 20000;
+        }
+
+        Assert.AreEqual(0, presses);
+    }
+
     // A button that has been up for long enough since the power came.
     private static Button New(ref long now)
     {

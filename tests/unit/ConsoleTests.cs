@@ -46,6 +46,8 @@ public class ConsoleTests
     [DataRow("vacuum", "Type 'vacuum on', 'vacuum off' or 'vacuum auto'.")]
     [DataRow("vacuum on", "on by hand for 30 min more, then auto")]
     [DataRow("vacuum off", "told off: 0.00 A, starts at 0.60 A")]
+    [DataRow("vacuum off now", "told off: 0.00 A, starts at 0.60 A")]
+    [DataRow("vacuum on now", "Type 'vacuum on', 'vacuum off' or 'vacuum auto'.")]
     [DataRow("hold", "told off by hand until 'vacuum auto' or a long press")]
     [DataRow("filter", "0.0 h since the filter was looked at; 'filter done' after the next look.")]
     [DataRow("filter done", "The filter's hours count from nought again.")]
@@ -346,6 +348,27 @@ public class ConsoleTests
         CheckLines(bench.Answer("settings"));
         CheckLines(bench.Answer("about"));
         Assert.AreEqual(0, bench.Switch.Console.Output.Dropped);
+    }
+
+    // Somebody is about to reach in.
+    [TestMethod]
+    [DataRow("defaults", "")]
+    [DataRow("teach", "")]
+    [DataRow("teach", "yes")]
+    [DataRow("test", "")]
+    public void HoldIsObeyedInTheMiddleOfAQuestionOrAGuide(string word, string answer)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer(word);
+        if (answer.Length > 0)
+        {
+            bench.Answer(answer);
+        }
+
+        Assert.IsFalse(bench.Switch.Console.IsAtPrompt);
+        string said = bench.Answer("hold");
+        Assert.IsTrue(said.EndsWith("told off by hand until 'vacuum auto' or a long press"), said);
+        Assert.AreEqual("held", Words.Of(bench.State));
     }
 
     // A line of the output's promise is at most 160 bytes, its end included.

@@ -92,6 +92,21 @@ public class HoldInFlashTests
         Assert.IsFalse(Texts.Has(bench.Answer("why"), AtRisk));
     }
 
+    // The release reached flash and could not be read back; then nothing more reaches it. Flash says that nobody holds.
+    [TestMethod]
+    public void AHoldAfterAReleaseThatMayBeInFlashIsAtRisk()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Answer("hold");
+        bench.Board.SlotReadsBeforeOneThrows = 0;
+        bench.Answer("vacuum auto");
+        bench.Board.SlotWritesThrow = true;
+        bench.Answer("hold");
+        Assert.AreEqual("told off by hand until 'vacuum auto' or a long press; " + AtRisk, bench.Answer("why"));
+        bench.Boot();
+        Assert.AreEqual("idle", Words.Of(bench.State));
+    }
+
     // Both copies unreadable, torn, or of another version; the reads throw; one copy torn, emptied or of another version.
     [TestMethod]
     [DataRow("throw")]

@@ -265,7 +265,7 @@ public class SwitchTests
         bench.Answer("test");
         bench.Run(1500);
         Press(bench, 300);
-        bench.Run(4000);
+        bench.Run(11000);
         bench.Answer("yes");
         Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
         bench.Run(3000);

@@ -49,7 +49,7 @@ public class UnaskedRestartTests
         Assert.IsTrue(Texts.Has(bench.Answer("events"), "unexpected error while feeding the relay: invalid operation"));
     }
 
-    // Today's figure is in firmware/README.md. The first write ever goes to both slots.
+    // One write for each life that counts, as firmware/README.md says, and one more: the first ever goes to both slots.
     [TestMethod]
     public void AHundredResetsWithinAMinuteWriteNineTimesAndThenTheVacuumStaysOff()
     {

@@ -23,6 +23,7 @@ internal sealed class BoardRecording : ReplaySource
     private int _version;
     private int _fullScale;
     private int _microvoltsACount;
+    private int _bucketMicroseconds = Bucket.Microseconds;
     private long _begin = -1;
     private string _end = "; it breaks off in the middle";
     private int _buckets;
@@ -40,7 +41,8 @@ internal sealed class BoardRecording : ReplaySource
     public override string Name => Path.GetFileName(_name);
 
     /// <inheritdoc/>
-    public override string Understood => $"a board's own recording, firmware {_firmware}, {_buckets:#,0} buckets{_end}"
+    public override string Understood => $"a board's own recording, firmware {_firmware}, {_buckets:#,0} "
+        + (IsLong ? "long buckets of a slow board" : "buckets") + _end
         + (HasState ? "." : _firmware == ProductVersion.Text
             ? "; the board's state is not whole in it, so the core begins as after a boot."
             : $"; this is firmware {ProductVersion.Text}, so the core begins as after a boot.");
@@ -73,12 +75,12 @@ internal sealed class BoardRecording : ReplaySource
                 {
                     if (bucket.Count > 0 && seconds.Count < MostForWave)
                     {
-                        seconds.Add((bucket.EndTime - _begin - (Bucket.Microseconds / 2)) / 1e6);
+                        seconds.Add((bucket.EndTime - _begin - (_bucketMicroseconds / 2)) / 1e6);
                         amperes.Add((double)bucket.Sum / bucket.Count * ampere);
                     }
                 },
                 (_, _, _) => { });
-            return new Wave([.. seconds], [.. amperes], Bucket.Microseconds / 1e6);
+            return new Wave([.. seconds], [.. amperes], _bucketMicroseconds / 1e6);
         }
     }
 
@@ -99,6 +101,8 @@ internal sealed class BoardRecording : ReplaySource
             ];
         }
     }
+
+    private bool IsLong => _bucketMicroseconds == Bucket.LongMicroseconds;
 
     // The state is of use only to the firmware that has the same one.
     private bool HasState
@@ -191,6 +195,11 @@ internal sealed class BoardRecording : ReplaySource
     {
         bool hasState = HasState;
         DetectionCore core = new(Converters.Of(_fullScale, _microvoltsACount), (hasState ? Settings : settings).ToCore(), _begin);
+        if (IsLong)
+        {
+            core.UseLongBuckets();
+        }
+
         if (hasState)
         {
             _tape.Read();
@@ -225,7 +234,7 @@ internal sealed class BoardRecording : ReplaySource
 
     private void Walk(Action<Bucket> accept, Action<RecordedEvent, int, long> happen, List<Burst>? bursts = null)
     {
-        BucketDecoder decoder = new(_begin, Settings[SettingId.VacuumTurns] > 0);
+        BucketDecoder decoder = new(_begin, _bucketMicroseconds, Settings[SettingId.VacuumTurns] > 0);
         Bucket bucket = new();
         bursts ??= [];
         foreach (string line in _data)
@@ -273,7 +282,7 @@ internal sealed class BoardRecording : ReplaySource
         switch (words.Length > 1 ? words[0] : "")
         {
             case "record":
-                if (words.Length != 6
+                if (words.Length is not (6 or 7)
                     || !int.TryParse(words[1], out _version)
                     || !int.TryParse(words[4], out _fullScale)
                     || !int.TryParse(words[5], out _microvoltsACount)
@@ -282,10 +291,16 @@ internal sealed class BoardRecording : ReplaySource
                     return false;
                 }
 
-                if (_version is not (1 or Recorder.Version))
+                if (_version is < 1 or > Recorder.Version)
                 {
                     throw new UserException(
-                        $"{_name} is a recording of version {_version}; this program reads version 1 and {Recorder.Version}.");
+                        $"{_name} is a recording of version {_version}; this program reads versions 1 to {Recorder.Version}.");
+                }
+
+                if (_version > 2 && (words.Length < 7 || !int.TryParse(words[6], out _bucketMicroseconds)
+                    || _bucketMicroseconds is not (Bucket.Microseconds or Bucket.LongMicroseconds)))
+                {
+                    return false;
                 }
 
                 _firmware = words[3];

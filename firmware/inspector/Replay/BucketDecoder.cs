@@ -6,8 +6,9 @@ namespace NanoDustSwitch.Inspector.Replay;
 
 /// <summary>Reads back what <see cref="BucketEncoder"/> has written.</summary>
 /// <param name="begin">End of the last bucket before the first, in microseconds.</param>
+/// <param name="bucketMicroseconds">Usual length of a bucket.</param>
 /// <param name="hasVacuumLine">Whether each bucket has a reading of the vacuum's own line.</param>
-internal sealed class BucketDecoder(long begin, bool hasVacuumLine)
+internal sealed class BucketDecoder(long begin, int bucketMicroseconds, bool hasVacuumLine)
 {
     private string _line = "";
     private int _at;
@@ -96,7 +97,7 @@ internal sealed class BucketDecoder(long begin, bool hasVacuumLine)
     public void ReadBucket(Bucket bucket)
     {
         int first = Six();
-        bucket.EndTime = _lastEnd + ((first & BucketEncoder.OtherTime) != 0 ? Signed() : Bucket.Microseconds);
+        bucket.EndTime = _lastEnd + ((first & BucketEncoder.OtherTime) != 0 ? Signed() : bucketMicroseconds);
         int change = first >> BucketEncoder.CountShift;
         bucket.Count = _lastCount + (change == BucketEncoder.OtherCount ? (int)Signed() : change - 3);
         bool hasRails = (first & BucketEncoder.HasRails) != 0;

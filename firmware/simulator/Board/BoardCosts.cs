@@ -13,14 +13,19 @@ internal sealed class BoardCosts
     /// <summary>Gets the time of a conversion in µs. The plan's middle; it plans with 40 to 150.</summary>
     public double ConversionMicroseconds { get; init; } = 100;
 
-    /// <summary>Gets the instructions of a reading, the board's adapter included and the conversion apart. Cost meter.</summary>
-    public int ReadingInstructions { get; init; } = 38;
+    /// <summary>
+    /// Gets the work of a reading, the board and its libraries with it, the conversion apart, in mean instructions. Cost meter.
+    /// </summary>
+    public int ReadingInstructions { get; init; } = 145;
 
-    /// <summary>Gets the instructions of closing a bucket: filling it, the core, the heartbeat. Cost meter, mean.</summary>
-    public int ClosingInstructions { get; init; } = 570;
+    /// <summary>Gets the work of a burst of readings beside them. Cost meter.</summary>
+    public int BurstInstructions { get; init; } = 50;
+
+    /// <summary>Gets the work of closing a bucket: filling it, the core, the heartbeat. Cost meter, mean.</summary>
+    public int ClosingInstructions { get; init; } = 670;
 
     /// <summary>Gets the instructions of what a step serves with nobody typing: lamp, console, flash. Cost meter, mean.</summary>
-    public int IdleInstructions { get; init; } = 84;
+    public int IdleInstructions { get; init; } = 97;
 
     /// <summary>Gets the instructions of a byte taken from the console, or written and sent. Assumed, no source.</summary>
     public int ConsoleByteInstructions { get; init; } = 60;

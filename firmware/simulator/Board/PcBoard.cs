@@ -44,8 +44,8 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     /// <summary>Gets a value indicating whether the board has its power.</summary>
     public bool IsPowered => line.IsPowered;
 
-    /// <summary>Gets the time of the shop at which the last garbage collection ended; 0 for none.</summary>
-    public long CollectedAt { get; private set; }
+    /// <summary>Gets the time of all garbage collections so far, in microseconds.</summary>
+    public long Collected { get; private set; }
 
     /// <inheritdoc/>
     public long Now => ShopTime - _bootedAt;
@@ -55,6 +55,9 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
 
     /// <inheritdoc/>
     public BoardParts FailedParts => BoardParts.None;
+
+    /// <inheritdoc/>
+    public int FreeHeap => 0;
 
     /// <inheritdoc/>
     public int MicrovoltsACount => line.MicrovoltsACount;
@@ -100,10 +103,15 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
         int count = from;
         if (time is not null)
         {
-            while (ShopTime < end && count < readings.Length)
+            // Two by two, as the real board reads.
+            ShopTime += time.Burst;
+            while (ShopTime < end && count < readings.Length - 1)
             {
-                readings[count++] = line.Read(ShopTime);
-                ShopTime += time.Reading;
+                for (int i = 0; i < 2; i++)
+                {
+                    readings[count++] = line.Read(ShopTime);
+                    ShopTime += time.Reading;
+                }
             }
 
             _isClosing = true;
@@ -151,7 +159,7 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
             bool isLine = buffer.AsSpan(0, count).Contains(EndOfLine);
             long collection = isLine ? time.Collection() : 0;
             Work(time.Bytes(count) + collection);
-            CollectedAt = collection > 0 ? ShopTime : CollectedAt;
+            Collected += collection;
         }
 
         return count;

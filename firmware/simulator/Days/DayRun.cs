@@ -165,7 +165,7 @@ internal sealed class DayRun
                 _storyteller.Reset(now, "comes up");
             }
 
-            Judge.Look(now, Rig.Switch.Core, Rig.Board.CollectedAt);
+            Judge.Look(now, Rig.Switch.Core, Rig.Board.Collected);
             _storyteller.Look(now, Rig.Switch.Core, Rig.Switch.Settings);
         }
 

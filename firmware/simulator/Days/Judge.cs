@@ -48,7 +48,9 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
     private long _upSince;
     private bool _wasCommanded;
     private long _doubtedAt;
-    private long _collectedAt;
+    private long _collected;
+    private long _collectedAtLastLook;
+    private long _collectedBefore;
 
     /// <summary>Gets the starts that were asked for by a current and made.</summary>
     public int Starts { get; private set; }
@@ -67,10 +69,10 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
     /// <summary>Looks at the shop and the switch after a step.</summary>
     /// <param name="now">Shop time in microseconds.</param>
     /// <param name="core">The core.</param>
-    /// <param name="collectedAt">End of the board's last garbage collection, in shop time.</param>
-    public void Look(long now, DetectionCore core, long collectedAt)
+    /// <param name="collected">Time of all garbage collections of the board so far, in microseconds.</param>
+    public void Look(long now, DetectionCore core, long collected)
     {
-        _collectedAt = collectedAt;
+        _collected = collected;
         double rms = shop.ToolLine.Rms;
         double swing = shop.ToolLine.PeakToPeak;
         double added = shop.Sensor.HumAmperes + (NoiseShare * shop.Sensor.NoiseAmperes);
@@ -83,6 +85,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         LookAtCurrent(now, rms, swing, core);
         LookAtRelay(now);
         _history.Add(now, swing);
+        _collectedAtLastLook = collected;
     }
 
     /// <summary>
@@ -199,6 +202,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         // The meter looks back over a cycle, so the current began with the person's last act, if that was just now.
         _onset = Math.Max(_upSince, Math.Max(person.LastToolChange, now - (long)_cycle));
         _delayEnd = _startDelay == CoreSettings.AfterSurge ? 0 : _onset + (_startDelay * 1000L);
+        _collectedBefore = _collectedAtLastLook;
     }
 
     private bool IsSurgeOver(long now, double swing)
@@ -224,8 +228,8 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         double latest = Math.Max(_delayEnd, rests ? _openedAt + _relay.Rest : 0) + (2 * _cycle)
             + (_startDelay == CoreSettings.AfterSurge ? SurgeLook : 0) + _patience;
 
-        // To a board that collected its garbage the tool began at the end of that.
-        latest += Math.Max(0, _collectedAt - _onset);
+        // A board that collects its garbage sees the tool so much later.
+        latest += _collected - _collectedBefore;
         if (now < Math.Max(longest + _patience, latest + _cycle))
         {
             return;

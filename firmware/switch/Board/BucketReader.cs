@@ -4,8 +4,8 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Reads one bucket after the other. Buckets end at multiples of 2.5 ms of the board's time, so they are equally long however
-/// long the steps between them take.
+/// Reads one bucket after the other. Buckets end at multiples of 2.5 ms of the board's time, or of 5 ms where the board is slow,
+/// so they are equally long however long the steps between them take.
 /// </summary>
 /// <remarks>
 /// Closing a bucket takes time in which nothing is read. If this hole came at the same place of every mains cycle, it could hide
@@ -32,12 +32,17 @@ public sealed class BucketReader
     private int _ahead;
     private int _place;
     private long _nextEnd;
+    private int _length = Bucket.Microseconds;
 
     /// <summary>The last bucket.</summary>
     public readonly Bucket Bucket = new Bucket();
 
     /// <summary>Whether a sensor is fitted to the vacuum's own line.</summary>
     public bool ReadsVacuumLine;
+
+    /// <summary>Whether a bucket is closed at its end at once, to spare a very slow board a burst. The hole then stays where it
+    /// is.</summary>
+    public bool ClosesAtOnce;
 
     /// <summary>Gets a copy of each single reading; null while nobody wants the readings themselves.</summary>
     public ReadingTape Tape;
@@ -60,6 +65,13 @@ public sealed class BucketReader
         _filler = new BucketFiller(board.FullScale);
         Now = board.Now;
         _nextEnd = GridAfter(Now);
+    }
+
+    /// <summary>From the next bucket on they are long ones, for a board that is too slow for others.</summary>
+    public void UseLongBuckets()
+    {
+        _length = Bucket.LongMicroseconds;
+        _nextEnd = GridAfter(_nextEnd);
     }
 
     /// <summary>Reads the next bucket.</summary>
@@ -100,30 +112,34 @@ public sealed class BucketReader
         }
 
         Now = now;
-        if (now < end + Bucket.Microseconds)
+        int length = _length;
+        if (now < end + length)
         {
-            _nextEnd = end + Bucket.Microseconds;
-            int place = _place + Stride;
-            _place = place >= Places ? place - Places : place;
-            try
+            _nextEnd = end + length;
+            if (!ClosesAtOnce)
             {
-                _ahead = board.ReadBurst(next, 0, end + (_place * PlaceMicroseconds));
-            }
-            catch (Exception)
-            {
-                _ahead = Failed(next, 0);
-            }
+                int place = (_place + Stride) % Places;
+                _place = place;
+                try
+                {
+                    _ahead = board.ReadBurst(next, 0, end + (place * PlaceMicroseconds));
+                }
+                catch (Exception)
+                {
+                    _ahead = Failed(next, 0);
+                }
 
-            if (_ahead < 0 || _ahead > Most)
-            {
-                _ahead = 0;
+                if (_ahead < 0 || _ahead > Most)
+                {
+                    _ahead = 0;
+                }
             }
         }
         else
         {
             // The board was busy with something else for more than a bucket. The next bucket's end tells the core of the gap.
             _nextEnd = GridAfter(now);
-            _statistics.NoteGap(_nextEnd - end - Bucket.Microseconds);
+            _statistics.NoteGap(_nextEnd - end - length);
         }
 
         _statistics.Count += count;
@@ -149,9 +165,9 @@ public sealed class BucketReader
         return count + 1;
     }
 
-    private static long GridAfter(long time)
+    private long GridAfter(long time)
     {
-        return ((time / Bucket.Microseconds) + 1) * Bucket.Microseconds;
+        return ((time / _length) + 1) * _length;
     }
 
     private int ReadVacuumLine()

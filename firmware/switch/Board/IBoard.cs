@@ -21,6 +21,9 @@ public interface IBoard
     /// <summary>Gets the parts that failed to open when the board came up. The event log names them.</summary>
     BoardParts FailedParts { get; }
 
+    /// <summary>Gets the free memory of the heap in bytes, after a collection; 0 when it is not known.</summary>
+    int FreeHeap { get; }
+
     /// <summary>Gets a value indicating whether the button is pressed.</summary>
     bool IsButtonDown { get; }
 

@@ -21,6 +21,9 @@ public sealed class ReadingStatistics
     /// <summary>Longest gap between two buckets since the board came up, in microseconds.</summary>
     public int WorstGapMicroseconds;
 
+    /// <summary>Longest gap since <see cref="StartSpread"/>, in microseconds.</summary>
+    public int SpreadGapMicroseconds;
+
     /// <summary>Least reading since <see cref="StartSpread"/>, in counts.</summary>
     public int Least;
 
@@ -50,6 +53,7 @@ public sealed class ReadingStatistics
     {
         Least = int.MaxValue;
         Greatest = int.MinValue;
+        SpreadGapMicroseconds = 0;
         _moved = 0;
         _lastLeast = -1;
         NotesSpread = true;
@@ -66,24 +70,27 @@ public sealed class ReadingStatistics
     /// long.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
-    public void Update(long now)
+    /// <returns>True when a second is over and <see cref="ASecond"/> is new.</returns>
+    public bool Update(long now)
     {
-        if (now - _second >= Time.Second)
+        if (now - _second < Time.Second)
         {
-            ASecond = (int)(Count * Time.Second / (now - _second));
-            _second = now;
-            Count = 0;
+            return false;
         }
+
+        ASecond = (int)(Count * Time.Second / (now - _second));
+        _second = now;
+        Count = 0;
+        return true;
     }
 
     /// <summary>Notes a gap between two buckets.</summary>
     /// <param name="gap">Length of the gap in microseconds.</param>
     public void NoteGap(long gap)
     {
-        if (gap > WorstGapMicroseconds)
-        {
-            WorstGapMicroseconds = gap > int.MaxValue ? int.MaxValue : (int)gap;
-        }
+        int length = gap > int.MaxValue ? int.MaxValue : (int)gap;
+        WorstGapMicroseconds = length > WorstGapMicroseconds ? length : WorstGapMicroseconds;
+        SpreadGapMicroseconds = length > SpreadGapMicroseconds ? length : SpreadGapMicroseconds;
     }
 
     /// <summary>Notes the spread of a bucket's readings.</summary>

@@ -48,6 +48,21 @@ public sealed class SafeBoard
         }
     }
 
+    /// <summary>Asks for the free heap, which brings a collection about.</summary>
+    /// <returns>Bytes; 0 when the board does not tell.</returns>
+    public int FreeHeap()
+    {
+        try
+        {
+            return _board.FreeHeap;
+        }
+        catch (Exception)
+        {
+            PanelTroubles++;
+            return 0;
+        }
+    }
+
     /// <summary>Drives the lamp.</summary>
     /// <param name="on">Whether it shines.</param>
     public void SetLamp(bool on)

@@ -402,6 +402,12 @@ public sealed class SerialConsole
         _wantsPrompt = true;
     }
 
+    private static bool IsForOff(string line)
+    {
+        line += " ";
+        return line.StartsWith("hold ") || line.StartsWith("vacuum off ");
+    }
+
     private void TakeLine()
     {
         bool isTooLong = _line.IsTooLong;
@@ -411,6 +417,7 @@ public sealed class SerialConsole
             Say(_vacuumRuns);
         }
 
+        bool isBusy = _asking != null || _guide != null;
         if (_asking != null)
         {
             Word word = _asking;
@@ -426,6 +433,12 @@ public sealed class SerialConsole
             Output.Text("That line is too long; ").Number(LineReader.Most).Text(" characters are the most.").End();
         }
         else if (line.Length > 0)
+        {
+            Words.Run(this, line);
+        }
+
+        // Whoever wants the vacuum off in the middle of something else gets that as well.
+        if (isBusy && IsForOff(line))
         {
             Words.Run(this, line);
         }

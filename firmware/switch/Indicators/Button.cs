@@ -58,7 +58,7 @@ public sealed class Button
             _upSince = now;
 
             // A long press acts while the button is still held, so that the person knows when it has been long enough.
-            if (!_hasActed && now - _downSince >= LongestShortMicroseconds)
+            if (_isPress && !_hasActed && now - _downSince >= LongestShortMicroseconds)
             {
                 _hasActed = true;
                 return ButtonPress.LongPress;

@@ -59,8 +59,13 @@ public sealed class Panel
         ButtonPress press = Look(now);
         if (press != ButtonPress.None && _console.IsGuiding)
         {
-            // During a guide a press, perhaps by accident, ends the guide at most and never switches the vacuum.
+            // During a guide a press, perhaps by accident, ends the guide and never switches the vacuum on. A long one holds.
             _console.AbortGuideByButton(now);
+            if (press == ButtonPress.LongPress)
+            {
+                _controls.Handle(VacuumEvent.Hold, now);
+            }
+
             press = ButtonPress.None;
         }
 

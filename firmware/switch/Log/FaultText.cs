@@ -83,7 +83,8 @@ public static class FaultText
     /// <returns>True when it stays.</returns>
     public static bool StaysOverPowerCut(Fault fault, bool isLatched)
     {
-        return isLatched && FaultTable.Has(fault, FaultTraits.OutlivesRestart);
+        // Too many restarts are recalled by their count.
+        return isLatched && (FaultTable.Has(fault, FaultTraits.OutlivesRestart) || fault == Fault.RestartLoop);
     }
 
     /// <summary>Gives what a person can do.</summary>
@@ -190,6 +191,11 @@ public static class FaultText
             "it paused for %n ms, more than 10 times in an hour",
             UntilCleared,
             "type less while the vacuum runs, then 'clear'; if it comes back the board is bad");
+        rows[(int)Fault.SlowBoard] = new FaultWords(
+            "slow board",
+            "%n readings a second, in buckets of 5 ms",
+            "ends with a restart, until it is slow again",
+            "nothing; 'status' shows from which current on it finds tools; tell the project of such a board");
         return rows;
     }
 }

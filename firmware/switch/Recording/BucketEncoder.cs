@@ -48,6 +48,7 @@ public sealed class BucketEncoder
     private int _lastCount;
     private int _reference;
     private int _lastVacuum;
+    private int _bucketMicroseconds;
 
     /// <summary>Time in microseconds from which the end of the first bucket is counted.</summary>
     public long Begin;
@@ -75,9 +76,11 @@ public sealed class BucketEncoder
 
     /// <summary>Begins a new recording.</summary>
     /// <param name="begin">End of the bucket before the first one, in microseconds.</param>
-    public void Reset(long begin)
+    /// <param name="bucketMicroseconds">Usual length of a bucket.</param>
+    public void Reset(long begin, int bucketMicroseconds)
     {
         Begin = begin;
+        _bucketMicroseconds = bucketMicroseconds;
         _lastEnd = begin;
         _lastCount = 0;
         _reference = 0;
@@ -110,7 +113,7 @@ public sealed class BucketEncoder
 
         long distance = bucket.EndTime - _lastEnd;
         int change = bucket.Count - _lastCount;
-        bool isOtherTime = distance != Bucket.Microseconds;
+        bool isOtherTime = distance != _bucketMicroseconds;
         bool hasRails = bucket.AtLowRail + bucket.AtHighRail + bucket.Failed != 0;
         bool isOtherCount = change < -3 || change > 3;
         Put((isOtherTime ? OtherTime : 0) | (hasRails ? HasRails : 0) | ((isOtherCount ? OtherCount : change + 3) << CountShift));

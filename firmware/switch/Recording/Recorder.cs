@@ -10,7 +10,7 @@ namespace NanoDustSwitch.Firmware;
 public sealed class Recorder
 {
     /// <summary>Version of the format.</summary>
-    public const int Version = 2;
+    public const int Version = 3;
 
     /// <summary>The last line of a recording that had to end because the serial line was too slow.</summary>
     public const string Overrun = "end, overrun";
@@ -46,6 +46,11 @@ public sealed class Recorder
         _settings = settings;
         _encoder = new BucketEncoder(output);
         _bursts = new BurstSender(reader, _encoder);
+    }
+
+    private int BucketMicroseconds
+    {
+        get { return _core.HasLongBuckets ? Bucket.LongMicroseconds : Bucket.Microseconds; }
     }
 
     /// <summary>
@@ -141,7 +146,8 @@ public sealed class Recorder
         if (row == 0)
         {
             output.Text("record ").Number(Version).Text(" nanoDustSwitch ").Text(ProductVersion.Text)
-                .Text(" ").Number(_board.FullScale).Text(" ").Number(_board.MicrovoltsACount).End();
+                .Text(" ").Number(_board.FullScale).Text(" ").Number(_board.MicrovoltsACount)
+                .Text(" ").Number(BucketMicroseconds).End();
         }
         else if (row <= SettingsTable.Count)
         {
@@ -155,7 +161,7 @@ public sealed class Recorder
             _tape.Write();
             _core.Exchange(_tape);
             _encoder.HasVacuumLine = _settings[SettingId.VacuumTurns] > 0;
-            _encoder.Reset(_bucket.EndTime);
+            _encoder.Reset(_bucket.EndTime, BucketMicroseconds);
             _bursts.Reset();
             _isRecording = true;
             output.Text("buckets ").Number(_encoder.Begin).End();

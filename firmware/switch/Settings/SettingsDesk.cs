@@ -49,6 +49,15 @@ public sealed class SettingsDesk
     /// <summary>Gets a value indicating whether the settings wait to be saved until tool and vacuum are off.</summary>
     public bool IsSaveWaiting { get; private set; }
 
+    /// <summary>
+    /// Gets a value indicating whether the vacuum runs and cannot be switched off. Only its sensor tells that, so no word may
+    /// drop the sensor's setting by the way; who types that setting itself means it.
+    /// </summary>
+    public bool IsAlarmNeeded
+    {
+        get { return _core.Faults.IsVacuumStuck; }
+    }
+
     /// <summary>Changes a setting and uses it at once.</summary>
     /// <param name="id">The setting.</param>
     /// <param name="value">Its new value.</param>

@@ -193,9 +193,10 @@ public sealed class BootRecord
         if (isWritten)
         {
             IsLoopWritten = IsLoop;
-            _isHeldInFlash = IsHeld;
         }
 
+        // A write that failed may have got there all the same. So after one without a hold nothing is known of the hold in flash.
+        _isHeldInFlash = IsHeld && (isWritten || _isHeldInFlash);
         return isWritten;
     }
 

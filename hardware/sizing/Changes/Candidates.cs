@@ -33,7 +33,8 @@ internal static class Candidates
 
     private static IEnumerable<Change> Apart(Order order)
     {
-        if (order.HasHead)
+        // No drawing has a sensing head for the tool and a vacuum's box on two hot wires.
+        if (order.HasHead || order.ToolCircuit.Supply.IsTwoHot)
         {
             yield break;
         }

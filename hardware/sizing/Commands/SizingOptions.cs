@@ -88,7 +88,6 @@ internal sealed class SizingOptions
             throw new UserException("--cord head: is for a sensing head, which only goes with --vacuum-circuit.");
         }
 
-
         return new Order(
             LoadText.Vacuum(parsed.GetRequiredValue(_vacuum), (vacuum ?? tool).Supply),
             LoadText.Tool(parsed.GetRequiredValue(_tool), supply),

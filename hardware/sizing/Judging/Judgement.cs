@@ -51,7 +51,7 @@ internal sealed class Judgement(Order order, TrialBook trials)
     private static Outcome Worst(IEnumerable<Section> sections) => sections.Max(section => section.Outcome);
 
     private IEnumerable<string> Conditions(Func<Finding, bool> isWanted) =>
-        from section in Sections from finding in section.Findings
+        (from section in Sections from finding in section.Findings
         where finding.Condition is not null && isWanted(finding)
-        select finding.Condition;
+        select finding.Condition).Distinct();
 }

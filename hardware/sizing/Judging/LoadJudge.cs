@@ -92,7 +92,8 @@ internal static class LoadJudge
     private static string Instead(Order order)
     {
         Order apart = order with { OwnVacuumCircuit = order.ToolCircuit };
-        return Holds(apart with { IsSameCircuit = true }) ? "two plugs on it would do"
+        return order.ToolCircuit.Supply.IsTwoHot ? "no drawing has a vacuum on two hot wires apart from its tool"
+            : Holds(apart with { IsSameCircuit = true }) ? "two plugs on it would do"
             : Holds(apart) ? "two circuits like it would do"
             : "two circuits like it are as well";
     }

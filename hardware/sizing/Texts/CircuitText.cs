@@ -31,12 +31,20 @@ internal static class CircuitText
     /// <returns>The circuit.</returns>
     public static Circuit Vacuum(string text, Circuit tool)
     {
-        const string Option = "--vacuum-circuit";
-        if (IsSame(text))
-        {
-            return tool;
-        }
+        Circuit vacuum = IsSame(text) ? tool : OfItsOwn(text, tool);
+        return !vacuum.Supply.IsTwoHot ? vacuum : throw new UserException(
+            $"--vacuum-circuit {text}: no drawing has a sensing head for the tool and a vacuum's box on two hot wires; "
+            + "allowed is a vacuum at 120 V, such as 15A/120V.");
+    }
 
+    /// <summary>Tells whether a second plug on the tool's circuit is meant.</summary>
+    /// <param name="text">What was typed.</param>
+    /// <returns>True if it is.</returns>
+    public static bool IsSame(string text) => text.Trim().Equals(Same, StringComparison.OrdinalIgnoreCase);
+
+    private static Circuit OfItsOwn(string text, Circuit tool)
+    {
+        const string Option = "--vacuum-circuit";
         string[] parts = text.Split('/');
         Supply supply = tool.Supply;
         string? plug = null;
@@ -55,11 +63,6 @@ internal static class CircuitText
         (ElectricCurrent rating, BreakerCurve curve) = Breaker(Option, text, parts[0], supply);
         return new Circuit(supply, rating, curve, PlugOf(Option, plug, supply, rating, tool));
     }
-
-    /// <summary>Tells whether a second plug on the tool's circuit is meant.</summary>
-    /// <param name="text">What was typed.</param>
-    /// <returns>True if it is.</returns>
-    public static bool IsSame(string text) => text.Trim().Equals(Same, StringComparison.OrdinalIgnoreCase);
 
     private static Supply OtherVoltage(string text, ElectricPotential volts, Supply tool)
     {

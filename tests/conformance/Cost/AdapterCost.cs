@@ -1,41 +1,50 @@
 namespace NanoDustSwitch.ConformanceTests.Cost;
 
-/// <summary>What the board's own loop takes of a reading: its instructions, and the calls into the device's libraries.</summary>
+/// <summary>What the board's own code takes, the device's libraries with it.</summary>
 internal sealed class AdapterCost
 {
-    private const int Few = 5;
-    private const int Many = 25;
+    private const int Few = 6;
+    private const int Many = 26;
+
+    private readonly DeviceCode _code;
 
     public AdapterCost(DeviceCode code)
     {
-        var read = code.Bench<Func<int, int>>("BoardRun", "Read");
+        _code = code;
         Meter.Begin(code.Methods);
-        read(1);
-        var few = Count(code, read, Few);
-        var many = Count(code, read, Many);
-        Reading = new Counts(
-            One(few.Instructions, many.Instructions),
-            One(few.Calls, many.Calls),
-            One(few.VirtualCalls, many.VirtualCalls),
-            One(few.NativeCalls, many.NativeCalls),
-            One(few.LibraryCalls, many.LibraryCalls),
-            One(few.Allocations, many.Allocations),
-            One(few.Literals, many.Literals));
+        code.Bench<Action>("BoardRun", "Boot")();
+        TwoReadings = TwoMore("Read");
+        TwoLooks = TwoMore("Look");
+        TwoFeeds = TwoMore("Feed");
+        var one = Count(code.Bench<Func<int, int>>("BoardRun", "Read"), 2).Weighed;
+        Burst = one - TwoReadings.Weighed - (TwoLooks.Weighed / 2.0);
     }
 
-    /// <summary>Gets what one more reading costs.</summary>
-    public Counts Reading { get; }
+    /// <summary>Gets what two more readings cost: for each pair the board looks at its clock once.</summary>
+    public Counts TwoReadings { get; }
 
-    private static Counts Count(DeviceCode code, Func<int, int> read, int readings)
+    /// <summary>Gets what a burst costs beside its readings, weighed: the call and the last look at the clock.</summary>
+    public double Burst { get; }
+
+    /// <summary>Gets what two looks at the clock cost.</summary>
+    public Counts TwoLooks { get; }
+
+    /// <summary>Gets what it costs to feed the relay with a change up and one down.</summary>
+    public Counts TwoFeeds { get; }
+
+    private Counts TwoMore(string method)
     {
-        Meter.Begin(code.Methods);
-        Assert.AreEqual(readings, read(readings));
+        var run = _code.Bench<Func<int, int>>("BoardRun", method);
+        run(Many);
+        var two = Count(run, Few + 2) - Count(run, Few);
+        Assert.AreEqual(two, Count(run, Many) - Count(run, Many - 2), "They do not all cost the same.");
+        return two;
+    }
+
+    private Counts Count(Func<int, int> run, int times)
+    {
+        Meter.Begin(_code.Methods);
+        Assert.AreEqual(times, run(times));
         return Meter.Total;
-    }
-
-    private static int One(int few, int many)
-    {
-        Assert.AreEqual(0, (many - few) % (Many - Few), "Readings do not cost the same.");
-        return (many - few) / (Many - Few);
     }
 }

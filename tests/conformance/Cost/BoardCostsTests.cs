@@ -13,20 +13,14 @@ public class BoardCostsTests
     private static readonly DeviceCode s_code = new(isMetered: true);
 
     [TestMethod]
-    public void AReadingCostsWhatTheMeterSays() =>
-        Compare(new PaceReport(s_code).ReadingCounts().Instructions, s_costs.ReadingInstructions);
-
-    [TestMethod]
-    public void TheCloseOfABucketCostsWhatTheMeterSays()
+    public void TheBoardsWorkCostsWhatTheMeterSays()
     {
-        var running = Stretches.Running(s_code, 2000);
-        var readings = new ReadingCost(s_code).Mean * 2000 / CostReport.BucketsASecond;
-        Compare(running.Mean(step => step.Readings.Instructions) - readings, s_costs.ClosingInstructions);
+        var pace = new PaceReport(s_code);
+        Compare(pace.Reading, s_costs.ReadingInstructions);
+        Compare(pace.Burst, s_costs.BurstInstructions);
+        Compare(pace.Closing, s_costs.ClosingInstructions);
+        Compare(pace.Serving, s_costs.IdleInstructions);
     }
-
-    [TestMethod]
-    public void WhatAStepServesCostsWhatTheMeterSays() =>
-        Compare(Stretches.Running(s_code, 2000).Mean(step => step.Served.Instructions), s_costs.IdleInstructions);
 
     private static void Compare(double metered, int written)
     {

@@ -91,7 +91,7 @@ internal sealed class CostReport(DeviceCode code)
     private static string Deeds(StepCosts[] stretches)
     {
         var table = new TextTable(
-            $"Besides, per step; weighed: instructions, {Counts.CallWeight} for a call, {Counts.ObjectWeight} for an object",
+            "Besides, per step; weighed: all in the time of plain instructions",
             "",
             "calls",
             "looked up",
@@ -135,8 +135,8 @@ internal sealed class CostReport(DeviceCode code)
     {
         var cost = new ReadingCost(code);
         var table = new TextTable(
-            $"A reading: must {CostLimits.Reading}, aim {CostLimits.ReadingAim}, "
-            + $"{new AdapterCost(code).Reading.Instructions} of it in the board's adapter",
+            $"A reading; weighed, with board and libraries {new PaceReport(code).PlainReading:0}, "
+            + $"must {CostLimits.Reading}",
             "",
             "core");
         table.Add("a tool's, mean", cost.Mean);

@@ -23,4 +23,7 @@ public enum Deeds
 
     /// <summary>Loads a string literal, for which the device makes a small object each time.</summary>
     Literal = 32,
+
+    /// <summary>Takes a lock and gives it back.</summary>
+    Lock = 64,
 }

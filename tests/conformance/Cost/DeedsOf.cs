@@ -27,9 +27,8 @@ internal static class DeedsOf
     private static Deeds Call(MethodReference reference, bool looksUp)
     {
         var method = reference.Resolve();
-        if (DeviceAssemblies.Declarations.Contains(method.Module.Name))
+        if (DeviceAssemblies.Declarations.Contains(method.Module.Name) && LibraryCost.Of(method).IsNative)
         {
-            // What the device's library executes itself cannot be seen here; in the end it is native code.
             return Deeds.NativeCall;
         }
 

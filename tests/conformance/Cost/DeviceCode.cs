@@ -31,7 +31,7 @@ internal sealed class DeviceCode : AssemblyLoadContext
         {
             var image = resolver.Read(file);
             images.Add(image);
-            LibraryStandIn.Fill(image);
+            LibraryStandIn.Fill(image, isMetered);
         }
 
         Methods = instrumenter.Methods;

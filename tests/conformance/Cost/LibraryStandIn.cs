@@ -5,27 +5,40 @@ namespace NanoDustSwitch.ConformanceTests.Cost;
 
 /// <summary>
 /// Gives the declarations of the device's libraries bodies that do next to nothing, so that code which calls them can run: a
-/// method returns nought, or a new object, and the clock moves by a microsecond at each look.
+/// method returns nought, or a new object, and the clock moves by a microsecond at each look. Each tells the meter what the real
+/// one executes.
 /// </summary>
 internal static class LibraryStandIn
 {
     private const string Clock = "GetCurrent";
 
-    public static void Fill(AssemblyDefinition declarations)
+    public static void Fill(AssemblyDefinition declarations, bool isMetered)
     {
+        var calls = new MeterCalls(declarations.MainModule);
         foreach (var type in declarations.MainModule.GetTypes().ToList())
         {
             foreach (var method in type.Methods.Where(method => method.HasBody))
             {
                 method.Body = new MethodBody(method) { InitLocals = true };
-                Write(method);
+                var code = method.Body.GetILProcessor();
+                if (isMetered)
+                {
+                    Tell(LibraryCost.Of(method), calls).ForEach(code.Append);
+                }
+
+                Write(method, code);
             }
         }
     }
 
-    private static void Write(MethodDefinition method)
+    private static List<Instruction> Tell(LibraryCost cost, MeterCalls calls) => cost.IsNative ? [] :
+    [
+        .. calls.Count(new Block(cost.Instructions - cost.NativeCalls, cost.Locks > 0 ? Deeds.Lock : Deeds.None)),
+        .. Enumerable.Repeat(new Block(1, Deeds.NativeCall), cost.NativeCalls).SelectMany(calls.Count),
+    ];
+
+    private static void Write(MethodDefinition method, ILProcessor code)
     {
-        var code = method.Body.GetILProcessor();
         if (method.Name == Clock)
         {
             Tick(method, code);

@@ -28,7 +28,8 @@ internal sealed class ReadingCost(DeviceCode code)
         return more / (Many - Few);
     }
 
-    private int OneMore(int[] readings) => Cost(readings, readings.Length) - Cost(readings, readings.Length - 1);
+    // Readings are taken two at a time.
+    private int OneMore(int[] readings) => (Cost(readings, readings.Length) - Cost(readings, readings.Length - 2) + 1) / 2;
 
     private int Cost(string type, string method, int at, int count)
     {

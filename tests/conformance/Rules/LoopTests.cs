@@ -21,6 +21,7 @@ public class LoopTests
         new("SerialConsole.Interject", "settings were saved, or a hold was not; once each"),
         new("SafeBoard.WriteSlot", "a write to flash, with the relay open; it stalls the readings whatever it makes"),
         new("Restarter.Restart", "the board restarts"),
+        new("DetectionCore.UseLongBuckets", "the board has turned out to be slow, once after a boot"),
         new("Esp32Board.OpenToolLine", "the converter has not opened, so the vacuum is held off"),
         new("OutputLine.Rest", "a line that is low already is told to rest: at the end of a run, or once after a boot"),
     ];

@@ -31,6 +31,11 @@ internal sealed class BenchBoard : IBoard
         get { return 806; }
     }
 
+    public int FreeHeap
+    {
+        get { return 54840; }
+    }
+
     public BoardParts FailedParts
     {
         get { return BoardParts.None; }

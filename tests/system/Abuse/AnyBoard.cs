@@ -38,6 +38,8 @@ internal sealed class AnyBoard : IBoard
 
     public BoardParts FailedParts => BoardParts.None;
 
+    public int FreeHeap => 0;
+
     public bool IsButtonDown { get; set; }
 
     /// <summary>Power comes, or the board is back.</summary>

@@ -84,6 +84,10 @@ internal static class FaultCase
                 }
 
                 break;
+            case Fault.SlowBoard:
+                // Only a board with a time of its own can be slow: SlowBoardTests.
+                bench.Switch.Core.Faults.See(fault, 480, bench.Switch.Now);
+                break;
             case Fault.ClockStands:
             case Fault.SettingsLost:
             case Fault.RestartLoop:

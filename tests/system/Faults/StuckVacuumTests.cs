@@ -59,12 +59,28 @@ public sealed partial class StuckVacuumTests
         foreach (string gesture in s_gestures)
         {
             Workbench bench = Welded();
-            bench.OnStep = () => Assert.IsTrue(bench.Switch.Core.Faults.IsVacuumStuck, gesture);
+            bench.OnStep = () => Assert.IsTrue(
+                bench.Switch.Core.Faults.IsVacuumStuck && bench.Switch.Core.Faults[Fault.VacuumStays].IsActive, gesture);
             Do(bench, gesture);
             bench.Press(0.2);
             bench.Press(2);
             bench.Run(1);
         }
+    }
+
+    [TestMethod]
+    [DataRow("defaults", true)]
+    [DataRow("defaults 230", true)]
+    [DataRow("undo", false)]
+    public void No_word_drops_the_sensors_setting_by_the_way(string word, bool isSaved)
+    {
+        Workbench bench = Welded(isSaved: isSaved);
+        bench.Type(word);
+        bench.Type("yes");
+        bench.Run(1);
+        StringAssert.Contains(bench.Said, "Not while the vacuum runs: its sensor's setting must stay.");
+        Assert.IsTrue(bench.Switch.Core.Faults.IsVacuumStuck);
+        Assert.AreEqual(1, bench.Switch.Settings[SettingId.VacuumTurns]);
     }
 
     [TestMethod]
@@ -221,11 +237,15 @@ public sealed partial class StuckVacuumTests
         StringAssert.StartsWith(Answer(bench, "hold"), "held off by hand until");
     }
 
-    private static Workbench Welded(double seconds = 4)
+    private static Workbench Welded(double seconds = 4, bool isSaved = true)
     {
         Workbench bench = new();
         bench.Type("vacuum-turns 1");
-        bench.Type("save");
+        if (isSaved)
+        {
+            bench.Type("save");
+        }
+
         bench.Do("/relay weld");
         bench.Type("vacuum on");
         bench.Run(1);

@@ -59,6 +59,9 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
     public int MicrovoltsACount => Hits(BoardCall.MicrovoltsACount) ? NonsenseNumber(806) : board.MicrovoltsACount;
 
     /// <inheritdoc/>
+    public int FreeHeap => board.FreeHeap;
+
+    /// <inheritdoc/>
     public BoardParts FailedParts => Hits(BoardCall.FailedParts) ? (BoardParts)NonsenseNumber(0) : board.FailedParts;
 
     /// <inheritdoc/>

@@ -63,7 +63,7 @@ public sealed class BurstTests
 
     [TestMethod]
     public void A_recording_of_another_version_says_so() => Assert.AreEqual(
-        "test is a recording of version 7; this program reads version 1 and 2.",
+        "test is a recording of version 7; this program reads versions 1 to 3.",
         Assert.ThrowsExactly<UserException>(
             () => BoardRecording.Parse(["record 7 nanoDustSwitch 9.0.0 4095 806", "set x 1"], "test")).Message);
 

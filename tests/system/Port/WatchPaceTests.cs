@@ -20,7 +20,7 @@ public sealed class WatchPaceTests
 
     [TestMethod]
     [DataRow("watch", 1.0, 100.0, 5000)]
-    [DataRow("watch", 2.0, 150.0, 5000)]
+    [DataRow("watch", 2.0, 150.0, 10_000)]
 
     // The model charges all of a byte when it is sent, and a recording sends a hundred at a time; by the cost meter it is 2.4 ms.
     [DataRow("record", 1.0, 100.0, 10_000)]

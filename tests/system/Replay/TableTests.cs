@@ -90,7 +90,7 @@ public sealed class TableTests
     [DataRow(
         "record 1 nanoDustSwitch 9.1.0 4095 806\nset start-at 600\nbuckets 100\n~~~\n0000\n",
         "line 4: '~~~' is no line of a recording")]
-    [DataRow("record 3 nanoDustSwitch 9.1.0 4095 806\n", "is a recording of version 3; this program reads version 1 and 2.")]
+    [DataRow("record 4 nanoDustSwitch 9.1.0 4095 806\n", "is a recording of version 4; this program reads versions 1 to 3.")]
     public void What_cannot_be_used_is_said_in_a_sentence(string text, string wanted)
     {
         string file = Path.GetTempFileName();

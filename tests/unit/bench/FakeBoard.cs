@@ -84,6 +84,11 @@ internal sealed class FakeBoard : IBoard
         get { return ToolLine.MicrovoltsACount; }
     }
 
+    public int FreeHeap
+    {
+        get { return 54840; }
+    }
+
     public BoardParts FailedParts
     {
         get { return BoardParts.None; }

@@ -13,7 +13,7 @@ public class FaultRowsTests
 {
     private const string Faults =
         "SensorAtRail MidpointOut SensorFrozen ConverterFails NoWindow ClockStands OverRange Noisy ShortCycling RanTooLong "
-        + "SettingsLost RestartLoop RelayLine VacuumIdle VacuumStays OwnCurrent HeartbeatLost";
+        + "SettingsLost RestartLoop RelayLine VacuumIdle VacuumStays OwnCurrent HeartbeatLost SlowBoard";
 
     private const string Kinds =
         "StateChanged FaultRaised FaultEnded LongRunAhead RelayLost CameUp Saved SaveFailed Cleared FellBack FilterDue Taught "

@@ -23,6 +23,12 @@ public sealed class DefaultsWord : Word
             return;
         }
 
+        if (_desk.IsAlarmNeeded)
+        {
+            console.Say("Not while the vacuum runs: its sensor's setting must stay.");
+            return;
+        }
+
         _for230Volts = rest.Length > 0;
         console.Ask(this, "All settings to their defaults?");
     }
@@ -30,7 +36,7 @@ public sealed class DefaultsWord : Word
     /// <inheritdoc/>
     public override void Answer(SerialConsole console, bool isYes)
     {
-        if (!isYes)
+        if (!isYes || _desk.IsAlarmNeeded)
         {
             console.Say("Nothing was changed.");
             return;

@@ -11,9 +11,11 @@ public sealed class TestWord : Word
     private readonly ReadingStatistics _readings;
     private readonly SafeBoard _safe;
     private readonly Sounder _sounder;
+    private readonly IBoard _board;
     private Tester _tester;
 
     /// <summary>Initializes a new instance of the <see cref="TestWord"/> class.</summary>
+    /// <param name="board">The board, which is measured.</param>
     /// <param name="core">The core.</param>
     /// <param name="controls">What a person can do with the switch.</param>
     /// <param name="boot">The record of this boot.</param>
@@ -21,6 +23,7 @@ public sealed class TestWord : Word
     /// <param name="safe">Reads the button.</param>
     /// <param name="sounder">The sounder.</param>
     public TestWord(
+        IBoard board,
         DetectionCore core,
         Controls controls,
         BootRecord boot,
@@ -29,6 +32,7 @@ public sealed class TestWord : Word
         Sounder sounder)
         : base("test", "test", "try lamp, sounder, button, sensor; the relay after a yes")
     {
+        _board = board;
         _core = core;
         _controls = controls;
         _boot = boot;
@@ -54,7 +58,8 @@ public sealed class TestWord : Word
 
         if (_tester == null)
         {
-            _tester = new Tester(console, this, _core, _controls, _boot, _readings, _safe, _sounder);
+            BoardMeter meter = new BoardMeter(_board, _safe, _boot);
+            _tester = new Tester(console, this, _core, _controls, _boot, _readings, _safe, _sounder, meter);
         }
 
         console.StartGuide(_tester);

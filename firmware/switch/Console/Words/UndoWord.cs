@@ -16,6 +16,12 @@ public sealed class UndoWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
+        if (_desk.IsAlarmNeeded)
+        {
+            console.Say("Not while the vacuum runs: its sensor's setting must stay.");
+            return;
+        }
+
         int changed = _desk.Undo();
         if (changed == 0)
         {

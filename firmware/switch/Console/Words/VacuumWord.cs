@@ -21,7 +21,8 @@ public sealed class VacuumWord : Word
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
-        switch (rest)
+        // Off is obeyed whatever stands behind it; nothing else is.
+        switch (rest.StartsWith("off ") ? "off" : rest)
         {
             case "on":
                 _controls.Handle(VacuumEvent.HandOn, console.Now);
