@@ -93,11 +93,11 @@ internal sealed class Witness(InjectedRig rig)
         _doubted = _flowsSince == long.MaxValue ? null : _doubted;
     }
 
-    // What is told off is not said to be off; and a line that was typed comes back.
+    // What is told off is not said to be off; and a line that was typed comes back, also one that begins like a word.
     private static bool SaysOff(string line)
     {
         string state = line.StartsWith("vacuum ", StringComparison.Ordinal) ? line["vacuum ".Length..].TrimStart() : line;
-        return line != "vacuum off" && s_off.Any(off => state.StartsWith(off, StringComparison.Ordinal));
+        return !line.StartsWith("vacuum off", StringComparison.Ordinal) && s_off.Any(off => state.StartsWith(off, StringComparison.Ordinal));
     }
 
     private void Listen(long now)
