@@ -93,11 +93,12 @@ internal sealed class Witness(InjectedRig rig)
         _doubted = _flowsSince == long.MaxValue ? null : _doubted;
     }
 
-    // What is told off is not said to be off; and a line that was typed comes back, also one that begins like a word.
+    // What is told off is not said to be off; and a typed line comes back, also one that only begins like a word.
     private static bool SaysOff(string line)
     {
         string state = line.StartsWith("vacuum ", StringComparison.Ordinal) ? line["vacuum ".Length..].TrimStart() : line;
-        return !line.StartsWith("vacuum off", StringComparison.Ordinal) && s_off.Any(off => state.StartsWith(off, StringComparison.Ordinal));
+        return !line.StartsWith("vacuum off", StringComparison.Ordinal)
+            && s_off.Any(off => state.StartsWith(off, StringComparison.Ordinal));
     }
 
     private void Listen(long now)
