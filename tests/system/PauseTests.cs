@@ -42,6 +42,7 @@ public sealed class PauseTests
     {
         Day day = Day(400, 400, [2.95, 3, 3.05, 3.1]);
         day.Seconds = 20;
+        day.Settings = [.. day.Settings, "start-delay 0"];
         for (int seed = 0; seed < 8; seed++)
         {
             DayRun run = new DayRun(day, seed, isTraced: false).Run();
