@@ -22,7 +22,7 @@ public class BurstTests : BoardTest
     {
         Esp32Board board = new();
         long end = board.Now + 2500;
-        int count = board.ReadBurst(_readings, 0, end);
+        int count = board.ReadBurst(_readings, 0, 0, end);
         Assert.AreEqual(26, count);
         Assert.IsInRange(end, end + 201, Chip.Clock);
         for (int i = 0; i < count; i++)
@@ -37,7 +37,7 @@ public class BurstTests : BoardTest
     public void ABurstGoesOnWhereTheLastOneEnded()
     {
         Esp32Board board = new();
-        int count = board.ReadBurst(_readings, 10, board.Now + 500);
+        int count = board.ReadBurst(_readings, 10, 0, board.Now + 500);
         Assert.AreEqual(16, count);
         Assert.AreEqual(NotRead, _readings[9]);
         Assert.AreNotEqual(NotRead, _readings[10]);
@@ -47,7 +47,7 @@ public class BurstTests : BoardTest
     public void AfterItsTimeThereIsNothingToRead()
     {
         Esp32Board board = new();
-        Assert.AreEqual(5, board.ReadBurst(_readings, 5, board.Now - 1));
+        Assert.AreEqual(5, board.ReadBurst(_readings, 5, 0, board.Now - 1));
         Assert.AreEqual(NotRead, _readings[5]);
     }
 
@@ -55,8 +55,8 @@ public class BurstTests : BoardTest
     public void AFullArrayEndsTheBurst()
     {
         Esp32Board board = new();
-        Assert.AreEqual(64, board.ReadBurst(_readings, 60, board.Now + 1000000));
-        Assert.AreEqual(64, board.ReadBurst(_readings, 64, board.Now + 1000000));
+        Assert.AreEqual(64, board.ReadBurst(_readings, 60, 0, board.Now + 1000000));
+        Assert.AreEqual(64, board.ReadBurst(_readings, 64, 0, board.Now + 1000000));
     }
 
     [TestMethod]
@@ -64,7 +64,7 @@ public class BurstTests : BoardTest
     {
         Esp32Board board = new();
         Chip.StopClock();
-        Assert.AreEqual(64, board.ReadBurst(_readings, 0, board.Now + 2500));
+        Assert.AreEqual(64, board.ReadBurst(_readings, 0, 0, board.Now + 2500));
     }
 
     [TestMethod]
@@ -72,7 +72,7 @@ public class BurstTests : BoardTest
     {
         Esp32Board board = new();
         Chip.Calls.Clear();
-        int count = board.ReadBurst(_readings, 0, board.Now + 2500);
+        int count = board.ReadBurst(_readings, 0, 0, board.Now + 2500);
 
         // One look at the clock for the time above, and one that ends the burst.
         Assert.HasCount((3 * count / 2) + 2, Chip.Calls);
@@ -83,8 +83,8 @@ public class BurstTests : BoardTest
     {
         Esp32Board board = new();
         Chip.Break("ReadValue", 1);
-        Assert.ThrowsExactly<InvalidOperationException>(() => board.ReadBurst(_readings, 0, board.Now + 2500));
-        Assert.IsGreaterThan(20, board.ReadBurst(_readings, 0, board.Now + 2500));
+        Assert.ThrowsExactly<InvalidOperationException>(() => board.ReadBurst(_readings, 0, 0, board.Now + 2500));
+        Assert.IsGreaterThan(20, board.ReadBurst(_readings, 0, 0, board.Now + 2500));
     }
 
     [TestMethod]
@@ -98,12 +98,12 @@ public class BurstTests : BoardTest
         for (int i = 1; i <= 3; i++)
         {
             Chip.Calls.Clear();
-            Assert.ThrowsExactly<InvalidOperationException>(() => board.ReadBurst(_readings, 0, board.Now + 2500));
+            Assert.ThrowsExactly<InvalidOperationException>(() => board.ReadBurst(_readings, 0, 0, board.Now + 2500));
             Assert.Contains(call, Chip.Calls);
         }
 
         Chip.Mend();
-        Assert.IsGreaterThan(20, board.ReadBurst(_readings, 0, board.Now + 2500));
+        Assert.IsGreaterThan(20, board.ReadBurst(_readings, 0, 0, board.Now + 2500));
     }
 
     [TestMethod]

@@ -16,10 +16,13 @@ internal sealed class BoardCosts
     /// <summary>
     /// Gets the work of a reading, the board and its libraries with it, the conversion apart, in mean instructions. Cost meter.
     /// </summary>
-    public int ReadingInstructions { get; init; } = 145;
+    public int ReadingInstructions { get; init; } = 130;
+
+    /// <summary>Gets the work of a look at the clock between two readings. Cost meter.</summary>
+    public int LookInstructions { get; init; } = 30;
 
     /// <summary>Gets the work of a burst of readings beside them. Cost meter.</summary>
-    public int BurstInstructions { get; init; } = 50;
+    public int BurstInstructions { get; init; } = 52;
 
     /// <summary>Gets the work of closing a bucket: filling it, the core, the heartbeat. Cost meter, mean.</summary>
     public int ClosingInstructions { get; init; } = 670;

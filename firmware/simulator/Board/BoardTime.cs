@@ -11,6 +11,9 @@ internal sealed class BoardTime(BoardCosts costs, ShopRandom random)
     public long Reading { get; } = (long)(
         costs.ConversionMicroseconds + (costs.ReadingInstructions * costs.InstructionMicroseconds));
 
+    /// <summary>Gets the time of a look at the clock.</summary>
+    public long Look { get; } = (long)(costs.LookInstructions * costs.InstructionMicroseconds);
+
     /// <summary>Gets the time of a burst beside its readings.</summary>
     public long Burst { get; } = (long)(costs.BurstInstructions * costs.InstructionMicroseconds);
 

@@ -97,16 +97,17 @@ internal sealed class PcBoard(Line line, ReadingClock clock, FlashImage flash, B
     }
 
     /// <inheritdoc/>
-    public int ReadBurst(int[] readings, int from, long until)
+    public int ReadBurst(int[] readings, int from, int sure, long until)
     {
         long end = until + _bootedAt;
         int count = from;
         if (time is not null)
         {
-            // Two by two, as the real board reads.
+            // Two by two, as the real board reads. The burst's own time holds the last look at the clock.
             ShopTime += time.Burst;
-            while (ShopTime < end && count < readings.Length - 1)
+            while (count < sure || (ShopTime < end && count < readings.Length - 1))
             {
+                ShopTime += count < sure ? 0 : time.Look;
                 for (int i = 0; i < 2; i++)
                 {
                     readings[count++] = line.Read(ShopTime);

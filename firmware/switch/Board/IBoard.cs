@@ -31,9 +31,11 @@ public interface IBoard
     /// <param name="readings">Where the counts go, 0 to <see cref="FullScale"/>; a negative number stands for a failed
     /// read.</param>
     /// <param name="from">Index of the first one to be filled.</param>
+    /// <param name="sure">Up to this many readings in the array, but for the last place, the clock need not be looked at: they fit
+    /// in before <paramref name="until"/>.</param>
     /// <param name="until">Time to stop at, in microseconds.</param>
     /// <returns>Number of readings in the array, including those that were there before <paramref name="from"/>.</returns>
-    int ReadBurst(int[] readings, int from, long until);
+    int ReadBurst(int[] readings, int from, int sure, long until);
 
     /// <summary>Reads the vacuum's own line once.</summary>
     /// <returns>The count, 0 to <see cref="FullScale"/>; a negative number for a failed read.</returns>

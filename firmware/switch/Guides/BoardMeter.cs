@@ -78,7 +78,7 @@ public sealed class BoardMeter
         try
         {
             long begin = _board.Now;
-            int count = _board.ReadBurst(_readings, 0, begin + BurstMicroseconds);
+            int count = _board.ReadBurst(_readings, 0, 0, begin + BurstMicroseconds);
             if (count > 0)
             {
                 long reading = ((_board.Now - begin) * 1000 / count) - ((long)InstructionsAReading * InstructionNanoseconds);

@@ -13,15 +13,18 @@ internal sealed class AdapterCost
         _code = code;
         Meter.Begin(code.Methods);
         code.Bench<Action>("BoardRun", "Boot")();
-        TwoReadings = TwoMore("Read");
+        TwoReadings = TwoMore("ReadSurely");
+        Look = TwoMore("Read").Weighed - TwoReadings.Weighed;
         TwoLooks = TwoMore("Look");
         TwoFeeds = TwoMore("Feed");
-        var one = Count(code.Bench<Func<int, int>>("BoardRun", "Read"), 2).Weighed;
-        Burst = one - TwoReadings.Weighed - (TwoLooks.Weighed / 2.0);
+        Burst = Count(code.Bench<Func<int, int>>("BoardRun", "ReadSurely"), 2).Weighed - TwoReadings.Weighed;
     }
 
-    /// <summary>Gets what two more readings cost: for each pair the board looks at its clock once.</summary>
+    /// <summary>Gets what two more readings cost that surely fit in.</summary>
     public Counts TwoReadings { get; }
+
+    /// <summary>Gets what it costs, weighed, to look at the clock between two readings.</summary>
+    public double Look { get; }
 
     /// <summary>Gets what a burst costs beside its readings, weighed: the call and the last look at the clock.</summary>
     public double Burst { get; }

@@ -17,6 +17,7 @@ public class BoardCostsTests
     {
         var pace = new PaceReport(s_code);
         Compare(pace.Reading, s_costs.ReadingInstructions);
+        Compare(pace.Look, s_costs.LookInstructions);
         Compare(pace.Burst, s_costs.BurstInstructions);
         Compare(pace.Closing, s_costs.ClosingInstructions);
         Compare(pace.Serving, s_costs.IdleInstructions);

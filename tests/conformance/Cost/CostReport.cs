@@ -16,6 +16,9 @@ internal sealed class CostReport(DeviceCode code)
             Stretches.Quiet(code, 2000),
             Stretches.Running(code, 2000),
             Stretches.Cuts(code, 2000),
+            Stretches.Standing(code, 2000),
+            Stretches.TwoTools(code, 2000),
+            Stretches.Surge(code, 2000),
             Stretches.Clipped(code, 2000),
             Stretches.SensorOff(code, 2000),
             Stretches.Streaming(code, 2000, "watch"),
@@ -37,7 +40,7 @@ internal sealed class CostReport(DeviceCode code)
     private string Parts(StepCosts[] stretches)
     {
         var table = new TextTable(
-            $"A step at 2,000 readings a second; its close, must {CostLimits.Close}, "
+            $"A step at 2,000 readings a second; its close, weighed must {CostLimits.Close} and aim {CostLimits.CloseAim}, "
             + "is all but the readings' share and what is served",
             "",
             "mean",
@@ -75,7 +78,7 @@ internal sealed class CostReport(DeviceCode code)
     private static string Core(StepCosts[] stretches)
     {
         var table = new TextTable(
-            $"The core's part of a bucket; the whole close aims at {CostLimits.CloseAim}", "", "mean", "99 %", "worst");
+            "The core's part of a bucket", "", "mean", "99 %", "worst");
         foreach (var costs in stretches)
         {
             table.Add(

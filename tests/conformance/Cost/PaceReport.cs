@@ -12,6 +12,10 @@ internal sealed class PaceReport(DeviceCode code)
 {
     // Fewer readings a second than this, and a board takes long buckets.
     private const int Usual = 2000;
+
+    // The clock is looked at for every second reading of those that are taken ahead, for 0.6 ms in the mean, and of the last four.
+    private const double MeanAhead = 600;
+    private const double UnsureReadings = 4;
     private const double UsualABucket = Usual * Bucket.Microseconds / 1e6;
     private const int Few = 500;
     private const double FewABucket = Few * Bucket.LongMicroseconds / 1e6;
@@ -33,6 +37,9 @@ internal sealed class PaceReport(DeviceCode code)
 
     /// <summary>Gets the same in mean instructions.</summary>
     public double Reading => PlainReading / Mean;
+
+    /// <summary>Gets what a look at the clock between two readings costs.</summary>
+    public double Look => _board.Look / Mean;
 
     /// <summary>Gets what a burst of readings costs beside them.</summary>
     public double Burst => _board.Burst / Mean;
@@ -106,8 +113,10 @@ internal sealed class PaceReport(DeviceCode code)
     {
         var bucket = isLong ? Bucket.LongMicroseconds : Bucket.Microseconds;
         var reading = conversion + (Reading * instruction);
-        var left = bucket - (Hole(isLong, bursts) * instruction) - (hasVacuumLine ? reading : 0);
-        return Math.Max(0, left / reading * 1e6 / bucket);
+        var looks = Look * instruction / 2;
+        var left = bucket - (Hole(isLong, bursts) * instruction) - (hasVacuumLine ? reading : 0) - (UnsureReadings * looks);
+        var ahead = bursts > 1 ? MeanAhead / bucket : 0;
+        return Math.Max(0, left / (reading + (ahead * looks)) * 1e6 / bucket);
     }
 
     private double Hole(bool isLong, int bursts) =>

@@ -5,7 +5,13 @@ internal static class Stretches
 {
     private const int Buckets = 2000;
     private const double Saw = 6;
+    private const double Second = 3;
+    private const double Lamp = 0.3;
+    private const double SurgeHeight = 25;
     private const double OverRange = 60;
+
+    // Buckets in 20 ms.
+    private const int Stretch = 8;
 
     public static StepCosts Quiet(DeviceCode code, int readingsASecond) =>
         Metered("no tool", new MeteredSwitch(code, readingsASecond), rig => rig.Run(Buckets));
@@ -18,6 +24,38 @@ internal static class Stretches
         "three cuts",
         new MeteredSwitch(code, readingsASecond),
         rig => [.. Cut(rig), .. Cut(rig), .. Cut(rig)]);
+
+    /// <summary>A lamp shines on the line, and no tool runs.</summary>
+    public static StepCosts Standing(DeviceCode code, int readingsASecond)
+    {
+        var rig = new MeteredSwitch(code, readingsASecond);
+        rig.Tool(Lamp);
+        rig.Run(5 * Buckets);
+        return Metered("standing load", rig, rig => rig.Run(Buckets));
+    }
+
+    /// <summary>A second tool starts beside the saw.</summary>
+    public static StepCosts TwoTools(DeviceCode code, int readingsASecond)
+    {
+        var rig = Started(code, readingsASecond);
+        rig.Tool(Saw + Second);
+        return Metered("two tools", rig, rig => rig.Run(Buckets));
+    }
+
+    /// <summary>A start whose current falls by a twentieth every 20 ms, as long as the switch waits for its end.</summary>
+    public static StepCosts Surge(DeviceCode code, int readingsASecond) =>
+        Metered("waiting for a surge", new MeteredSwitch(code, readingsASecond), rig =>
+        {
+            var steps = new List<StepCost>();
+            for (var amperes = SurgeHeight; amperes > Saw; amperes -= amperes / 20)
+            {
+                rig.Tool(amperes);
+                steps.AddRange(rig.Run(Stretch));
+            }
+
+            Assert.IsFalse(rig.IsVacuumOn, "The switch did not wait.");
+            return steps;
+        });
 
     /// <summary>A current so large that readings stand at the rails.</summary>
     public static StepCosts Clipped(DeviceCode code, int readingsASecond)

@@ -64,7 +64,7 @@ internal sealed class BenchBoard : IBoard
         return new string(letters);
     }
 
-    public int ReadBurst(int[] readings, int from, long until)
+    public int ReadBurst(int[] readings, int from, int sure, long until)
     {
         int count = from;
         while (_time < until && count < readings.Length)

@@ -20,7 +20,15 @@ public static class BoardRun
     /// <returns>How many came.</returns>
     public static int Read(int count)
     {
-        return s_board.ReadBurst(s_readings, 0, s_board.Now + (count / 2) + 1);
+        return s_board.ReadBurst(s_readings, 0, 0, s_board.Now + (count / 2) + 1);
+    }
+
+    /// <summary>Takes a burst of readings that surely fit in.</summary>
+    /// <param name="count">How many readings, an even number.</param>
+    /// <returns>How many came.</returns>
+    public static int ReadSurely(int count)
+    {
+        return s_board.ReadBurst(s_readings, 0, count, 0);
     }
 
     /// <summary>The loop by which the switch measures an instruction.</summary>

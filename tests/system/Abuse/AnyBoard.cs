@@ -99,7 +99,7 @@ internal sealed class AnyBoard : IBoard
         }
     }
 
-    public int ReadBurst(int[] readings, int from, long until)
+    public int ReadBurst(int[] readings, int from, int sure, long until)
     {
         _time += _stall;
         _stall = 0;

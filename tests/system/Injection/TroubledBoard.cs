@@ -89,20 +89,20 @@ internal sealed class TroubledBoard(PcBoard board, VirtualShop shop) : IBoard
     }
 
     /// <inheritdoc/>
-    public int ReadBurst(int[] readings, int from, long until)
+    public int ReadBurst(int[] readings, int from, int sure, long until)
     {
         if (IsNext(BoardCall.ReadBurst) || IsBroken(BoardCall.ReadBurst))
         {
             // A read that fails takes its time as any other.
-            board.ReadBurst(new int[readings.Length], from, Math.Min(until, board.Now + AReading));
+            board.ReadBurst(new int[readings.Length], from, 0, Math.Min(until, board.Now + AReading));
         }
 
         if (!Hits(BoardCall.ReadBurst))
         {
-            return board.ReadBurst(readings, from, until);
+            return board.ReadBurst(readings, from, sure, until);
         }
 
-        int count = board.ReadBurst(readings, from, until);
+        int count = board.ReadBurst(readings, from, sure, until);
         for (int i = from; i < readings.Length; i++)
         {
             readings[i] = (_kind / 4) switch

@@ -128,7 +128,7 @@ internal sealed class FakeBoard : IBoard
         return new string(letters);
     }
 
-    public int ReadBurst(int[] readings, int from, long until)
+    public int ReadBurst(int[] readings, int from, int sure, long until)
     {
         Time += Stall;
         Stall = 0;
