@@ -79,6 +79,15 @@ public class BurstTests : BoardTest
     }
 
     [TestMethod]
+    public void TheClockIsNotLookedAtForWhatSurelyFitsIn()
+    {
+        Esp32Board board = new();
+        Chip.Calls.Clear();
+        Assert.AreEqual(20, board.ReadBurst(_readings, 4, 20, 0));
+        Assert.HasCount(16 + 1, Chip.Calls);
+    }
+
+    [TestMethod]
     public void AConversionThatFailsIsThrown()
     {
         Esp32Board board = new();

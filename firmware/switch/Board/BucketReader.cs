@@ -37,7 +37,7 @@ public sealed class BucketReader
     private int _sure;
     private int _place;
     private long _nextEnd;
-    private int _length = Bucket.Microseconds;
+    private long _length = Bucket.Microseconds;
 
     /// <summary>The last bucket.</summary>
     public readonly Bucket Bucket = new Bucket();
@@ -84,69 +84,71 @@ public sealed class BucketReader
     public BucketRead Read()
     {
         int[] readings = _next;
-        int[] next = _readings;
-        _next = next;
+        _next = _readings;
         _readings = readings;
         IBoard board = _board;
         long end = _nextEnd;
+        int ahead = _ahead;
         int count;
         if (Tape != null)
         {
-            Tape.Resume(_ahead, board.Now);
+            Tape.Resume(ahead, board.Now);
         }
 
         try
         {
-            count = board.ReadBurst(readings, _ahead, _sure, end);
+            count = board.ReadBurst(readings, ahead, _sure, end);
         }
         catch (Exception)
         {
-            count = Failed(readings, _ahead);
+            count = Failed(readings, ahead);
         }
 
-        if (count < _ahead || count > Most)
+        if (count < ahead || count > Most)
         {
-            count = _ahead;
+            count = ahead;
         }
 
-        _ahead = 0;
         _sure = count - Unsure;
         long now = board.Now;
         if (now < end)
         {
+            _ahead = 0;
             return EndEarly(readings, count, now);
         }
 
         Now = now;
-        int length = _length;
-        if (now < end + length)
+        long next = end + _length;
+        if (now < next)
         {
-            _nextEnd = end + length;
-            if (!ClosesAtOnce)
+            _nextEnd = next;
+            if (ClosesAtOnce)
+            {
+                _ahead = 0;
+            }
+            else
             {
                 int place = (_place + Stride) % Places;
                 _place = place;
                 try
                 {
-                    _ahead = board.ReadBurst(next, 0, 0, end + (place * PlaceMicroseconds));
+                    ahead = board.ReadBurst(_next, 0, 0, end + (place * PlaceMicroseconds));
                 }
                 catch (Exception)
                 {
-                    _ahead = Failed(next, 0);
+                    ahead = Failed(_next, 0);
                 }
 
-                if (_ahead < 0 || _ahead > Most)
-                {
-                    _ahead = 0;
-                }
+                _ahead = (uint)ahead > Most ? 0 : ahead;
             }
         }
         else
         {
             // The board was busy with something else for more than a bucket. The next bucket's end tells the core of the gap.
+            _ahead = 0;
             _sure = 0;
             _nextEnd = GridAfter(now);
-            _statistics.NoteGap(_nextEnd - end - length);
+            _statistics.NoteGap(_nextEnd - next);
         }
 
         _statistics.Count += count;

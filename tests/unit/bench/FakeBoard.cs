@@ -37,6 +37,9 @@ internal sealed class FakeBoard : IBoard
     /// <summary>Writes of slots while the relay's line was high.</summary>
     public int WritesWithLineHigh;
 
+    /// <summary>The most readings that were called sure since this was 0.</summary>
+    public int MostSure;
+
     public bool NowThrows;
     public bool SerialThrows;
     public bool PanelThrows;
@@ -148,7 +151,8 @@ internal sealed class FakeBoard : IBoard
         }
 
         int count = from;
-        while (Time < until && count < readings.Length)
+        MostSure = sure > MostSure ? sure : MostSure;
+        while ((count < sure || Time < until) && count < readings.Length)
         {
             readings[count++] = Line.At(Time);
             if (!ClockStands)
