@@ -56,6 +56,7 @@ public class BurstTests : BoardTest
     {
         Esp32Board board = new();
         Assert.AreEqual(64, board.ReadBurst(_readings, 60, 0, board.Now + 1000000));
+        Assert.AreEqual(63, board.ReadBurst(_readings, 63, 0, board.Now + 1000000));
         Assert.AreEqual(64, board.ReadBurst(_readings, 64, 0, board.Now + 1000000));
     }
 

@@ -59,8 +59,8 @@ public class LineTests : BoardTest
 
     [TestMethod]
     [DataRow(Chip.ButtonUp, false)]
-    [DataRow(2100, false)]
-    [DataRow(2000, true)]
+    [DataRow(2047, false)]
+    [DataRow(2046, true)]
     [DataRow(0, true)]
     public void TheButtonPullsItsLineToGround(int counts, bool isDown)
     {
@@ -71,6 +71,36 @@ public class LineTests : BoardTest
 
         // A pin that is read in any other way is an object on the device.
         CollectionAssert.AreEqual(new[] { "ReadValue 5" }, Chip.Calls);
+    }
+
+    [TestMethod]
+    public void TheFreeHeapIsAskedForWithoutMovingAnything()
+    {
+        Esp32Board board = new();
+        Chip.Calls.Clear();
+        long before = Chip.Elapsed;
+        Assert.AreEqual(54_840, board.FreeHeap);
+        Assert.IsLessThan(1000, Chip.Elapsed - before);
+    }
+
+    [TestMethod]
+    [DataRow("FileStream.Read")]
+    [DataRow("FileStream.Write")]
+    public void FlashThatFailsIsThrownAndNotedEachTime(string call)
+    {
+        Esp32Board board = new();
+        byte[] bytes = new byte[8];
+        board.WriteSlot(0, bytes, 8);
+        Chip.Break(call);
+        for (int i = 0; i < 2; i++)
+        {
+            Assert.ThrowsExactly<InvalidOperationException>(() =>
+            {
+                board.WriteSlot(0, bytes, 8);
+                board.ReadSlot(0, bytes);
+            });
+            Assert.AreEqual(BoardParts.Flash, board.FailedParts);
+        }
     }
 
     [TestMethod]

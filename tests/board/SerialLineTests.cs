@@ -18,6 +18,7 @@ public class SerialLineTests : BoardTest
         long before = Chip.Elapsed;
         Assert.AreEqual(0, line.Read(_buffer));
         Assert.IsLessThan(100, Chip.Elapsed - before);
+        Assert.DoesNotContain("SerialPort.Read", Chip.Calls);
     }
 
     [TestMethod]
