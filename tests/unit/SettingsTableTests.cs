@@ -22,6 +22,7 @@ public class SettingsTableTests
     [DataRow(11, "turns", 1, 1)]
     [DataRow(12, "noise", 100, 100)]
     [DataRow(13, "vacuum-turns", 0, 0)]
+    [DataRow(14, "circuit", 16000, 16000)]
     public void NumbersNamesAndDefaultsStay(int number, string name, int standard, int standard230)
     {
         Assert.AreEqual(number, SettingsTable.Find(name));

@@ -44,4 +44,7 @@ public enum SettingId
 
     /// <summary>Turns of the vacuum's wire through a sensor of its own; 0 when there is none.</summary>
     VacuumTurns = 13,
+
+    /// <summary>Current that the tool's circuit carries for long, in mA.</summary>
+    Circuit = 14,
 }

@@ -79,6 +79,7 @@ public sealed class SettingValues
             Turns = this[SettingId.Turns],
             VacuumTurns = this[SettingId.VacuumTurns],
             NoiseMilliamperes = this[SettingId.Noise],
+            CircuitMilliamperes = this[SettingId.Circuit],
         };
     }
 }

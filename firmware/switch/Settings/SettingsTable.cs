@@ -7,7 +7,7 @@ namespace NanoDustSwitch.Firmware;
 public static class SettingsTable
 {
     /// <summary>Number of settings.</summary>
-    public const int Count = 14;
+    public const int Count = 15;
 
     private const int Second = 1000;
     private const int Minute = 60 * Second;
@@ -92,6 +92,9 @@ public static class SettingsTable
         {
             SpecialWord = "none",
         };
+        rows[(int)SettingId.Circuit] = new Setting(
+            "circuit", Current, 5000, 40000, 16000, 16000,
+            "what the tool's circuit carries; no tool runs above it, so a larger current is a start");
         return rows;
     }
 }

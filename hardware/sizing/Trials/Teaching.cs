@@ -1,6 +1,7 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
+using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Orders;
 
 namespace NanoDustSwitch.Sizing.Trials;
@@ -13,7 +14,7 @@ internal sealed class Teaching
     private const double Milli = 0.001;
 
     private static readonly SettingId[] s_printed =
-        [SettingId.SensorGain, SettingId.Turns, SettingId.Noise, SettingId.StopBelow, SettingId.StartAt];
+        [SettingId.SensorGain, SettingId.Turns, SettingId.Noise, SettingId.StopBelow, SettingId.StartAt, SettingId.Circuit];
 
     /// <summary>Teaches.</summary>
     /// <param name="order">The order.</param>
@@ -49,6 +50,7 @@ internal sealed class Teaching
         SmallestMilliamperes = Smallest(noise / ToolFinder.SlowShareOfNoise, startBefore, stopBefore);
         SettingsDraft draft = new(shop.Settings);
         draft[SettingId.Noise] = noise;
+        draft[SettingId.Circuit] = CircuitMilliamperes(order);
         SettingValues wanted = SettingsOnPc.Checked(draft, shop.Gate);
         Lines =
         [
@@ -95,6 +97,14 @@ internal sealed class Teaching
         SettingId.SensorGain => $" {value * Milli:0.###}mV/A",
         _ => $" {value * Milli:0.###}A",
     };
+
+    // What a single plug may draw from the tool's circuit for long.
+    private static int CircuitMilliamperes(Order order)
+    {
+        Setting row = SettingsTable.Row(SettingId.Circuit);
+        double limit = new CircuitLoad(order.ToolCircuit, "", order.ToolCurrent).Limit.Milliamperes;
+        return Math.Clamp((int)Math.Round(limit), row.Least, row.Greatest);
+    }
 
     private static int Smallest(int quiet, int startAt, int stopBelow)
     {

@@ -29,6 +29,7 @@ internal sealed record SettingRule(
         new("turns", 1, 10, 1, 1, ""),
         new("noise", 0, 5_000, 100, 100, " mA"),
         new("vacuum-turns", 1, 10, 0, 0, "", "none"),
+        new("circuit", 5_000, 40_000, 16_000, 16_000, " mA"),
     ];
 
     /// <summary>Writes a value as a person may.</summary>

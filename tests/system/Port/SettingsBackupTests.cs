@@ -70,7 +70,7 @@ public sealed class SettingsBackupTests
     [DataRow("run-on ", "run-on", "line 7: '' is no value for run-on; allowed is 0 s to 3 min.")]
     [DataRow("run-on ", "run-off 5", "line 7: there is no setting 'run-off'.")]
     [DataRow("run-on ", "turns 2", "line 14: turns stands there a second time.")]
-    [DataRow("run-on ", "# run-on 8", "has no line for run-on; all 14 settings must be there.")]
+    [DataRow("run-on ", "# run-on 8", "has no line for run-on; all 15 settings must be there.")]
     [DataRow(
         "nanoDust",
         "settings",

@@ -30,6 +30,7 @@ public class SettingPlacesTests
         [SettingId.Turns] = nameof(CoreSettings.Turns),
         [SettingId.VacuumTurns] = nameof(CoreSettings.VacuumTurns),
         [SettingId.Noise] = nameof(CoreSettings.NoiseMilliamperes),
+        [SettingId.Circuit] = nameof(CoreSettings.CircuitMilliamperes),
     };
 
     [TestMethod]
