@@ -49,16 +49,16 @@ public class SettingPlacesTests
     }
 
     [TestMethod]
-    public void EverySettingIsInReadmesTable()
+    public void EverySettingIsInThePagesTable()
     {
-        string[] rows = File.ReadAllLines(Repository.PathOf("README.md"))
+        string[] rows = File.ReadAllLines(Repository.PathOf("firmware/console.md"))
             .SkipWhile(line => !line.StartsWith("| setting |", StringComparison.Ordinal)).TakeWhile(line => line.Length > 0)
             .Select(line => line.Split('|').Length > 1 ? line.Split('|')[1] : "").ToArray();
         foreach (SettingId id in s_all)
         {
             string name = SettingsTable.Row(id).Name;
             Assert.IsTrue(
-                rows.Any(row => row.Contains($"`{name}`")), $"The table of settings in README.md does not name `{name}`.");
+                rows.Any(row => row.Contains($"`{name}`")), $"The table of settings in firmware/console.md does not name `{name}`.");
         }
     }
 

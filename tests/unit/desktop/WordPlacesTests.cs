@@ -43,13 +43,13 @@ public class WordPlacesTests
     }
 
     [TestMethod]
-    public void EveryWordIsInReadmesSectionOnTheConsole()
+    public void EveryWordIsOnTheConsolesPage()
     {
-        string page = File.ReadAllText(Repository.PathOf("README.md"));
+        string page = File.ReadAllText(Repository.PathOf("firmware/console.md"));
         int begin = page.IndexOf("## The console", StringComparison.Ordinal);
         string section = page.Substring(begin, page.IndexOf("\n## ", begin, StringComparison.Ordinal) - begin);
         Findings.AssertNone(s_all.Where(word => !section.Contains($"`{word.Name}`") && !section.Contains($"`{word.Name} "))
-            .Select(word => $"README.md, \"The console\", does not name `{word.Name}` of {ClassOf(word)}"));
+            .Select(word => $"firmware/console.md, \"The console\", does not name `{word.Name}` of {ClassOf(word)}"));
     }
 
     [TestMethod]
