@@ -45,6 +45,7 @@ internal static class AllWords
             new VacuumWord(controls, why),
             new HoldWord(controls, why),
             new RestartWord(controls, desk),
+            new LampWord(),
             new AboutWord(),
         };
         return new WordList(words, set);

@@ -48,8 +48,13 @@ public class ConsoleTests
     [DataRow("vacuum off", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("vacuum off now", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("vacuum on now", "Type 'vacuum on', 'vacuum off' or 'vacuum auto'.")]
-    [DataRow("hold", "told off by hand until 'vacuum auto' or a long press")]
+    [DataRow(
+        "hold", "told off by hand until 'vacuum auto' or a long press\r\nNot isolated: unplug before you reach in.")]
     [DataRow("filter", "0.0 h since the filter was looked at; 'filter done' after the next look.")]
+    [DataRow("filter off", "Type 'filter' to see its hours, or 'filter done' when you have looked at it.")]
+    [DataRow("status now", "'status' stands alone; nothing was done. Type it without 'now'.")]
+    [DataRow("run-on 6 sec", "run-on 6 s (not saved yet)")]
+    [DataRow("start-at 0.5 amp", "start-at 0.50 A (not saved yet)")]
     [DataRow("filter done", "The filter's hours count from nought again.")]
     [DataRow("defaults 110", "Type 'defaults', or 'defaults 230' for 230 V mains.")]
     public void ALineIsAnswered(string line, string answer)
@@ -59,6 +64,33 @@ public class ConsoleTests
         // By then the relay may close.
         bench.Run(400);
         Assert.AreEqual(answer, bench.Answer(line));
+    }
+
+    [TestMethod]
+    [DataRow("teach", "Not begun: nothing was changed.")]
+    [DataRow("defaults", "Nothing was changed.")]
+    public void ABreakLeavesAQuestion(string word, string said)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        bench.Answer(word);
+        bench.Board.Type("ye\u0003");
+        bench.Run(100);
+        Assert.IsTrue(Texts.Has(bench.Board.TakeSent(), said + "\r\n> "));
+    }
+
+    [TestMethod]
+    public void AGuideAsksAgainWhenTheAnswerIsNoAnswer()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        bench.Answer("teach");
+        bench.Board.Type("yse\r");
+        bench.Run(100);
+        Assert.IsTrue(Texts.Has(bench.Board.TakeSent(), "Please answer yes or no: "));
+        bench.Board.Type("yes\r");
+        bench.Run(100);
+        Assert.IsTrue(Texts.Has(bench.Board.TakeSent(), "1. Measuring the quiet line"));
     }
 
     [TestMethod]
@@ -367,7 +399,7 @@ public class ConsoleTests
 
         Assert.IsFalse(bench.Switch.Console.IsAtPrompt);
         string said = bench.Answer("hold");
-        Assert.IsTrue(said.EndsWith("told off by hand until 'vacuum auto' or a long press"), said);
+        Assert.IsTrue(said.EndsWith(" or a long press\r\nNot isolated: unplug before you reach in."), said);
         Assert.AreEqual("held", Words.Of(bench.State));
     }
 

@@ -14,10 +14,19 @@ public class LineReaderTests
     [DataRow("statis\b\bus\r", "status")]
     [DataRow("statuss\u007f\r", "status")]
     [DataRow("\b\b\bwhy\r", "why")]
-    [DataRow("wh\u001b[A\u001b[1;5Dy\r", "why")]
+    [DataRow("wh\u001b[A\u001b[5~y\r", "why")]
     [DataRow("wh\u001b[3~y\r", "why")]
+    [DataRow("wy\u001b[Dh\r", "why")]
+    [DataRow("hy\u001b[Hw\r", "why")]
+    [DataRow("hy\u0001w\r", "why")]
+    [DataRow("hy\u001b[1~w\u001b[4~!\b\r", "why")]
+    [DataRow("h\u001bOHw\u001bOFy\r", "why")]
+    [DataRow("whhy\u001b[D\u001b[D\u001b[3~\r", "why")]
+    [DataRow("whxy\u001b[D\b\u0005\r", "why")]
+    [DataRow("\u001b[D\u001b[Cwhy\u001b[C\u001b[3~\r", "why")]
+    [DataRow("nonsense\u0015why\r", "why")]
     [DataRow("wh\u00e9\u00ffy\r", "why")]
-    [DataRow("wh\u0001y\r", "why")]
+    [DataRow("wh\u0002y\r", "why")]
     [DataRow("why\n", "why")]
     [DataRow("\r", "")]
     [DataRow("   \r", "")]
@@ -26,6 +35,65 @@ public class LineReaderTests
         LineReader reader = new LineReader(new TextOutput());
         Assert.AreEqual(1, Type(reader, typed));
         Assert.AreEqual(line, reader.Take());
+    }
+
+    [TestMethod]
+    public void TheLastFourLinesCanBeCalledUpAgain()
+    {
+        LineReader reader = new LineReader(new TextOutput());
+        for (int i = 1; i <= 5; i++)
+        {
+            Type(reader, "run-on " + i.ToString() + "\r");
+            reader.Take();
+        }
+
+        Type(reader, "\r");
+        Assert.AreEqual("", reader.Take());
+        Type(reader, "st\u001b[A\r");
+        Assert.AreEqual("run-on 5", reader.Take());
+        Type(reader, "\u001b[A\u001b[A\u001b[A\u001b[A\u001b[A\u001b[B\b9\r");
+        Assert.AreEqual("run-on 9", reader.Take());
+        Type(reader, "\u001b[A\u001b[B\u001b[Bwhy\r");
+        Assert.AreEqual("why", reader.Take());
+    }
+
+    [TestMethod]
+    public void ABreakEndsTheLineAndTakesNothingOfIt()
+    {
+        LineReader reader = new LineReader(new TextOutput());
+        Assert.AreEqual(1, Type(reader, "defaults\u0003"));
+        Assert.IsTrue(reader.IsBroken);
+        Assert.AreEqual("", reader.Take());
+        Type(reader, "why\r");
+        Assert.IsFalse(reader.IsBroken);
+    }
+
+    // What the terminal shows, worked out as a terminal does: a backspace moves to the left and takes nothing away.
+    [TestMethod]
+    [DataRow("wy\u001b[Dh")]
+    [DataRow("whhy\u001b[D\u001b[D\u001b[3~")]
+    [DataRow("abc\u001b[Hwhy\u001b[3~\u001b[3~\u001b[3~")]
+    [DataRow("something\u001b[D\u001b[D\u0015why")]
+    public void TheTerminalShowsTheLineAsItIs(string typed)
+    {
+        TextOutput echo = new TextOutput();
+        Type(new LineReader(echo), typed);
+        char[] shown = new char[80];
+        int at = 0;
+        string sent = Texts.Take(echo);
+        for (int i = 0; i < sent.Length; i++)
+        {
+            if (sent[i] == '\b')
+            {
+                at--;
+            }
+            else
+            {
+                shown[at++] = sent[i];
+            }
+        }
+
+        Assert.AreEqual("why", new string(shown, 0, 9).Trim('\0', ' '));
     }
 
     // Not in the rows above: on the device a text ends at a NUL.
@@ -53,7 +121,7 @@ public class LineReaderTests
 
     // Nothing is rubbed out before the line's beginning.
     [TestMethod]
-    [DataRow("Ab\u0001\u001b[A\b\r", "Ab\b \b\r\n")]
+    [DataRow("Ab\u0002\u001b[A\b\r", "Ab\b \b\r\n")]
     [DataRow("a\b\b\b", "a\b \b")]
     public void TypedCharactersAreEchoedAndOthersAreNot(string typed, string echoed)
     {

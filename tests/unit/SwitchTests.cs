@@ -270,6 +270,7 @@ public class SwitchTests
         Assert.IsTrue(bench.Switch.Core.IsRelayClosed);
         bench.Run(3000);
         Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
+        Assert.AreEqual("vacuum            ran", bench.Answer("yes"));
         Assert.IsFalse(bench.Switch.Console.IsGuiding);
         Assert.AreEqual(0, bench.Logged(LogKind.StateChanged));
     }

@@ -23,8 +23,11 @@ internal sealed class BoardConsole : IDisposable
     private static readonly TimeSpan s_silence = TimeSpan.FromSeconds(3);
     private static readonly TimeSpan s_longestAnswer = TimeSpan.FromSeconds(15);
 
-    // A key ends a stream; backspaces take back what somebody has left in the line; the return says no to a question.
-    private static readonly byte[] s_toPrompt = [.. Enumerable.Repeat((byte)'\b', LineReader.Most + 1), (byte)'\r'];
+    // Ctrl-C twice: the first ends a stream, if there is one, the other a question, a guide or a line that somebody has begun.
+    // Versions before 0.3 do not know it: backspaces take back their line, the return says no to their question.
+    private const byte Break = 3;
+    private static readonly byte[] s_toPrompt =
+        [Break, Break, .. Enumerable.Repeat((byte)'\b', LineReader.Most + 1), (byte)'\r'];
 
     private readonly BoardPort _port;
     private readonly StringBuilder _pending = new();

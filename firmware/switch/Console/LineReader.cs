@@ -1,37 +1,53 @@
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Collects typed bytes into a line and echoes them. It handles backspace, and leaves out control characters and the escape
-/// sequences of arrow and function keys.
+/// Collects typed bytes into a line: characters, and the keys by which people edit a line. Other control characters and escape
+/// sequences are left out.
 /// </summary>
 public sealed class LineReader
 {
     /// <summary>Most characters that a line may have.</summary>
-    public const int Most = 72;
+    public const int Most = LineEditor.Most;
 
+    private const byte Home = 1;
+    private const byte Break = 3;
+    private const byte End = 5;
     private const byte Backspace = 8;
     private const byte LineFeed = 10;
     private const byte Return = 13;
+    private const byte ClearLine = 21;
     private const byte Escape = 27;
     private const byte Delete = 127;
 
-    private readonly byte[] _line = new byte[Most];
     private readonly TextOutput _echo;
+    private readonly LineEditor _line;
     private bool _endedByReturn;
     private bool _isInEscape;
     private int _escapeLength;
+    private int _escapeNumber;
+    private bool _isKeyLost;
 
-    /// <summary>Number of characters in the line so far.</summary>
-    public int Length;
-
-    /// <summary>Whether more was typed than fits into the line.</summary>
-    public bool IsTooLong;
+    /// <summary>Whether Ctrl-C ended the line, which is empty then.</summary>
+    public bool IsBroken;
 
     /// <summary>Initializes a new instance of the <see cref="LineReader"/> class.</summary>
     /// <param name="echo">Where typed characters are shown.</param>
     public LineReader(TextOutput echo)
     {
         _echo = echo;
+        _line = new LineEditor(echo);
+    }
+
+    /// <summary>Gets the number of characters in the line so far.</summary>
+    public int Length
+    {
+        get { return _line.Length; }
+    }
+
+    /// <summary>Gets a value indicating whether more was typed than fits into the line.</summary>
+    public bool IsTooLong
+    {
+        get { return _line.IsTooLong; }
     }
 
     /// <summary>
@@ -44,8 +60,8 @@ public sealed class LineReader
     {
         bool isRest = value == LineFeed && _endedByReturn;
         _endedByReturn = value == Return;
-        _isInEscape = value == Escape;
-        _escapeLength = 0;
+        BeginEscape(value == Escape);
+        _isKeyLost = true;
         return !isRest;
     }
 
@@ -56,51 +72,57 @@ public sealed class LineReader
     {
         bool afterReturn = _endedByReturn;
         _endedByReturn = false;
-        if (_isInEscape)
+        if (_isInEscape && value >= ' ')
         {
-            // An arrow key sends escape, a bracket and more, and the last character is a letter or a tilde.
-            // A function key sends escape, 'O' and a letter.
-            bool isPrefix = _escapeLength++ == 0 && (value == 'O' || value == '[');
-            bool isLetter = (value >= 'A' && value <= 'Z') || (value >= 'a' && value <= 'z');
-            _isInEscape = isPrefix || !(isLetter || value == '~' || value < ' ');
-            if (value >= ' ')
-            {
-                return false;
-            }
+            FollowEscape(value);
+            return false;
         }
 
-        if (value == Return || value == LineFeed)
+        _isInEscape = false;
+        switch (value)
         {
-            if (value == LineFeed && afterReturn)
-            {
-                return false;
-            }
+            case LineFeed:
+            case Return:
+                if (value == LineFeed && afterReturn)
+                {
+                    return false;
+                }
 
-            _endedByReturn = value == Return;
-            _echo.End();
-            return true;
-        }
+                _endedByReturn = value == Return;
+                IsBroken = false;
+                _echo.End();
+                return true;
+            case Break:
+                _line.Clear();
+                IsBroken = true;
+                _echo.End();
+                return true;
+            case Escape:
+                BeginEscape(true);
+                break;
+            case Backspace:
+            case Delete:
+                _line.Rub();
+                break;
+            case Home:
+                _line.MoveBy(-Most);
+                break;
+            case End:
+                _line.MoveBy(Most);
+                break;
+            case ClearLine:
+                _line.Clear();
+                break;
+            case (byte)'\t':
+                _line.Insert((byte)' ');
+                break;
+            default:
+                if (value >= ' ' && value < Delete)
+                {
+                    _line.Insert(value);
+                }
 
-        if (value == Backspace || value == Delete)
-        {
-            if (Length > 0)
-            {
-                Length--;
-                _echo.Text("\b \b");
-            }
-        }
-        else if (value == Escape)
-        {
-            _isInEscape = true;
-            _escapeLength = 0;
-        }
-        else if (value == '\t')
-        {
-            Add((byte)' ');
-        }
-        else if (value >= ' ' && value < Delete)
-        {
-            Add(value);
+                break;
         }
 
         return false;
@@ -139,29 +161,79 @@ public sealed class LineReader
             count--;
         }
 
-        Length = 0;
-        IsTooLong = false;
+        _line.Begin();
         return new string(letters, 0, count);
     }
 
     /// <summary>Shows again what was typed of the line, after something else was written.</summary>
     public void Show()
     {
-        for (int i = 0; i < Length; i++)
-        {
-            _echo.Byte(_line[i]);
-        }
+        _line.Show();
     }
 
-    private void Add(byte value)
+    private void BeginEscape(bool begins)
     {
-        if (Length == Most)
+        _isInEscape = begins;
+        _isKeyLost = false;
+        _escapeLength = 0;
+        _escapeNumber = 0;
+    }
+
+    // A key sends escape, then a bracket or an 'O', perhaps numbers, and at last a letter or a tilde.
+    private void FollowEscape(byte value)
+    {
+        if (_escapeLength++ == 0 && (value == 'O' || value == '['))
         {
-            IsTooLong = true;
             return;
         }
 
-        _line[Length++] = value;
-        _echo.Byte(value);
+        bool isLetter = (value >= 'A' && value <= 'Z') || (value >= 'a' && value <= 'z');
+        if (!isLetter && value != '~')
+        {
+            _escapeNumber = value >= '0' && value <= '9' && _escapeNumber < 100 ? (_escapeNumber * 10) + value - '0' : 0;
+            return;
+        }
+
+        _isInEscape = false;
+        switch (_isKeyLost ? (byte)0 : value)
+        {
+            case (byte)'A':
+                _line.Recall(1);
+                break;
+            case (byte)'B':
+                _line.Recall(-1);
+                break;
+            case (byte)'C':
+                _line.MoveBy(1);
+                break;
+            case (byte)'D':
+                _line.MoveBy(-1);
+                break;
+            case (byte)'H':
+                _line.MoveBy(-Most);
+                break;
+            case (byte)'F':
+                _line.MoveBy(Most);
+                break;
+            case (byte)'~':
+                FollowNumber();
+                break;
+        }
+    }
+
+    private void FollowNumber()
+    {
+        if (_escapeNumber == 1 || _escapeNumber == 7)
+        {
+            _line.MoveBy(-Most);
+        }
+        else if (_escapeNumber == 4 || _escapeNumber == 8)
+        {
+            _line.MoveBy(Most);
+        }
+        else if (_escapeNumber == 3)
+        {
+            _line.Delete();
+        }
     }
 }

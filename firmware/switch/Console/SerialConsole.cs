@@ -411,6 +411,7 @@ public sealed class SerialConsole
     private void TakeLine()
     {
         bool isTooLong = _line.IsTooLong;
+        bool isBroken = _line.IsBroken;
         string line = _line.Take();
         if (_core.Faults.IsVacuumStuck)
         {
@@ -418,11 +419,18 @@ public sealed class SerialConsole
         }
 
         bool isBusy = _asking != null || _guide != null;
-        if (_asking != null)
+        bool isYes = !isTooLong && (line == "yes" || line == "y");
+        if (_guide != null && _asking != null && !isYes && line != "no" && line != "n" && !isBroken
+            && !IsForOff(line))
+        {
+            // A slip of the finger must not cost a minute's work.
+            Output.Text("Please answer yes or no: ");
+        }
+        else if (_asking != null)
         {
             Word word = _asking;
             _asking = null;
-            word.Answer(this, !isTooLong && (line == "yes" || line == "y"));
+            word.Answer(this, isYes);
         }
         else if (_guide != null)
         {

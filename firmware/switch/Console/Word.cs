@@ -23,6 +23,20 @@ public abstract class Word
         Help = help;
     }
 
+    /// <summary>Gets a value indicating whether something may stand behind the word: its usage shows it.</summary>
+    public virtual bool TakesMore
+    {
+        get { return Usage != Name; }
+    }
+
+    /// <summary>
+    /// Gets what 'help' with the word's name says beside its line, with "\r\n" between its rows; null for nothing.
+    /// </summary>
+    public virtual string More
+    {
+        get { return null; }
+    }
+
     /// <summary>Does what the word asks for.</summary>
     /// <param name="console">The console it was typed at.</param>
     /// <param name="rest">What was typed behind it: small letters, single blanks, trimmed.</param>

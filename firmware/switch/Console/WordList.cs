@@ -33,10 +33,11 @@ public sealed class WordList
     }
 
     /// <summary>Finds a word by its whole name.</summary>
-    /// <param name="name">The name.</param>
+    /// <param name="name">The name; a question mark asks for help, and a version stands in 'about'.</param>
     /// <returns>The word, or null.</returns>
     public Word Find(string name)
     {
+        name = name == "?" ? "help" : name == "version" ? "about" : name;
         for (int i = 0; i < _words.Length; i++)
         {
             if (_words[i].Name == name)
@@ -57,9 +58,14 @@ public sealed class WordList
         string first = blank < 0 ? line : line.Substring(0, blank);
         string rest = blank < 0 ? "" : line.Substring(blank + 1);
         Word word = Find(first);
-        if (word != null)
+        if (word != null && (rest.Length == 0 || word.TakesMore))
         {
             word.Run(console, rest);
+        }
+        else if (word != null)
+        {
+            console.Output.Text("'").Text(word.Name).Text("' stands alone; nothing was done. Type it without '").Text(rest)
+                .Text("'.").End();
         }
         else if (SettingsTable.Find(first) >= 0)
         {

@@ -236,7 +236,7 @@ public sealed class Teacher : Guide
         _slowTool = Slow.HasLeast ? Slow.Least : 0;
         Console.Output.Text("   The tool shows at least ").Amperes(Milliamperes(_isSlow ? _slowTool : _tool)).Text(".").End();
         _stage = TeachStage.AskVacuum;
-        Ask(_word, "Run the vacuum alone for 5 s, to see what it puts on the tool's line?");
+        Ask(_word, "Run the vacuum alone for 5 s, to see if the tool's sensor sees it?");
     }
 
     private void MeasureVacuum(long now)

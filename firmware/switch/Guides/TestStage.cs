@@ -17,4 +17,7 @@ public enum TestStage
 
     /// <summary>Keeps the relay closed for 2 s.</summary>
     Relay = 4,
+
+    /// <summary>Asks whether the vacuum ran then.</summary>
+    AskVacuum = 5,
 }

@@ -75,7 +75,12 @@ public sealed class Tester : Guide
     /// <inheritdoc/>
     public override void Answer(bool isYes)
     {
-        if (isYes)
+        if (_stage == TestStage.AskVacuum)
+        {
+            Row("vacuum").Text(isYes ? "ran" : "did not run: look at its switch, its plug, the relay and its driver").End();
+            End();
+        }
+        else if (isYes)
         {
             _controls.Handle(VacuumEvent.HandOn, Console.Now);
             Enter(TestStage.Relay);
@@ -124,8 +129,16 @@ public sealed class Tester : Guide
                 {
                     bool wasClosed = Core.IsRelayClosed;
                     _controls.Handle(VacuumEvent.HandOff, Console.Now);
-                    Row("relay").Text(wasClosed ? "was fed for 2 s: did the vacuum run?" : "was held off, see 'why'").End();
-                    End();
+                    Row("relay").Text(wasClosed ? "was fed for 2 s" : "was held off, see 'why'").End();
+                    if (wasClosed)
+                    {
+                        _stage = TestStage.AskVacuum;
+                        Ask(_word, "Did the vacuum run?");
+                    }
+                    else
+                    {
+                        End();
+                    }
                 }
 
                 break;

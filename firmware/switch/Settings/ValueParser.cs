@@ -1,6 +1,6 @@
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>Reads a typed value: <c>0.6</c>, <c>0.6A</c>, <c>600 mA</c>, <c>1,5 s</c>, <c>off</c>.</summary>
+/// <summary>Reads a typed value: <c>0.6</c>, <c>0.6A</c>, <c>600 mA</c>, <c>1,5 sec</c>, <c>off</c>.</summary>
 public static class ValueParser
 {
     private const int Parts = 1000000;
@@ -98,7 +98,7 @@ public static class ValueParser
         switch (row.Unit)
         {
             case SettingUnit.Milliamperes:
-                return unit == "" || unit == "a" ? 1000 : unit == "ma" ? 1 : 0;
+                return unit == "" || unit == "a" || unit == "amp" || unit == "amps" ? 1000 : unit == "ma" ? 1 : 0;
             case SettingUnit.MicrovoltsAnAmpere:
                 return unit == "" || unit == "mv/a" ? 1000 : 0;
             case SettingUnit.Milliseconds:
@@ -109,10 +109,14 @@ public static class ValueParser
                     case "ms":
                         return 1;
                     case "s":
+                    case "sec":
+                    case "seconds":
                         return 1000;
                     case "min":
+                    case "minutes":
                         return 60000;
                     case "h":
+                    case "hours":
                         return 3600000;
                     default:
                         return 0;

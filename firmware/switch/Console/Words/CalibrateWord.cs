@@ -55,6 +55,11 @@ public sealed class CalibrateWord : Word
         output.Text("The sensor shows ").Amperes(seen).Text(" at ");
         ValueText.Value(output, row, _desk.InUse[SettingId.SensorGain]).Text("; for ").Amperes(known).Text(" it has ");
         ValueText.Value(output, row, _gain).Text(".").End();
+        if (known > seen * 2 || known < seen / 2)
+        {
+            console.Say("That is more than twice as much or less than half: look at turns, sensor and meter first.");
+        }
+
         console.Ask(this, "Set it?");
     }
 

@@ -23,6 +23,12 @@ public sealed class FilterWord : Word
             return;
         }
 
+        if (rest.Length > 0)
+        {
+            console.Say("Type 'filter' to see its hours, or 'filter done' when you have looked at it.");
+            return;
+        }
+
         console.Output.Fixed(_hours.FilterSeconds / 360, 1)
             .Text(" h since the filter was looked at; 'filter done' after the next look.").End();
     }

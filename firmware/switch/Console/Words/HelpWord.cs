@@ -29,6 +29,10 @@ public sealed class HelpWord : Word
         if (word != null)
         {
             console.Output.Text(word.Usage).Text(": ").Text(word.Help).End();
+            if (word.More != null)
+            {
+                console.Say(word.More);
+            }
         }
         else if (setting >= 0)
         {

@@ -18,10 +18,17 @@ public sealed class HoldWord : Word
         _why = why;
     }
 
+    /// <summary>Gets true: whoever wants the vacuum off is obeyed, whatever stands behind it.</summary>
+    public override bool TakesMore
+    {
+        get { return true; }
+    }
+
     /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
         _controls.Handle(VacuumEvent.Hold, console.Now);
         _why.Answer(console.Output, console.Now);
+        console.Say("Not isolated: unplug before you reach in.");
     }
 }

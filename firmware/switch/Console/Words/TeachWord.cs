@@ -26,6 +26,16 @@ public sealed class TeachWord : Word
     }
 
     /// <inheritdoc/>
+    public override string More
+    {
+        get
+        {
+            return "One beep: 5 s of the quiet line. Two: start the tool, run it for 5 s. Three: stop it.\r\n"
+                + "It shows what it measured, and sets nothing without a yes. A typed line or the button ends it.";
+        }
+    }
+
+    /// <inheritdoc/>
     public override void Run(SerialConsole console, string rest)
     {
         if (_core.Faults.HoldsOff)
