@@ -14,16 +14,14 @@ internal static class LiveCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
-        Option<string?> settings = SettingsOption.Create();
         Command command = new(
             "live",
             "The board's console on this terminal, in real time, below a picture of shop and switch where there is room for one "
             + "(80 by 24); lines that begin with / work the shop. When the input is no terminal, in virtual time to the end of "
-            + "the input.")
-        {
-            settings,
-        };
-        command.SetAction(parsed => Run(SettingsOption.Shop(parsed.GetValue(settings))));
+            + "the input.");
+        LiveOptions options = new();
+        options.AddTo(command);
+        command.SetAction(parsed => Run(options.Shop(parsed)));
         return command;
     }
 

@@ -11,17 +11,15 @@ internal static class ServeCommand
     /// <returns>The command.</returns>
     public static Command Create()
     {
-        Option<string?> settings = SettingsOption.Create();
         Command command = new(
             "serve",
             "The board's console in real time on a pseudo-terminal, for any terminal program or your own; "
-            + "lines that begin with / work the shop from here. Linux and macOS.")
-        {
-            settings,
-        };
+            + "lines that begin with / work the shop from here. Linux and macOS.");
+        LiveOptions options = new();
+        options.AddTo(command);
         command.SetAction(parsed =>
         {
-            ServeSession.Run(SettingsOption.Shop(parsed.GetValue(settings)), !Console.IsInputRedirected);
+            ServeSession.Run(options.Shop(parsed), !Console.IsInputRedirected);
             return ExitCode.Good;
         });
         return command;

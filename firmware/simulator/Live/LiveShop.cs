@@ -5,21 +5,22 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Live;
 
-/// <summary>The demo day's shop with nobody's plan in it: the person at the keyboard does what is done.</summary>
+/// <summary>A day's shop with nobody's plan in it: the person at the keyboard does what is done.</summary>
 internal sealed class LiveShop
 {
     /// <summary>Initializes a new instance of the <see cref="LiveShop"/> class.</summary>
     /// <param name="flash">The board's flash.</param>
-    public LiveShop(FlashImage flash)
+    /// <param name="day">The day whose shop it is; the demo day without it. Its plan and its settings are left out.</param>
+    public LiveShop(FlashImage flash, Day? day = null)
     {
-        Day demo = DayFile.Demo();
+        day ??= DayFile.Demo();
+        day.Steps = [];
 
         // There from the beginning, and of use as soon as somebody sets vacuum-turns.
-        demo.Shop.HasVacuumSensor = true;
-        Day day = new() { Shop = demo.Shop, Tools = demo.Tools, NoiseAmperes = demo.NoiseAmperes, HumAmperes = demo.HumAmperes };
-        Shop = ShopBuilder.Build(day, demo.Shop.Seed);
-        Person nobody = new(day, demo.Shop.Seed, Shop, []);
-        Rig = new Rig(new PcBoard(new ShopLine(Shop, nobody), day.Pace.Clock(demo.Shop.Seed), flash));
+        day.Shop.HasVacuumSensor = true;
+        Shop = ShopBuilder.Build(day, day.Shop.Seed);
+        Person nobody = new(day, day.Shop.Seed, Shop, []);
+        Rig = new Rig(new PcBoard(new ShopLine(Shop, nobody), day.Pace.Clock(day.Shop.Seed), flash));
         Words = new ShopWords(Shop, Rig);
     }
 

@@ -1,4 +1,6 @@
 using System.CommandLine;
+using System.CommandLine.Invocation;
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Terminal;
@@ -15,6 +17,11 @@ internal static class CommandRunner
     public static int Run(RootCommand root, string[] args, TextWriter? output = null, TextWriter? errors = null)
     {
         errors ??= Console.Error;
+        foreach (VersionOption version in root.Options.OfType<VersionOption>())
+        {
+            version.Action = new VersionAction();
+        }
+
         ParseResult parsed = root.Parse(args);
         try
         {
@@ -23,7 +30,7 @@ internal static class CommandRunner
                 {
                     EnableDefaultExceptionHandler = false, Output = output ?? Console.Out, Error = errors,
                 })
-                : throw new UserException($"{Problem(parsed)} '--help' shows what there is.");
+                : throw new UserException($"{Problem(root, parsed)} '--help' shows what there is.");
         }
         catch (UserException exception)
         {
@@ -33,7 +40,29 @@ internal static class CommandRunner
     }
 
     // Where a verb is wanted, the library first says that there is none; what was typed instead is the better answer.
-    private static string Problem(ParseResult parsed) => parsed.UnmatchedTokens is [var token, ..]
-        ? $"Unrecognized command or argument '{token}'."
-        : parsed.Errors[0].Message;
+    private static string Problem(RootCommand root, ParseResult parsed)
+    {
+        if (parsed.UnmatchedTokens is not [var token, ..])
+        {
+            // The library names the type of .NET that it wants, which helps nobody.
+            return parsed.Errors[0].Message.Split(" as expected type")[0].TrimEnd('.') + ".";
+        }
+
+        // The same letters in another order, or the first two of them.
+        Command? meant = root.Subcommands.FirstOrDefault(verb => verb.Name.Order().SequenceEqual(token.Order())
+            || (token.Length > 1 && verb.Name.StartsWith(token[..2], StringComparison.Ordinal)));
+        return $"Unrecognized command or argument '{token}'." + (meant is null ? "" : $" Did you mean '{meant.Name}'?");
+    }
+
+    private sealed class VersionAction : SynchronousCommandLineAction
+    {
+        public override int Invoke(ParseResult parseResult)
+        {
+            parseResult.InvocationConfiguration.Output.WriteLine(
+                $"nanoDustSwitch {Name(parseResult)} {ProductVersion.Text}");
+            return ExitCode.Good;
+        }
+
+        private static string Name(ParseResult parsed) => parsed.RootCommandResult.Command.Name.Split('.')[^1].ToLowerInvariant();
+    }
 }
