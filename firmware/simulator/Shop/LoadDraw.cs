@@ -121,7 +121,7 @@ public sealed class LoadDraw(ShopRandom random)
         StartMultiple = Between(3.0, 8.0),
         RunUpSeconds = Even(0.1, longest),
         Knee = Between(0.6, 1.2),
-        ReactancePart = Between(0.4, 1.0),
+        ReactancePart = Between(0.5, 1.8),
         FrictionPart = Between(0.0, 0.4),
         Conduction = conduction,
         HasDiode = hasDiode,
