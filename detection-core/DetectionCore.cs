@@ -228,6 +228,12 @@ public sealed class DetectionCore
     {
         bool sameSensor = _scale != null && settings.MicrovoltsAnAmpere == _settings.MicrovoltsAnAmpere
             && settings.Turns == _settings.Turns && settings.NoiseMilliamperes == _settings.NoiseMilliamperes;
+        if (!sameSensor)
+        {
+            // Another scale shows the same tools with other swings.
+            Vacuum.Tools.Forget();
+        }
+
         _settings = settings;
         int microvolts = HasLongBuckets ? settings.MicrovoltsAnAmpere / 100 * LongBucketsPercent : settings.MicrovoltsAnAmpere;
         _scale = new SensorScale(microvolts, settings.Turns, _converter.MicrovoltsACount);
@@ -248,6 +254,7 @@ public sealed class DetectionCore
             settings.ConfirmBuckets,
             sameSensor);
         Gate.SetRest(settings.RestartGapMilliseconds * Time.Millisecond);
+        Vacuum.Surge.Circuit = _scale.ToSwing(CoreSettings.CircuitMilliamperes);
         Vacuum.Use(settings);
     }
 
@@ -293,7 +300,7 @@ public sealed class DetectionCore
         }
 
         VacuumControl vacuum = Vacuum;
-        if (vacuum.IsWaitingForSurge && isValid)
+        if (vacuum.Surge.IsWatching && isValid)
         {
             JudgeSurge(bucket);
         }
@@ -403,7 +410,7 @@ public sealed class DetectionCore
                 JudgeNoise(bucket.EndTime);
             }
 
-            if (Vacuum.IsWaitingForSurge && _tool.Window.IsValid)
+            if (Vacuum.Surge.IsWatching && _tool.Window.IsValid)
             {
                 JudgeSurge(bucket);
             }
@@ -427,18 +434,16 @@ public sealed class DetectionCore
         ToolFinder tool = _tool;
         if (!tool.IsSlow)
         {
-            SwingWindow window = tool.Window;
-            if (tool.IsRunning
-                && Vacuum.IsBriefSurge(bucket, window.Swing, window.Fundamental, tool.Floor, tool.Levels.StartOfTwo))
+            if (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo))
             {
                 tool.RejectStart();
             }
         }
         else if (tool.IsUnsure)
         {
-            tool.MustReachStart = true;
+            tool.MustReachStart = Vacuum.IsWaitingForSurge;
         }
-        else
+        else if (Vacuum.IsWaitingForSurge)
         {
             // What the slow lane finds has run for about half a second, so its start surge is over.
             Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);

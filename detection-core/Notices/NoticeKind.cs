@@ -28,4 +28,10 @@ public enum NoticeKind
     /// how many ms.
     /// </summary>
     Probed = 5,
+
+    /// <summary>
+    /// A tool was seen to start and no tool was left before the vacuum followed; told once a minute at most. Figure: how long it
+    /// was seen, in ms.
+    /// </summary>
+    Burst = 6,
 }

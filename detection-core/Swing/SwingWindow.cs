@@ -34,20 +34,25 @@ public sealed class SwingWindow
     private int _filled;
     private bool _isBridged;
     private int _swing;
-    private int _fundamental;
 
     // The last mean less the one four buckets before it, and the same for the three buckets before the last. Such a difference
     // over half a cycle doubles the odd harmonics and cancels the even ones and the resting point.
     private int _first;
     private int _second;
     private int _third;
-    private int _squares;
 
     /// <summary>
     /// Power in the last cycle, 0 or more, in squared quarters of a count, as <see cref="PowerOf"/> gives it. It keeps its last
     /// value while the window is not valid.
     /// </summary>
     public int Power;
+
+    /// <summary>
+    /// Half of the power of the mains frequency and of its third harmonic together, in the unit of <see cref="Power"/>: the
+    /// power of the mains frequency alone is twice the difference of the two. For narrow pulses that hardly depends on where they
+    /// fall within the buckets, as the third harmonic does.
+    /// </summary>
+    public int Squares;
 
     /// <summary>Where the next bucket's mean goes, 0 to 15; goes up by one with every bucket and begins anew after 15.</summary>
     public int Place;
@@ -66,20 +71,6 @@ public sealed class SwingWindow
             // state.
             _swing = SwingOf(Power, _swing);
             return _swing;
-        }
-    }
-
-    /// <summary>
-    /// Gets the swing of the mains frequency alone, in sixteenths of a count. For narrow pulses it hardly depends on where they
-    /// fall within the buckets, as the third harmonic does.
-    /// </summary>
-    public int Fundamental
-    {
-        get
-        {
-            // |X1|² + |X3|² is twice the sum of the squares, and the power is |X1|² + |X3|² / 2 (see Add). So |X1|² is this:
-            _fundamental = SwingOf(2 * (Power - _squares), _fundamental);
-            return _fundamental;
         }
     }
 
@@ -152,7 +143,7 @@ public sealed class SwingWindow
         _powers[next] = power;
         Place = (next + 1) & (Kept - 1);
         Power = power;
-        _squares = squares;
+        Squares = squares;
         if (_filled < Kept)
         {
             _filled++;
@@ -264,7 +255,7 @@ public sealed class SwingWindow
         _first = tape.Number(_first);
         _second = tape.Number(_second);
         _third = tape.Number(_third);
-        _squares = tape.Number(_squares);
+        Squares = tape.Number(Squares);
         Power = tape.Number(Power);
         IsValid = tape.Flag(IsValid);
     }

@@ -1,170 +1,302 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// Tells when a tool's start surge is over, which is when its current at mains frequency hardly falls any more.
+/// Tells when a tool's start surge is over, and learns from each start to how low the tool's current comes.
 /// </summary>
 /// <remarks>
-/// The mean swings of the last five stretches of 20 ms are compared. A window that is not quite a cycle ripples, and a mean
-/// over 20 ms hardly does. The surge goes on as long as the last mean is at least a twenty-fifth below the first one. But a fall
-/// that came all at once, or with a rise in it, is no surge: narrow pulses of current fall into and out of the holes between the
-/// readings, so that their swing jumps down and comes back, while a surge falls steadily. A surge so large that its readings
-/// stand at a rail shows the same swing until it has become smaller. There the share of the readings at a rail tells, which falls
-/// with it.
+/// <para>
+/// A surge is over when the last 0.2 s hardly fell against the 0.2 s before them. That alone is not enough: an induction motor
+/// draws nearly the same great current until it has come to speed. So the current must also have come down from where it stood
+/// at first, or have stood still for 0.8 s. What is above the circuit's amperes is a surge however still it stands, and a current
+/// that climbs is a soft start, which has no surge.
+/// </para>
+/// <para>
+/// A start that is known (<see cref="ToolMemory"/>) is waited for no longer than until the current has come to the level that it
+/// came to before. A current that steps up is a new onset: of a tool whose lamp or electronics come on before its motor.
+/// </para>
 /// </remarks>
 public sealed class SurgeWatch
 {
-    /// <summary>
-    /// Buckets that are left out after the start: the tool's first cycle may be half a one, and the window still holds some of
-    /// the time before it, so their swing is no measure of the surge.
-    /// </summary>
-    public const int LeftOut = SwingWindow.Length * 3 / 4;
+    /// <summary>Stretches of 20 ms in 0.2 s, which are ten whole cycles of 50 Hz and twelve of 60 Hz.</summary>
+    public const int Half = 10;
 
-    private const int Stretches = 5;
+    /// <summary>Stretches after which a current that never came down is believed to have no surge.</summary>
+    public const int StretchesToBelieve = 38;
 
-    // A fall by 5 % in 100 ms, a choice of our own: a twenty-fifth of the swing in the 80 ms from the first stretch to the last.
-    private const int LeastFall = 25;
+    private const int Tenth = Half / 2;
+    private const int Mask = 31;
 
-    // A swing that stays the same gives means that differ by up to a thirtieth. One that is a twenty-eighth above the one
-    // before has risen.
-    private const int LeastRise = 28;
+    // The height of an onset is the mean of its first two stretches; a second figure is taken a tenth of a second later.
+    private const int OnsetStretches = 2;
+    private const int AfterStretches = OnsetStretches + 4;
 
-    // Where this many percent of the readings stand at a rail, the top of the current is cut off and its swing says nothing.
-    // Then a share that has gone down by this much tells that the current falls.
-    private const int MuchClippedPercent = 15;
-    private const int LeastClippedFallPercent = 2;
+    // 0.2 s may be lower by a hundredth than the 0.2 s before, and by an eighth of the noise.
+    private const int LeastFall = 100;
+    private const int NoiseShift = 3;
 
-    // A tool that shows no more than this many times the noise has no surge that matters.
-    private const int TimesNoise = 5;
+    // Half as much again as the most of the last four stretches is a step up. Of narrow pulses a stretch or two may fall into the
+    // holes between the readings, and what follows is no step.
+    private const int StepStretches = 4;
 
-    // A swing that climbs by a sixteenth within three stretches is a soft start.
-    private const int StretchesToClimb = 3;
-    private const int LeastClimb = 16;
+    // A single bucket must show twice that most: it ripples. As a power, which goes with the square.
+    private const int StepPower = 4;
 
-    /// <summary>Mean swing of the last stretch, in sixteenths of a count; before there is one, the latest swing.</summary>
-    public int Level;
+    // What stands below seven tenths of the onset's height has come down.
+    private const int KneePercent = 70;
 
-    private readonly int[] _means = new int[Stretches];
-    private readonly int[] _clippedPercent = new int[Stretches];
-    private int _filled;
-    private int _buckets = -LeftOut;
-    private int _fundamentalSum;
-    private int _swingSum;
-    private int _readings;
-    private int _clipped;
+    // A motor's or a transformer's direct current offset dies away within some 0.1 s and makes the onset look higher than the
+    // plateau behind it. It shows in the means of the readings over 0.1 s, the first one against the second: by more than a
+    // sixteenth of the amplitude, so a thirty-second of the swing.
+    private const int OffsetShift = 5;
 
-    /// <summary>Starts afresh, at the moment when the tool is seen.</summary>
-    public void Reset()
+    // A climb by a sixteenth in a tenth of a second, and again in the next, is a soft start.
+    private const int ClimbShift = 4;
+
+    // A known level is reached within a sixteenth above and an eighth below, and kept to a thirty-second for 60 ms.
+    private const int AboveShift = 4;
+    private const int BelowShift = 3;
+    private const int StillShift = 5;
+    private const int StillStretches = 3;
+
+    private readonly ToolMemory _memory;
+    private readonly SwingStretch _stretch = new SwingStretch();
+    private readonly int[] _swings = new int[Mask + 1];
+    private int _count;
+
+    // Sums of the swings of the last 0.2 s and of the 0.2 s before.
+    private int _late;
+    private int _early;
+    private int _most;
+    private int _lowest = int.MaxValue;
+    private int _onset;
+    private int _after;
+    private int _firstOnset;
+    private int _firstAfter;
+    private int _kneeBelow;
+    private int _firstMean;
+    private bool _hasComeDown;
+    private bool _isKnown;
+    private int _knownLowest;
+    private int _knownHighest;
+
+    /// <summary>Whether a start is watched: for as long as a surge may last, or until the tool has stopped.</summary>
+    public bool IsWatching;
+
+    /// <summary>A swing above this is more than the circuit carries, in sixteenths of a count.</summary>
+    public int Circuit = int.MaxValue;
+
+    /// <summary>Initializes a new instance of the <see cref="SurgeWatch"/> class.</summary>
+    /// <param name="memory">What is known of the tools.</param>
+    public SurgeWatch(ToolMemory memory)
     {
-        _filled = 0;
-        _buckets = -LeftOut;
-        _fundamentalSum = 0;
-        _swingSum = 0;
-        _readings = 0;
-        _clipped = 0;
-        Level = 0;
+        _memory = memory;
     }
 
-    /// <summary>Takes the swing of a bucket with a valid window.</summary>
-    /// <param name="bucket">The bucket.</param>
-    /// <param name="swing">Swing in sixteenths of a count.</param>
-    /// <param name="fundamental">Swing of the mains frequency alone, by which the fall is judged.</param>
-    /// <param name="noise">Noise floor in the same unit: a fall of no more than this is none.</param>
-    /// <returns>
-    /// True when the last 100 ms showed no fall, which is told every 20 ms from 115 ms on. For a soft start it is true from 75 ms
-    /// on.
-    /// </returns>
-    public bool Accept(Bucket bucket, int swing, int fundamental, int noise)
+    /// <summary>Gets the mean swing of the last 20 ms, in sixteenths of a count; 0 until there is one.</summary>
+    public int Level
     {
-        if (_filled == 0)
+        get { return _stretch.Level; }
+    }
+
+    /// <summary>Begins at the moment when a tool is seen.</summary>
+    public void Begin()
+    {
+        IsWatching = true;
+        _stretch.Level = 0;
+        _firstOnset = 0;
+        _onset = 0;
+        _after = 0;
+        BeginOnset();
+    }
+
+    /// <summary>Ends the watch.</summary>
+    /// <param name="learns">
+    /// Whether it was a tool's start: then its onset, and where there was one its first stage, are remembered.
+    /// </param>
+    public void End(bool learns)
+    {
+        if (learns && IsWatching && _after > 0 && _lowest < int.MaxValue)
         {
-            Level = swing;
+            _memory.Learn(_onset, _after, _lowest);
+            if (_firstOnset > 0)
+            {
+                _memory.Learn(_firstOnset, _firstAfter, ToolMemory.Another);
+            }
         }
 
-        if (_buckets < 0)
+        IsWatching = false;
+    }
+
+    /// <summary>Takes a bucket with a valid window.</summary>
+    /// <param name="bucket">The bucket.</param>
+    /// <param name="window">The window.</param>
+    /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
+    /// <returns>True when the surge is over, which is told every 20 ms.</returns>
+    public bool Accept(Bucket bucket, SwingWindow window, int noise)
+    {
+        if (!_stretch.Add(bucket, window))
         {
-            _buckets++;
             return false;
         }
 
-        _swingSum += swing;
-        _fundamentalSum += fundamental;
-        _readings += bucket.Count;
-        _clipped += bucket.AtLowRail + bucket.AtHighRail;
-        if (++_buckets < SwingWindow.Length)
+        int swing = _stretch.Swing;
+        if (_stretch.HasStepped || (_count >= StepStretches && swing > _most / 2 * 3))
         {
+            BeginOnset();
             return false;
         }
 
-        for (int i = 1; i < Stretches; i++)
+        Add(swing);
+        bool isSteady = _count >= 2 * Half && _early - _late <= (_early / LeastFall) + (noise * Half >> NoiseShift);
+        if (isSteady && _late / Half < _lowest)
         {
-            _means[i - 1] = _means[i];
-            _clippedPercent[i - 1] = _clippedPercent[i];
+            _lowest = _late / Half;
         }
 
-        Level = _swingSum / SwingWindow.Length;
-        _swingSum = 0;
-        _means[Stretches - 1] = _fundamentalSum / SwingWindow.Length;
-        _clippedPercent[Stretches - 1] = _clipped == 0 ? 0 : _clipped * 100 / _readings;
-        _fundamentalSum = 0;
-        _readings = 0;
-        _clipped = 0;
-        _buckets = 0;
-        if (_filled < Stretches)
-        {
-            _filled++;
-        }
-
-        return _filled == Stretches ? !IsFalling(noise) : IsClimbing();
+        _hasComeDown |= _count >= Half && _late < _kneeBelow;
+        return swing <= Circuit && !_stretch.IsClipped
+            && (IsAtKnownLevel(swing) || IsClimbing() || (isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        tape.Numbers(_means);
-        tape.Numbers(_clippedPercent);
-        _filled = tape.Number(_filled);
-        _buckets = tape.Number(_buckets);
-        _fundamentalSum = tape.Number(_fundamentalSum);
-        _swingSum = tape.Number(_swingSum);
-        _readings = tape.Number(_readings);
-        _clipped = tape.Number(_clipped);
-        Level = tape.Number(Level);
+        _stretch.Exchange(tape);
+        tape.Numbers(_swings);
+        _count = tape.Number(_count);
+        _late = tape.Number(_late);
+        _early = tape.Number(_early);
+        _most = tape.Number(_most);
+        _lowest = tape.Number(_lowest);
+        _onset = tape.Number(_onset);
+        _after = tape.Number(_after);
+        _firstOnset = tape.Number(_firstOnset);
+        _firstAfter = tape.Number(_firstAfter);
+        _kneeBelow = tape.Number(_kneeBelow);
+        _firstMean = tape.Number(_firstMean);
+        _hasComeDown = tape.Flag(_hasComeDown);
+        _isKnown = tape.Flag(_isKnown);
+        _knownLowest = tape.Number(_knownLowest);
+        _knownHighest = tape.Number(_knownHighest);
+        IsWatching = tape.Flag(IsWatching);
     }
 
-    // The current of a soft start climbs, so there is no surge to wait for.
-    private bool IsClimbing()
+    private void BeginOnset()
     {
-        int first = _means[Stretches - _filled];
-        return _filled >= StretchesToClimb && _means[Stretches - 1] - first > first / LeastClimb;
-    }
-
-    private bool IsFalling(int noise)
-    {
-        if (_clippedPercent[0] >= MuchClippedPercent
-            && _clippedPercent[0] - _clippedPercent[Stretches - 1] >= LeastClippedFallPercent)
+        if (_firstOnset == 0 && _onset > 0)
         {
-            return true;
+            _firstOnset = _onset;
+            _firstAfter = _after > 0 ? _after : _onset;
         }
 
-        int first = _means[0];
-        int fallen = first - _means[Stretches - 1];
-        if (first <= noise * TimesNoise || fallen <= noise || fallen * LeastFall < first)
+        _onset = 0;
+        _after = 0;
+        _count = 0;
+        _late = 0;
+        _early = 0;
+        _lowest = int.MaxValue;
+        _hasComeDown = false;
+        _isKnown = false;
+        _stretch.Begin();
+        _stretch.Sum = 0;
+        _stretch.Count = 0;
+    }
+
+    private void Add(int swing)
+    {
+        int[] swings = _swings;
+        int count = _count;
+        int middle = count >= Half ? swings[(count - Half) & Mask] : 0;
+        _late += swing - middle;
+        _early += middle - (count >= 2 * Half ? swings[(count - (2 * Half)) & Mask] : 0);
+        swings[count & Mask] = swing;
+        int most = swing;
+        for (int i = 1; i < StepStretches && i <= count; i++)
+        {
+            int before = swings[(count - i) & Mask];
+            most = before > most ? before : most;
+        }
+
+        _most = most;
+        _stretch.StepPower = (long)StepPower * SwingWindow.PowerOf(most);
+        _count = ++count;
+        switch (count)
+        {
+            case OnsetStretches:
+                _onset = (swing + swings[0]) / 2;
+                _kneeBelow = _onset * Half / 100 * KneePercent;
+                Recall();
+                break;
+            case Tenth:
+                _firstMean = TakeMean();
+                break;
+            case AfterStretches:
+                _after = (swing + swings[(count - 2) & Mask]) / 2;
+                Recall();
+                break;
+            case Half:
+                LookForOffset();
+                break;
+        }
+    }
+
+    private void Recall()
+    {
+        _isKnown = _memory.Find(_onset, _after);
+        _knownLowest = _memory.Lowest;
+        _knownHighest = _memory.Highest;
+    }
+
+    // Where there was an offset, only what comes down from the plateau after it counts.
+    private void LookForOffset()
+    {
+        int offset = TakeMean() - _firstMean;
+        offset = offset < 0 ? -offset : offset;
+        if (offset > _late / Half >> OffsetShift)
+        {
+            _kneeBelow = _late / 100 * KneePercent;
+        }
+    }
+
+    // Mean of the readings since it was last taken, in sixteenths of a count.
+    private int TakeMean()
+    {
+        SwingStretch stretch = _stretch;
+        int mean = stretch.Count == 0 ? 0 : (int)((long)stretch.Sum * SensorScale.PartsACount / stretch.Count);
+        stretch.Sum = 0;
+        stretch.Count = 0;
+        return mean;
+    }
+
+    private bool IsAtKnownLevel(int swing)
+    {
+        if (!_isKnown || _count < StillStretches || swing > _knownLowest + (_knownLowest >> AboveShift))
         {
             return false;
         }
 
-        for (int i = 1; i < Stretches; i++)
+        int before = _swings[(_count - StillStretches) & Mask];
+        return swing >= _knownHighest - (_knownHighest >> BelowShift)
+            ? before - swing < swing >> StillShift
+            : _knownHighest < ToolMemory.Another && swing - before > before >> StillShift;
+    }
+
+    private bool IsClimbing()
+    {
+        if (_count < (2 * Tenth) + 2)
         {
-            // A clipped stretch shows too small a swing, and what follows it seems to rise.
-            bool rose = _clippedPercent[i - 1] == 0 && _means[i] > _means[i - 1] + (_means[i - 1] / LeastRise);
-            bool fellAtOnce = (_means[i - 1] - _means[i]) * 8 > fallen * 7;
-            if (rose || fellAtOnce)
-            {
-                return false;
-            }
+            return false;
         }
 
-        return true;
+        int middle = Pair(_count - Tenth);
+        int first = Pair(_count - (2 * Tenth));
+        return Pair(_count) - middle > middle >> ClimbShift && middle - first > first >> ClimbShift;
+    }
+
+    // Two stretches together ripple less than one.
+    private int Pair(int count)
+    {
+        return _swings[(count - 1) & Mask] + _swings[(count - 2) & Mask];
     }
 }

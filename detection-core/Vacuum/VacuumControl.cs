@@ -13,11 +13,23 @@ public sealed class VacuumControl
     private const long WarningMicroseconds = 10 * Time.Minute;
 
     private readonly VacuumTable _table = new VacuumTable();
-    private readonly SurgeWatch _surge = new SurgeWatch();
     private readonly NoticeQueue _notices;
     private CoreSettings _settings;
+    // A burst is told when no tool has come for so long after it: electronics may draw one before their motor starts.
+    private const long BurstMicroseconds = Time.Second;
+
     private long _deadline = Never;
+    private long _surgeEnd;
     private bool _hasWarned;
+    private long _burstAt = Never;
+    private int _burstMilliseconds;
+    private long _burstToldAt = -Time.Minute;
+
+    /// <summary>What the starts have taught of the tools.</summary>
+    public readonly ToolMemory Tools = new ToolMemory();
+
+    /// <summary>Watches a tool's start.</summary>
+    public readonly SurgeWatch Surge;
 
     /// <summary>The automatic starts: those that the switch made and not a hand.</summary>
     public readonly StartCounter Starts = new StartCounter(CoreSettings.MostStartsAMinute, Time.Minute);
@@ -63,6 +75,7 @@ public sealed class VacuumControl
     {
         _settings = settings;
         _notices = notices;
+        Surge = new SurgeWatch(Tools);
     }
 
     /// <summary>Takes new settings; the present state then lasts as long as they say, counted from its beginning.</summary>
@@ -110,6 +123,10 @@ public sealed class VacuumControl
         {
             Handle(VacuumEvent.TimeUp, now);
         }
+        else if (now >= _burstAt)
+        {
+            TellBurst(now);
+        }
         else if (State == VacuumState.On && !_hasWarned && _settings.LongestRunMilliseconds > 0
             && _deadline - now <= WarningMicroseconds)
         {
@@ -121,24 +138,31 @@ public sealed class VacuumControl
 
     /// <summary>
     /// Looks whether the start surge is over, while the vacuum waits for that. If it is and a tool is left, the vacuum goes on.
+    /// Until the longest surge would be over the tool is still looked at, to know it the next time.
     /// </summary>
     /// <param name="bucket">The bucket.</param>
-    /// <param name="swing">Swing in sixteenths of a count, from a valid window.</param>
-    /// <param name="fundamental">Swing of the mains frequency alone.</param>
-    /// <param name="noise">Noise floor in the same unit.</param>
+    /// <param name="window">The window, a valid one.</param>
+    /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
     /// <param name="start">Start level in the same unit.</param>
     /// <returns>True when the surge is over and no tool is left: it was a lamp's, or a spark.</returns>
-    public bool IsBriefSurge(Bucket bucket, int swing, int fundamental, int noise, int start)
+    public bool IsBriefSurge(Bucket bucket, SwingWindow window, int noise, int start)
     {
         long now = bucket.EndTime;
-        if (!IsWaitingForSurge || (!_surge.Accept(bucket, swing, fundamental, noise) && now < _deadline))
+        bool isOver = Surge.Accept(bucket, window, noise);
+        bool isTimeUp = now >= _surgeEnd;
+        if (isTimeUp && !IsWaitingForSurge)
+        {
+            Surge.End(true);
+        }
+
+        if (!IsWaitingForSurge || (!isOver && !isTimeUp))
         {
             return false;
         }
 
         // A swing that ripples has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean
         // of up to a twelfth below the level is still a tool.
-        if (_surge.Level < start - (start / 12))
+        if (Surge.Level < start - (start / 12))
         {
             return true;
         }
@@ -202,12 +226,23 @@ public sealed class VacuumControl
             return;
         }
 
+        NoteBurst(from, to, happened, now);
         State = to;
         Since = now;
         RanTooLong = from == VacuumState.On && happened == VacuumEvent.TimeUp;
+        if (from == VacuumState.Starting && to != VacuumState.On)
+        {
+            Surge.End(false);
+        }
+        else if (from == VacuumState.On)
+        {
+            Surge.End(true);
+        }
+
         if (to == VacuumState.Starting)
         {
-            _surge.Reset();
+            Surge.Begin();
+            _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
         }
         else if (to == VacuumState.On)
         {
@@ -225,6 +260,25 @@ public sealed class VacuumControl
 
         SetDeadline();
         _notices.Add(NoticeKind.StateChanged, (int)from, (int)to, (int)happened, now);
+    }
+
+    private void NoteBurst(VacuumState from, VacuumState to, VacuumEvent happened, long now)
+    {
+        _burstAt = Never;
+        if (from == VacuumState.Starting && to == VacuumState.Idle && happened == VacuumEvent.ToolStopped
+            && now - _burstToldAt >= Time.Minute)
+        {
+            _burstAt = now + BurstMicroseconds;
+            _burstMilliseconds = (int)((now - Since) / Time.Millisecond);
+        }
+    }
+
+    private void TellBurst(long now)
+    {
+        _burstAt = Never;
+        _burstToldAt = now;
+        DeriveFromState();
+        _notices.Add(NoticeKind.Burst, 0, 0, _burstMilliseconds, now);
     }
 
     private void SetDeadline()
@@ -257,6 +311,7 @@ public sealed class VacuumControl
         WantsVacuum = State == VacuumState.On || State == VacuumState.RunOn || State == VacuumState.ByHand;
         IsWaitingForSurge = State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge;
         NextLook = IsWaitingForSurge ? Never
+            : State == VacuumState.Idle ? _burstAt
             : State == VacuumState.On && !_hasWarned && _deadline != Never ? _deadline - WarningMicroseconds
             : _deadline;
     }
@@ -273,7 +328,12 @@ public sealed class VacuumControl
         RanTooLong = tape.Flag(RanTooLong);
         IsHeldOff = tape.Flag(IsHeldOff);
         _hasWarned = tape.Flag(_hasWarned);
-        _surge.Exchange(tape);
+        _burstAt = tape.Number(_burstAt);
+        _burstMilliseconds = tape.Number(_burstMilliseconds);
+        _burstToldAt = tape.Number(_burstToldAt);
+        _surgeEnd = tape.Number(_surgeEnd);
+        Surge.Exchange(tape);
+        Tools.Exchange(tape);
         Starts.Exchange(tape);
         DeriveFromState();
     }

@@ -21,7 +21,7 @@ internal static class DetectionCommand
         Stopwatch watch = Stopwatch.StartNew();
         MakeFolder(folder);
         double[] recording = RecordedResidual.Read();
-        Findings found = WithProgress(tell => Findings.Run(new Bench(isQuick, recording, tell)));
+        Findings found = BenchProgress.Show(tell => Findings.Run(new Bench(isQuick, recording, tell)));
         List<Goal> goals = Goals.All(found);
 
         // Wider than most terminals: the tables are Markdown, and a broken line would be none.
@@ -52,23 +52,5 @@ internal static class DetectionCommand
             throw new UserException(
                 $"'{folder}' cannot be a folder for the charts: name one that can be made and written.", exception);
         }
-    }
-
-    private static Findings WithProgress(Func<Action<string, double>, Findings> run)
-    {
-        IAnsiConsole console = AnsiConsole.Create(new AnsiConsoleSettings { Out = new AnsiConsoleOutput(Console.Error) });
-        return console.Progress().AutoClear(true).HideCompleted(true).Start(context =>
-        {
-            ProgressTask? task = null;
-            return run((name, part) =>
-            {
-                if (part == 0)
-                {
-                    task = context.AddTask(Markup.Escape(name), maxValue: 1);
-                }
-
-                task!.Value = part;
-            });
-        });
     }
 }

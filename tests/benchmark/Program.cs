@@ -1,11 +1,15 @@
 using System.CommandLine;
 using NanoDustSwitch.Benchmarks;
+using NanoDustSwitch.Benchmarks.Starts;
 using NanoDustSwitch.Simulator.Errors;
 
 Option<bool> quick = new("--quick") { Description = "In less than a minute, with errors of several percent." };
 Option<string> charts = new("--charts") { Description = "Folder for the charts.", DefaultValueFactory = _ => "out" };
 Command speed = new("speed", "The speed of virtual time.");
 speed.SetAction(_ => SpeedCommand.Run());
+Option<bool> fewer = new("--quick") { Description = "With fewer tools, in half a minute." };
+Command starts = new("starts", "Whether the vacuum waits for the end of the tools' start surges, and for how long.") { fewer };
+starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(fewer)));
 RootCommand root = new(
     "How small a current is found, how soon, and for how much work. "
     + "Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
@@ -13,6 +17,7 @@ RootCommand root = new(
     quick,
     charts,
     speed,
+    starts,
 };
 root.SetAction(parsed => DetectionCommand.Run(parsed.GetValue(quick), parsed.GetRequiredValue(charts)));
 

@@ -129,7 +129,7 @@ public class FaultLimitsTests
         bench.Rail(true, 1, 1000);
         bench.Now += Second;
         bench.IsRunning = true;
-        for (int i = 0; i < 801; i++)
+        for (int i = 0; i < 1201; i++)
         {
             bench.BothRails();
             Assert.AreEqual(0, bench.Faults.Standing);

@@ -87,7 +87,7 @@ public class FaultMonitorTests
     public void AClippingCurrentIsToldAndFollowed()
     {
         CoreBench bench = On();
-        bench.Run(60000, 1900);
+        bench.Run(60000, 2900);
 
         // So long it may be a start surge, the first tool's or a second one's.
         Assert.IsFalse(bench.IsFaulted(Fault.OverRange));

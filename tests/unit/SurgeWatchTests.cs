@@ -5,220 +5,235 @@ namespace NanoDustSwitch.UnitTests;
 [TestClass]
 public class SurgeWatchTests
 {
-    // Buckets until the first answer: those that are left out, and five stretches of a cycle. 115 ms.
-    private const int FirstAnswer = SurgeWatch.LeftOut + (5 * SwingWindow.Length);
+    // 0.2 s and the 0.2 s before.
+    private const int TwoHalves = 2 * SurgeWatch.Half;
 
-    // 100 ms, and up to a cycle that evens out the ripple.
     [TestMethod]
-    public void AFlatStartIsOverAfterOneHundredMilliseconds()
+    public void ACurrentThatNeverComesDownIsBelievedAfterTheTimeForIt()
     {
-        Near.Between(40, BucketsToTheEnd(1000, 0, 0), 48);
+        SurgeBench bench = new SurgeBench();
+        Assert.AreEqual(SurgeWatch.StretchesToBelieve, bench.ToTheEnd(1000));
     }
 
-    // From 10,000 by 3.8 % and by 9.6 % in 80 ms, of which 4 % is the limit; a soft start; a fall by 160 in 80 ms, within the
-    // noise or not.
+    // A surge of 0.1 s, and one of 0.5 s that stands like an induction motor's: over when 0.4 s have been flat after it.
     [TestMethod]
-    [DataRow(10000, 12, 0, true)]
-    [DataRow(10000, 30, 0, false)]
-    [DataRow(1000, -20, 0, true)]
-    [DataRow(1000, 5, 165, true)]
-    [DataRow(1000, 5, 155, false)]
-    public void AFallBeyondTheLimitAndTheNoiseIsASurge(int first, int fallABucket, int noise, bool isOver)
+    [DataRow(5)]
+    [DataRow(25)]
+    [DataRow(60)]
+    public void WhatHasComeDownIsOverWhenFourTenthsOfASecondAreFlat(int stretches)
     {
-        Assert.AreEqual(isOver, BucketsToTheEnd(first, fallABucket, noise) > 0);
+        SurgeBench bench = new SurgeBench();
+        bool isBelieved = stretches >= SurgeWatch.StretchesToBelieve;
+        Assert.AreEqual(isBelieved, bench.Add(6000, stretches));
+        Assert.IsFalse(bench.Add(1000, TwoHalves - 1));
+        Assert.IsTrue(bench.Add(1000, 1));
     }
 
-    // The swing of a 50 Hz sine ripples with the place of the buckets on its half-cycle.
+    // By 0.15 % and by 1.5 % in 0.2 s, of which 1 % is the limit; and the same within an eighth of the noise, or not.
     [TestMethod]
-    public void ARippleOverTheCycleIsNoFall()
+    [DataRow(15, 0, true)]
+    [DataRow(150, 0, false)]
+    [DataRow(150, 500, true)]
+    [DataRow(150, 350, false)]
+    public void AFallBeyondAHundredthAndTheNoiseIsASurge(int fallAStretch, int noise, bool isOver)
     {
-        for (int phase = 0; phase < 8; phase++)
+        SurgeBench bench = new SurgeBench();
+        bench.Noise = noise;
+        bool wasOver = false;
+        for (int i = 0; i < SurgeWatch.StretchesToBelieve; i++)
         {
-            SurgeWatch watch = new SurgeWatch();
-            bool isOver = false;
-            for (int i = 0; i < FirstAnswer; i++)
-            {
-                isOver = watch.Accept(new Bucket(), (i + phase) % 4 == 0 ? 1000 : 900, (i + phase) % 4 == 0 ? 1000 : 900, 0);
-            }
-
-            Assert.IsTrue(isOver);
-        }
-    }
-
-    [TestMethod]
-    public void ASurgeEndsWithinOneHundredMillisecondsOfItsFall()
-    {
-        SurgeWatch watch = new SurgeWatch();
-        int at = 0;
-        int swing = 20000;
-        bool isOver = false;
-        while (!isOver && at < 400)
-        {
-            // Falls for 200 ms, then runs flat.
-            swing -= at < 80 ? 100 : 0;
-            isOver = watch.Accept(new Bucket(), swing, swing, 0);
-            at++;
+            wasOver |= bench.Add(10000 - (i * fallAStretch / 10), 1);
         }
 
-        Near.Between(81, at, 128);
+        Assert.AreEqual(isOver, wasOver);
     }
 
-    // Stretches of a swing each, with so many of a hundred readings at the lower rail and so much noise, and what the last says.
+    // Seven tenths of the onset are not enough.
     [TestMethod]
-
-    // A surge falls by a twenty-fifth of the first 20 ms at least, by seven eighths of that in one stretch at the most, and does
-    // not rise by more than a twenty-eighth of 9,500, which is 339, on the way.
-    [DataRow("10000 9900 9800 9700 9600", 0, 0, false)]
-    [DataRow("10000 9900 9800 9700 9601", 0, 0, true)]
-    [DataRow("10000 9125 9100 9050 9000", 0, 0, false)]
-    [DataRow("10000 9124 9100 9050 9000", 0, 0, true)]
-    [DataRow("10000 9500 9839 9000 8500", 0, 0, false)]
-    [DataRow("10000 9500 9840 9000 8500", 0, 0, true)]
-
-    // What shows no more than five times the noise has no surge that matters.
-    [DataRow("1000 900 800 700 600", 0, 200, true)]
-    [DataRow("1000 900 800 700 600", 0, 199, false)]
-
-    // A sixteenth up in three stretches is a soft start.
-    [DataRow("1600 2000 1700", 0, 0, false)]
-    [DataRow("1600 2000 1701", 0, 0, true)]
-
-    // What clips a little shows more the less it clips: a rise behind a clipped stretch speaks against nothing.
-    [DataRow("10000 9500 10000 9000 8500", 0, 0, true)]
-    [DataRow("10000 9500 10000 9000 8500", 5, 0, false)]
-    public void ASurgeFallsEnoughNotAtOnceAndWithoutARise(string swings, int atLowRail, int noise, bool isOver)
+    [DataRow(6900, true)]
+    [DataRow(7100, false)]
+    public void LessThanSevenTenthsOfTheOnsetHaveComeDown(int level, bool isOver)
     {
-        SurgeWatch watch = Begun();
-        int[] stretches = Texts.Numbers(swings);
-        for (int i = 0; i < stretches.Length; i++)
-        {
-            Assert.AreEqual(isOver && i == stretches.Length - 1, Stretch(watch, stretches[i], atLowRail, 0, noise));
-        }
-    }
-
-    // At the rail every surge shows the same swing; the share of the readings there falls with it.
-    [TestMethod]
-    [DataRow(30, 28, false)]
-    [DataRow(30, 29, true)]
-    [DataRow(15, 13, false)]
-    [DataRow(14, 12, true)]
-    [DataRow(30, 30, true)]
-    [DataRow(0, 30, true)]
-    public void WhatClipsLessAndLessIsASurge(int firstShare, int lastShare, bool isOver)
-    {
-        SurgeWatch atTheTop = Begun();
-        SurgeWatch atTheBottom = Begun();
-        Assert.IsFalse(Stretch(atTheTop, 20000, 0, firstShare, 0));
-        Assert.IsFalse(Stretch(atTheBottom, 20000, firstShare, 0, 0));
-        bool isTopOver = false;
-        bool isBottomOver = false;
-        for (int i = 0; i < 4; i++)
-        {
-            isTopOver = Stretch(atTheTop, 20000, 0, lastShare, 0);
-            isBottomOver = Stretch(atTheBottom, 20000, lastShare, 0, 0);
-        }
-
-        Assert.AreEqual(isOver, isTopOver);
-        Assert.AreEqual(isOver, isBottomOver);
+        SurgeBench bench = new SurgeBench();
+        bench.Add(10000, 3);
+        Assert.AreEqual(isOver, bench.Add(level, TwoHalves + 2));
     }
 
     [TestMethod]
-    public void TheLevelIsTheLatestLookAndThenTheLastStretchsMean()
+    public void WhatIsAboveTheCircuitIsASurgeHoweverLongItStands()
     {
-        SurgeWatch watch = new SurgeWatch();
-        watch.Accept(new Bucket(), 700, 1, 0);
-        Assert.AreEqual(700, watch.Level);
-        for (int i = 1; i < SurgeWatch.LeftOut + 7; i++)
-        {
-            watch.Accept(new Bucket(), 800, 1, 0);
-        }
-
-        Assert.AreEqual(800, watch.Level);
-        watch.Accept(new Bucket(), 880, 1, 0);
-        Assert.AreEqual(810, watch.Level);
-        watch.Accept(new Bucket(), 5000, 1, 0);
-        Assert.AreEqual(810, watch.Level);
-        Stretch(watch, 400, 0, 0, 0);
-        Assert.AreEqual((5000 + (7 * 400)) / 8, watch.Level);
-        watch.Reset();
-        Assert.AreEqual(0, watch.Level);
+        SurgeBench bench = new SurgeBench();
+        bench.Watch.Circuit = 5005;
+        Assert.IsFalse(bench.Add(5010, 200));
+        Assert.IsTrue(bench.Add(5000, 1));
     }
 
-    // Whatever it saw before a restart, it decides as one that is new: flat is over, falling is not.
+    [TestMethod]
+    [DataRow(14, true)]
+    [DataRow(15, false)]
+    public void WhatIsCutOffAtARailIsASurge(int percent, bool isOver)
+    {
+        SurgeBench bench = new SurgeBench();
+        bench.AtRailPercent = percent;
+        Assert.AreEqual(isOver, bench.Add(1000, SurgeWatch.StretchesToBelieve));
+    }
+
+    // A sixteenth in a tenth of a second is a climb, and half of that is none.
+    [TestMethod]
+    [DataRow(30, true)]
+    [DataRow(8, false)]
+    public void ASoftStartIsNotWaitedFor(int climbAStretch, bool isOver)
+    {
+        SurgeBench bench = new SurgeBench();
+        bool wasOver = false;
+        for (int i = 0; i < 15; i++)
+        {
+            wasOver |= bench.Add(1000 + (i * climbAStretch), 1);
+        }
+
+        Assert.AreEqual(isOver, wasOver);
+    }
+
+    // Up by half, at the end of a stretch: the motor of a tool whose lamp came first. The wait begins anew.
+    [TestMethod]
+    [DataRow(1490, false)]
+    [DataRow(1510, true)]
+    public void AStepUpIsANewOnset(int second, bool isNew)
+    {
+        SurgeBench bench = new SurgeBench();
+        bench.Add(1000, 10);
+        bench.Add(second, 1);
+        Assert.AreEqual(!isNew, bench.Add(second, SurgeWatch.StretchesToBelieve - 11));
+    }
+
+    // A single bucket that shows more than twice as much as before does not wait for the end of its stretch.
+    [TestMethod]
+    [DataRow(1990, 8)]
+    [DataRow(2010, 14)]
+    public void AGreatStepIsSeenAtOnce(int second, int bucketsToAStretch)
+    {
+        SurgeBench bench = new SurgeBench();
+        bench.Add(1000, 10);
+        bench.AddBucket(second);
+        int buckets = 1;
+        int level = bench.Watch.Level;
+        while (bench.Watch.Level == level)
+        {
+            bench.AddBucket(second);
+            buckets++;
+        }
+
+        // That bucket, those that are left out, and a stretch; or the rest of the stretch.
+        Assert.AreEqual(second == 1990 ? bucketsToAStretch : bucketsToAStretch + 1, buckets);
+    }
+
+    // The direct current of an offset makes an onset look a half higher than the plateau behind it. That is no knee.
     [TestMethod]
     [DataRow(0, true)]
-    [DataRow(200, false)]
-    public void ARestartForgetsEverything(int fallAStretch, bool isOver)
+    [DataRow(400, false)]
+    public void WhatStoodOnAnOffsetHasNotComeDown(int offset, bool isOver)
     {
-        for (int before = 1; before < 60; before++)
+        SurgeBench bench = new SurgeBench();
+        bench.Offset = offset;
+        bench.Add(9000, 3);
+        bench.Add(6000, 2);
+        bench.Offset = 0;
+        Assert.AreEqual(isOver, bench.Add(6000, TwoHalves - 1));
+        Assert.IsTrue(bench.Add(6000, SurgeWatch.StretchesToBelieve));
+    }
+
+    [TestMethod]
+    public void ATimesThreeStartIsKnownByItsOnset()
+    {
+        SurgeBench bench = new SurgeBench();
+        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
         {
-            SurgeWatch watch = new SurgeWatch();
+            bench.Begin();
+            Assert.IsFalse(bench.Add(9000, 10));
+            Assert.IsFalse(bench.Add(2000, TwoHalves - 1));
+            Assert.IsTrue(bench.Add(2000, 1));
+            bench.Watch.End(true);
+        }
+
+        // It came to 2,000 before: 2,125 are a sixteenth more, and must be kept for three stretches.
+        bench.Begin();
+        Assert.IsFalse(bench.Add(9100, 10));
+        Assert.IsFalse(bench.Add(2126, 8));
+        Assert.IsFalse(bench.Add(2050, 2));
+        Assert.IsTrue(bench.Add(2050, 1));
+    }
+
+    // The same height is a heater's as well. Then neither is taken for the other before the ordinary wait is over.
+    [TestMethod]
+    public void WhereTwoToolsMayBeMeantTheLowerOneCounts()
+    {
+        SurgeBench bench = new SurgeBench();
+        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        {
+            bench.Begin();
+            bench.Add(9000, SurgeWatch.StretchesToBelieve);
+            bench.Add(1500, TwoHalves);
+            bench.Watch.End(true);
+            bench.Begin();
+            bench.Add(10000, SurgeWatch.StretchesToBelieve);
+            bench.Watch.End(true);
+        }
+
+        bench.Begin();
+        Assert.IsFalse(bench.Add(10000, SurgeWatch.StretchesToBelieve - 1));
+        Assert.IsTrue(bench.Add(10000, 1));
+    }
+
+    // After the lamp of a tool comes its motor, every time: the lamp alone starts nothing.
+    [TestMethod]
+    public void TheFirstStageOfAKnownToolIsNotTheTool()
+    {
+        SurgeBench bench = new SurgeBench();
+        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        {
+            bench.Begin();
+            bench.Add(1000, 8);
+            bench.Add(9000, 10);
+            bench.Add(3000, TwoHalves);
+            bench.Watch.End(true);
+        }
+
+        bench.Begin();
+        Assert.IsFalse(bench.Add(1000, SurgeWatch.StretchesToBelieve - 1));
+    }
+
+    [TestMethod]
+    public void WhatWasNoToolIsNotLearned()
+    {
+        SurgeBench bench = new SurgeBench();
+        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        {
+            bench.Begin();
+            bench.Add(1000, SurgeWatch.StretchesToBelieve);
+            bench.Watch.End(false);
+            Assert.IsFalse(bench.Watch.IsWatching);
+        }
+
+        Assert.IsFalse(bench.Memory.Find(1000, 1000));
+    }
+
+    // Whatever it saw before a start, it decides as one that is new.
+    [TestMethod]
+    public void AStartForgetsWhatWasBefore()
+    {
+        for (int before = 1; before < 60; before += 7)
+        {
+            SurgeBench bench = new SurgeBench();
+            bench.AtRailPercent = 40;
             for (int i = 0; i < before; i++)
             {
-                watch.Accept(Clipped(40, 7), 20000 + (500 * i), 20000 - (300 * i), 0);
+                bench.AddBucket(20000 + (500 * i));
             }
 
-            watch.Reset();
-            SurgeWatch fresh = new SurgeWatch();
-            bool last = false;
-            for (int i = 0; i < FirstAnswer; i++)
-            {
-                int swing = 10000 - (i / 8 * fallAStretch);
-                last = watch.Accept(Clipped(10, 0), swing, swing, 0);
-                Assert.AreEqual(fresh.Accept(Clipped(10, 0), swing, swing, 0), last);
-                Assert.AreEqual(fresh.Level, watch.Level);
-            }
-
-            Assert.AreEqual(isOver, last);
+            bench.AtRailPercent = 0;
+            bench.Begin();
+            Assert.AreEqual(0, bench.Watch.Level);
+            Assert.AreEqual(SurgeWatch.StretchesToBelieve, bench.ToTheEnd(10000));
         }
-    }
-
-    // The first buckets, which are left out, are behind it.
-    private static SurgeWatch Begun()
-    {
-        SurgeWatch watch = new SurgeWatch();
-        for (int i = 0; i < SurgeWatch.LeftOut; i++)
-        {
-            Assert.IsFalse(watch.Accept(new Bucket(), 30000, 30000, 0));
-        }
-
-        return watch;
-    }
-
-    // 20 ms of a swing, with so many of each hundred readings at the rails.
-    private static bool Stretch(SurgeWatch watch, int swing, int atLowRail, int atHighRail, int noise)
-    {
-        bool isOver = false;
-        for (int i = 0; i < 8; i++)
-        {
-            isOver = watch.Accept(Clipped(atLowRail, atHighRail), swing, swing, noise);
-        }
-
-        return isOver;
-    }
-
-    private static Bucket Clipped(int atLowRail, int atHighRail)
-    {
-        Bucket bucket = new Bucket();
-        bucket.Count = 100;
-        bucket.Sum = 7;
-        bucket.AtLowRail = atLowRail;
-        bucket.AtHighRail = atHighRail;
-        return bucket;
-    }
-
-    // Falls evenly for 150 ms.
-    private static int BucketsToTheEnd(int first, int fallABucket, int noise)
-    {
-        SurgeWatch watch = new SurgeWatch();
-        for (int i = 0; i < 60; i++)
-        {
-            if (watch.Accept(new Bucket(), first - (i * fallABucket), first - (i * fallABucket), noise))
-            {
-                return i + 1;
-            }
-        }
-
-        return -1;
     }
 }

@@ -8,8 +8,8 @@ public class VacuumControlTests
 {
     private const long Second = Time.Second;
 
-    // Buckets until the surge watch gives its first answer: those that are left out, and five cycles. 115 ms.
-    private const int FirstAnswer = SurgeWatch.LeftOut + (5 * SwingWindow.Length);
+    // Buckets until a current that never fell is believed to have no surge.
+    private const int FirstAnswer = SwingStretch.LeftOut + (SurgeWatch.StretchesToBelieve * SwingWindow.Length);
 
     [TestMethod]
     public void TheVacuumIsWantedInThreeStatesOnly()
@@ -144,24 +144,24 @@ public class VacuumControlTests
         VacuumControl control = Surging();
         for (int i = 1; i < FirstAnswer; i++)
         {
-            Assert.IsFalse(control.IsBriefSurge(At(Second + (i * Bucket.Microseconds)), 1000, 1000, 0, start));
+            Assert.IsFalse(control.IsBriefSurge(At(Second + (i * Bucket.Microseconds)), Window(1000), 0, start));
             Assert.AreEqual("starting", Words.Of(control.State));
         }
 
-        Assert.AreEqual(isBrief, control.IsBriefSurge(At(2 * Second), 1000, 1000, 0, start));
+        Assert.AreEqual(isBrief, control.IsBriefSurge(At(2 * Second), Window(1000), 0, start));
         Assert.AreEqual(isBrief ? "starting" : "on", Words.Of(control.State));
         Assert.AreEqual(!isBrief, control.WantsVacuum);
     }
 
     [TestMethod]
-    public void ASurgeIsWaitedForNoLongerThanTwoSeconds()
+    public void ASurgeIsWaitedForNoLongerThanThreeSeconds()
     {
         VacuumControl control = Surging();
         int swing = 60000;
-        for (int i = 1; i < 800; i++)
+        for (int i = 1; i < 1200; i++)
         {
             swing -= swing / 400;
-            Assert.IsFalse(control.IsBriefSurge(At(Second + (i * Bucket.Microseconds)), swing, swing, 0, 100));
+            Assert.IsFalse(control.IsBriefSurge(At(Second + (i * Bucket.Microseconds)), Window(swing), 0, 100));
 
             // The time alone decides nothing: its end is judged by the swing.
             control.Update(true, false, Second + (i * Bucket.Microseconds));
@@ -169,9 +169,9 @@ public class VacuumControlTests
             Assert.IsTrue(control.IsWaitingForSurge);
         }
 
-        control.Update(true, false, 4 * Second);
+        control.Update(true, false, 5 * Second);
         Assert.AreEqual("starting", Words.Of(control.State));
-        Assert.IsFalse(control.IsBriefSurge(At(3 * Second), swing, swing, 0, 100));
+        Assert.IsFalse(control.IsBriefSurge(At(4 * Second), Window(swing), 0, 100));
         Assert.AreEqual("on", Words.Of(control.State));
         Assert.IsFalse(control.IsWaitingForSurge);
     }
@@ -183,7 +183,7 @@ public class VacuumControlTests
         control.Update(true, false, Second);
         for (int i = 0; i < 2 * FirstAnswer; i++)
         {
-            Assert.IsFalse(control.IsBriefSurge(At(100 * Second), 1, 1, 0, 5000));
+            Assert.IsFalse(control.IsBriefSurge(At(100 * Second), Window(1), 0, 5000));
         }
 
         Assert.AreEqual("starting", Words.Of(control.State));
@@ -195,15 +195,86 @@ public class VacuumControlTests
         VacuumControl control = Surging();
         for (int i = 1; i < FirstAnswer; i++)
         {
-            control.IsBriefSurge(At(Second + i), 1000, 1000, 0, 500);
+            control.IsBriefSurge(At(Second + i), Window(1000), 0, 500);
         }
 
         control.Update(false, false, 2 * Second);
         control.Update(true, false, 3 * Second);
         for (int i = 1; i < FirstAnswer; i++)
         {
-            Assert.IsFalse(control.IsBriefSurge(At((3 * Second) + i), 1000, 1000, 0, 500));
+            Assert.IsFalse(control.IsBriefSurge(At((3 * Second) + i), Window(1000), 0, 500));
             Assert.AreEqual("starting", Words.Of(control.State));
+        }
+    }
+
+    // What is on the line after the go is watched until three seconds after the start, and then known.
+    [TestMethod]
+    public void AToolIsLearnedUntilTheLongestSurgeWouldBeOver()
+    {
+        VacuumControl control = Surging();
+        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        {
+            long begin = (10 * start * Second) + Second;
+            control.Update(true, false, begin);
+            for (int i = 1; i < 1200; i++)
+            {
+                Assert.IsTrue(control.Surge.IsWatching);
+                control.IsBriefSurge(At(begin + (i * Bucket.Microseconds)), Window(i < 600 ? 5000 : 1000), 0, 100);
+            }
+
+            Assert.AreEqual("on", Words.Of(control.State));
+            control.IsBriefSurge(At(begin + (3 * Second)), Window(1000), 0, 100);
+            Assert.IsFalse(control.Surge.IsWatching);
+            control.Update(false, false, begin + (4 * Second));
+            control.Update(false, false, begin + (9 * Second));
+            Assert.AreEqual("idle", Words.Of(control.State));
+        }
+
+        Assert.IsTrue(control.Tools.Find(5000, 5000));
+        Assert.AreEqual(1000, control.Tools.Lowest);
+    }
+
+    [TestMethod]
+    public void ABurstThatWasNotFollowedIsToldASecondLaterOnceAMinute()
+    {
+        NoticeQueue notices = new NoticeQueue();
+        VacuumControl control = new VacuumControl(CoreBench.AfterSurge(), notices);
+        for (int i = 0; i < 7; i++)
+        {
+            long begin = (11 * i * Second) + Second;
+            control.Update(true, false, begin);
+            control.Update(false, false, begin + (65 * Time.Millisecond));
+            Forget(notices);
+            Assert.AreEqual(i % 6 == 0 ? begin + Second + (65 * Time.Millisecond) : long.MaxValue, control.NextLook);
+            control.Update(false, false, begin + (1064 * Time.Millisecond));
+            Assert.AreEqual(0, notices.Count);
+            control.Update(false, false, begin + (1065 * Time.Millisecond));
+            if (i % 6 == 0)
+            {
+                Notices.Check(notices, NoticeKind.Burst, 0, 0, 65, begin + (1065 * Time.Millisecond));
+            }
+
+            Assert.AreEqual(0, notices.Count);
+        }
+    }
+
+    // Electronics draw a burst, their motor starts a moment later.
+    [TestMethod]
+    public void ABurstBeforeAToolIsNotTold()
+    {
+        NoticeQueue notices = new NoticeQueue();
+        VacuumControl control = new VacuumControl(CoreBench.Settings(startDelay: 300), notices);
+        control.Update(true, false, Second);
+        control.Update(false, false, Second + (65 * Time.Millisecond));
+        control.Update(true, false, 2 * Second);
+        control.Update(true, false, 4 * Second);
+        control.Update(false, false, 5 * Second);
+        control.Update(false, false, 20 * Second);
+        Notice notice = notices.Take();
+        while (notice != null)
+        {
+            Assert.AreEqual((int)NoticeKind.StateChanged, (int)notice.Kind);
+            notice = notices.Take();
         }
     }
 
@@ -343,6 +414,15 @@ public class VacuumControlTests
         VacuumControl control = new VacuumControl(CoreBench.AfterSurge(), new NoticeQueue());
         control.Update(true, false, Second);
         return control;
+    }
+
+    // All of its swing at the mains frequency.
+    private static SwingWindow Window(int swing)
+    {
+        SwingWindow window = new SwingWindow();
+        window.Power = SwingWindow.PowerOf(swing);
+        window.Squares = window.Power / 2;
+        return window;
     }
 
     private static Bucket At(long now)

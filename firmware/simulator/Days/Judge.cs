@@ -21,10 +21,13 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <param name="timeline">Where verdicts are written.</param>
 internal sealed class Judge(VirtualShop shop, Person person, SettingValues settings, List<Entry> timeline)
 {
-    private const long SurgeDistance = 100_000;
-    private const long SurgeLook = (SurgeWatch.LeftOut + (2 * SwingWindow.Length)) * (long)Bucket.Microseconds;
+    private const long SurgeDistance = 200_000;
+
+    // A current that never came down is looked at for so long, and then until 0.2 s of it are steady.
+    private const long SurgeLook =
+        (SwingStretch.LeftOut + ((SurgeWatch.StretchesToBelieve + SurgeWatch.Half) * SwingWindow.Length)) * (long)Bucket.Microseconds;
     private const long SlowLaneTime = 500_000;
-    private const double FallAllowed = 0.95;
+    private const double FallAllowed = 0.99;
     private const double FalseBelow = 0.9;
     private const double LeastFalseBelow = 0.5;
     private const double NoiseShare = 0.25;
@@ -213,7 +216,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
             return true;
         }
 
-        // The swing of 100 ms ago must itself be of a whole cycle of this current.
+        // The swing of 0.2 s ago must itself be of a whole cycle of this current.
         return since >= _cycle + SurgeDistance && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
 

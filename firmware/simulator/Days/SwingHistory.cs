@@ -3,8 +3,8 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <summary>Swings of the last moments, to be compared with those of a little later.</summary>
 internal sealed class SwingHistory
 {
-    // Steps of a board end on a grid of 2.5 ms, so that 64 looks reach back over more than 100 ms at any pace.
-    private const int Length = 64;
+    // Steps of a board end on a grid of 2.5 ms, so that 128 looks reach back over more than 200 ms at any pace.
+    private const int Length = 128;
 
     private readonly long[] _times = new long[Length];
     private readonly double[] _swings = new double[Length];

@@ -84,9 +84,10 @@ public sealed class WhyText
                 break;
             case VacuumState.Starting:
                 bool waitsForSurge = _settings[SettingId.StartDelay] == CoreSettings.AfterSurge;
-                output.Text(off).Text(": ").Amperes(core.SwingMilliamperes).Text(" seen, starts ")
-                    .Text(waitsForSurge ? "after the start surge, at most in " : "in ");
+                output.Text(off).Text(waitsForSurge ? ": waiting for " : ": ").Amperes(core.SwingMilliamperes)
+                    .Text(waitsForSurge ? " to fall: the tool is starting; at most " : " seen, starts in ");
                 Seconds(output, left);
+                output.Text(waitsForSurge ? " more" : "");
                 break;
             case VacuumState.On:
                 output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes)

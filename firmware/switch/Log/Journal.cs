@@ -37,9 +37,9 @@ public sealed class Journal
         entry.Second = second;
         entry.Figure = figure;
         entry.Milliamperes = _core.SwingMilliamperes;
-        if (kind == LogKind.CameUp)
+        if (kind == LogKind.CameUp || kind == LogKind.Burst)
         {
-            // That the board came up is not worth a write by itself; it is written with what happens next.
+            // That the board came up, or a burst, is not worth a write by itself; it is written with what happens next.
             _log.IsDirty = wasDirty;
         }
         else if (figure != FaultState.FromBefore && LogKinds.IsEvidence(entry))

@@ -69,6 +69,11 @@ public enum LogKind
     /// <summary>The boot record could not be read, or one of its two copies, so the vacuum is held off.</summary>
     HoldInDoubt = 16,
 
+    /// <summary>
+    /// A burst of current that the vacuum did not follow, since no tool was left after it. Figure: how long it was, in ms.
+    /// </summary>
+    Burst = 17,
+
     /// <summary>The core has sent a notice of a kind that has no entry here.</summary>
     Unknown = 255,
 }

@@ -19,6 +19,7 @@ public static class LogKinds
             NoticeKind.LongRunAhead => LogKind.LongRunAhead,
             NoticeKind.RelayLost => LogKind.RelayLost,
             NoticeKind.Probed => LogKind.Probed,
+            NoticeKind.Burst => LogKind.Burst,
             _ => LogKind.Unknown,
         };
     }

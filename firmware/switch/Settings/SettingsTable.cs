@@ -53,7 +53,7 @@ public static class SettingsTable
             "confirm", Number, 1, 40, 1, 1, "looks in a row, 2.5 ms apart, that make a start");
         rows[(int)SettingId.StartDelay] = new Setting(
             "start-delay", Time, 0, 10 * Second, CoreSettings.AfterSurge, CoreSettings.AfterSurge,
-            "'surge': after the tool's start surge, 2 s at most; a fixed time also follows short bursts")
+            "'surge': after the tool's start surge, 3 s at most; a fixed time also follows short bursts")
         {
             SpecialWord = "surge",
             SpecialValue = CoreSettings.AfterSurge,

@@ -12,6 +12,31 @@ namespace NanoDustSwitch.Benchmarks.Report;
 /// <param name="console">Where to.</param>
 internal sealed class Tables(IAnsiConsole console)
 {
+    /// <summary>Begins a table in Markdown.</summary>
+    /// <param name="title">Its title.</param>
+    /// <param name="heads">Heads of its columns.</param>
+    /// <returns>The table, without rows.</returns>
+    public static Table Start(string title, params string[] heads)
+    {
+        Table table = new() { Border = TableBorder.Markdown, Title = new TableTitle(Markup.Escape(title)) };
+        foreach (string head in heads)
+        {
+            table.AddColumn(new TableColumn(Markup.Escape(head))
+            {
+                Alignment = table.Columns.Count == 0 ? Justify.Left : Justify.Right,
+                NoWrap = true,
+            });
+        }
+
+        return table;
+    }
+
+    /// <summary>Writes a number.</summary>
+    /// <param name="value">The number; a dash where it is none, or infinite.</param>
+    /// <param name="format">How.</param>
+    /// <returns>The text.</returns>
+    public static string Format(double value, string format) => double.IsFinite(value) ? value.ToString(format) : "–";
+
     /// <summary>Prints all.</summary>
     /// <param name="found">What was found.</param>
     /// <param name="goals">What was wanted.</param>
@@ -171,24 +196,7 @@ internal sealed class Tables(IAnsiConsole console)
         _ => null,
     };
 
-    private static Table Start(string title, params string[] heads)
-    {
-        Table table = new() { Border = TableBorder.Markdown, Title = new TableTitle(Markup.Escape(title)) };
-        foreach (string head in heads)
-        {
-            table.AddColumn(new TableColumn(Markup.Escape(head))
-            {
-                Alignment = table.Columns.Count == 0 ? Justify.Left : Justify.Right,
-                NoWrap = true,
-            });
-        }
-
-        return table;
-    }
-
     private static string Number(double amperes) => Format(amperes, "0.000");
-
-    private static string Format(double value, string format) => double.IsFinite(value) ? value.ToString(format) : "–";
 
     private static string Milliseconds(double seconds) => Format(seconds * 1000, "0.0");
 }

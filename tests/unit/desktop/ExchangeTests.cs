@@ -16,8 +16,8 @@ public class ExchangeTests
     private static readonly string[] s_notState =
     {
         "NoiseFloor._cap", "NoiseFloor._looksASecond", "RunDetector.StartLooks", "RelayGate._restMicroseconds",
-        "SwingWindow._swing", "SwingWindow._fundamental",
-        "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook",
+        "SwingWindow._swing", "SurgeWatch.Circuit",
+        "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook", "ToolMemory.Lowest", "ToolMemory.Highest",
         "DetectionCore._hasVacuumLine", "FeedbackWatch._noRoom", "StartCounter._period",
     };
 

@@ -1,0 +1,170 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>
+/// What the switch has learned of the tools from their starts: how high the current stood at first, and how low it came in the
+/// end. Twelve entries; a thirteenth takes the place of the one that was used longest ago.
+/// </summary>
+/// <remarks>
+/// An entry is found by the height of the onset and by the swing a tenth of a second later, because at a start that is all one
+/// knows. Where several may be meant, all of them count: the vacuum waits rather too long than too short.
+/// </remarks>
+public sealed class ToolMemory
+{
+    /// <summary>Number of entries.</summary>
+    public const int Entries = 12;
+
+    /// <summary>From so many starts on an entry is relied upon.</summary>
+    public const int StartsToKnow = 3;
+
+    /// <summary>Stands for the level of an onset that another one follows: of a tool's lamp or electronics.</summary>
+    public const int Another = 1 << 24;
+
+    // A start belongs to an entry from which both its figures differ by an eighth at most: so much does the point of the cycle at
+    // which the switch closes make of a difference. All entries within a fifth of the one and a ninth of the other may be meant.
+    private const int SamePart = 8;
+    private const int HeightPart = 5;
+    private const int AfterPart = 9;
+
+    // A start whose lowest level was higher than what is remembered, because the cut began at once, lifts it by a sixteenth of
+    // the difference. So a level that was too low once does not stay for ever.
+    private const int LiftShift = 4;
+
+    // A quarter of what is remembered of an onset is the latest one.
+    private const int NewPart = 4;
+
+    private const int MostSeen = 1000;
+
+    private readonly int[] _heights = new int[Entries];
+    private readonly int[] _afters = new int[Entries];
+    private readonly int[] _levels = new int[Entries];
+    private readonly int[] _seen = new int[Entries];
+    private readonly int[] _used = new int[Entries];
+    private int _uses;
+
+    /// <summary>The lowest of the levels that the onset which was looked up last may come to.</summary>
+    public int Lowest;
+
+    /// <summary>The highest of them.</summary>
+    public int Highest;
+
+    /// <summary>Looks up a start; what is known of it is in <see cref="Lowest"/> and <see cref="Highest"/> then.</summary>
+    /// <param name="height">Height of the onset, a swing in sixteenths of a count.</param>
+    /// <param name="after">Swing a tenth of a second later; 0 where it is not known yet.</param>
+    /// <returns>Whether anything is known of it.</returns>
+    public bool Find(int height, int after)
+    {
+        int lowest = int.MaxValue;
+        int highest = 0;
+        for (int i = 0; i < Entries; i++)
+        {
+            if (_seen[i] >= StartsToKnow && IsNear(_heights[i], height, HeightPart)
+                && (after == 0 || IsNear(_afters[i], after, AfterPart)))
+            {
+                int level = _levels[i];
+                lowest = level < lowest ? level : lowest;
+                highest = level > highest ? level : highest;
+            }
+        }
+
+        Lowest = lowest;
+        Highest = highest;
+        return highest > 0;
+    }
+
+    /// <summary>Learns from a start.</summary>
+    /// <param name="height">Height of the onset, above 0.</param>
+    /// <param name="after">Swing a tenth of a second after the onset.</param>
+    /// <param name="level">Lowest steady level that followed.</param>
+    public void Learn(int height, int after, int level)
+    {
+        int entry = Nearest(height, after);
+        if (entry < 0)
+        {
+            entry = LeastUsed();
+            _heights[entry] = height;
+            _afters[entry] = after;
+            _levels[entry] = level;
+            _seen[entry] = 0;
+        }
+
+        _heights[entry] += (height - _heights[entry]) / NewPart;
+        _afters[entry] += (after - _afters[entry]) / NewPart;
+        int above = level - _levels[entry];
+        if (level < Another)
+        {
+            _levels[entry] += above > 0 ? above >> LiftShift : above;
+        }
+
+        if (_seen[entry] < MostSeen)
+        {
+            _seen[entry]++;
+        }
+
+        _used[entry] = ++_uses;
+    }
+
+    /// <summary>Forgets everything: another sensor shows the same tool with another swing.</summary>
+    public void Forget()
+    {
+        for (int i = 0; i < Entries; i++)
+        {
+            _heights[i] = 0;
+            _seen[i] = 0;
+            _used[i] = 0;
+        }
+    }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        tape.Numbers(_heights);
+        tape.Numbers(_afters);
+        tape.Numbers(_levels);
+        tape.Numbers(_seen);
+        tape.Numbers(_used);
+        _uses = tape.Number(_uses);
+    }
+
+    private int Nearest(int height, int after)
+    {
+        int nearest = -1;
+        int least = int.MaxValue;
+        for (int i = 0; i < Entries; i++)
+        {
+            if (IsNear(_heights[i], height, SamePart) && IsNear(_afters[i], after, SamePart))
+            {
+                int distance = _heights[i] - height;
+                distance = distance < 0 ? -distance : distance;
+                if (distance < least)
+                {
+                    least = distance;
+                    nearest = i;
+                }
+            }
+        }
+
+        return nearest;
+    }
+
+    private static bool IsNear(int one, int other, int part)
+    {
+        int most = other / part;
+        int distance = one - other;
+        return distance <= most && distance >= -most;
+    }
+
+    private int LeastUsed()
+    {
+        int least = 0;
+        for (int i = 1; i < Entries; i++)
+        {
+            if (_used[i] < _used[least])
+            {
+                least = i;
+            }
+        }
+
+        return least;
+    }
+}

@@ -1,0 +1,83 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+/// <summary>A watch of start surges, fed with swings by the stretch of 20 ms.</summary>
+internal sealed class SurgeBench
+{
+    public readonly ToolMemory Memory = new ToolMemory();
+    public readonly SurgeWatch Watch;
+
+    /// <summary>How many of each hundred readings stand at a rail.</summary>
+    public int AtRailPercent;
+
+    /// <summary>Noise floor, a swing.</summary>
+    public int Noise;
+
+    /// <summary>By how many counts the mean of the readings is above its resting point.</summary>
+    public int Offset;
+
+    private const int Rest = 1500;
+    private readonly SwingWindow _window = new SwingWindow();
+    private readonly Bucket _bucket = new Bucket();
+
+    public SurgeBench()
+    {
+        Watch = new SurgeWatch(Memory);
+        Begin();
+    }
+
+    /// <summary>A tool is seen; what is left out of an onset is behind it.</summary>
+    public void Begin()
+    {
+        Watch.Begin();
+        for (int i = 0; i < SwingStretch.LeftOut; i++)
+        {
+            Assert.IsFalse(AddBucket(30000));
+        }
+    }
+
+    /// <summary>Feeds stretches of a swing; after a step up what is left out of an onset is fed besides.</summary>
+    /// <returns>Whether the surge was over at the last one.</returns>
+    public bool Add(int swing, int stretches)
+    {
+        bool isOver = false;
+        for (int i = 0; i < stretches * SwingWindow.Length; i++)
+        {
+            isOver = AddBucket(swing);
+        }
+
+        return isOver;
+    }
+
+    /// <summary>Feeds a bucket.</summary>
+    /// <returns>Whether the surge is over.</returns>
+    public bool AddBucket(int swing)
+    {
+        // All of it at the mains frequency.
+        _window.Power = SwingWindow.PowerOf(swing);
+        _window.Squares = _window.Power / 2;
+        _bucket.Count = 100;
+        _bucket.Sum = 100 * (Rest + Offset);
+        _bucket.AtHighRail = AtRailPercent;
+        _bucket.IsOrdinary = AtRailPercent == 0;
+        return Watch.Accept(_bucket, _window, Noise);
+    }
+
+    /// <summary>Feeds a swing until the surge is over.</summary>
+    /// <returns>How many stretches that took; -1 where it took more than 100.</returns>
+    public int ToTheEnd(int swing)
+    {
+        int stretches = 0;
+        while (stretches < 100)
+        {
+            stretches++;
+            if (Add(swing, 1))
+            {
+                return stretches;
+            }
+        }
+
+        return -1;
+    }
+}
