@@ -254,7 +254,9 @@ public sealed class DetectionCore
             settings.ConfirmBuckets,
             sameSensor);
         Gate.SetRest(settings.RestartGapMilliseconds * Time.Millisecond);
-        Vacuum.Surge.Circuit = _scale.ToSwing(CoreSettings.CircuitMilliamperes);
+
+        // The sensor may be an eighth off.
+        Vacuum.Surge.Circuit = _scale.ToSwing(settings.CircuitMilliamperes / 8 * 9);
         Vacuum.Use(settings);
     }
 

@@ -13,12 +13,6 @@ public sealed class CoreSettings
     /// <summary>Longest wait for the end of a start surge, in milliseconds.</summary>
     public const int LongestSurgeMilliseconds = 3000;
 
-    /// <summary>
-    /// No tool with a cord and a plug runs above this, in mA rms: its circuit carries 16 A for long (NEC 210.23(A), CEE 7), and
-    /// the sensor may be an eighth off.
-    /// </summary>
-    public const int CircuitMilliamperes = 18000;
-
     /// <summary>Greatest value of <see cref="StartsAMinute"/>.</summary>
     public const int MostStartsAMinute = 30;
 

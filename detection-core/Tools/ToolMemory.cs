@@ -34,6 +34,12 @@ public sealed class ToolMemory
 
     private const int MostSeen = 1000;
 
+    // A level that moves by less than this part of itself need not be kept anew.
+    private const int WorthKeepingPart = 16;
+
+    /// <summary>How many numbers hold all that it knows.</summary>
+    public const int Size = 5 * Entries;
+
     private readonly int[] _heights = new int[Entries];
     private readonly int[] _afters = new int[Entries];
     private readonly int[] _levels = new int[Entries];
@@ -41,11 +47,31 @@ public sealed class ToolMemory
     private readonly int[] _used = new int[Entries];
     private int _uses;
 
+    /// <summary>Goes up with whatever is learned or forgotten that is worth keeping over a power cut.</summary>
+    public int Changes;
+
     /// <summary>The lowest of the levels that the onset which was looked up last may come to.</summary>
     public int Lowest;
 
     /// <summary>The highest of them.</summary>
     public int Highest;
+
+    /// <summary>Gets or sets a number of what it knows, for keeping it over a power cut.</summary>
+    /// <param name="index">0 to <see cref="Size"/> less one.</param>
+    /// <returns>The number.</returns>
+    public int this[int index]
+    {
+        get
+        {
+            return Row(index / Entries)[index % Entries];
+        }
+
+        set
+        {
+            Row(index / Entries)[index % Entries] = value;
+            _uses = index / Entries == 4 && value > _uses ? value : _uses;
+        }
+    }
 
     /// <summary>Looks up a start; what is known of it is in <see cref="Lowest"/> and <see cref="Highest"/> then.</summary>
     /// <param name="height">Height of the onset, a swing in sixteenths of a count.</param>
@@ -95,6 +121,11 @@ public sealed class ToolMemory
             _levels[entry] += above > 0 ? above >> LiftShift : above;
         }
 
+        if (_seen[entry] < StartsToKnow || (level < Another && !IsNear(level, level - above, WorthKeepingPart)))
+        {
+            Changes++;
+        }
+
         if (_seen[entry] < MostSeen)
         {
             _seen[entry]++;
@@ -112,6 +143,8 @@ public sealed class ToolMemory
             _seen[i] = 0;
             _used[i] = 0;
         }
+
+        Changes++;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -124,6 +157,11 @@ public sealed class ToolMemory
         tape.Numbers(_seen);
         tape.Numbers(_used);
         _uses = tape.Number(_uses);
+    }
+
+    private int[] Row(int row)
+    {
+        return row == 0 ? _heights : row == 1 ? _afters : row == 2 ? _levels : row == 3 ? _seen : _used;
     }
 
     private int Nearest(int height, int after)

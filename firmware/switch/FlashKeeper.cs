@@ -13,13 +13,14 @@ public sealed class FlashKeeper
     private const long LogPeriodMicroseconds = 10 * Time.Minute;
     private const long UrgentPeriodMicroseconds = Time.Minute;
 
-    // Run hours and log are written within this time after the vacuum has gone off. The relay then has to stay open for the
+    // Run hours, what was learned of the tools, and the log are written within this time after the vacuum has gone off. The relay then has to stay open for the
     // restart-gap in any case, 0.5 s by default. The write is over by then, so no tool's start has to wait for it.
     private const long JustOffMicroseconds = 100 * Time.Millisecond;
 
     private readonly DetectionCore _core;
     private readonly BootRecord _boot;
     private readonly RunHours _hours;
+    private readonly KnownTools _tools;
     private readonly EventLog _log;
     private readonly SettingsDesk _desk;
     private readonly Journal _journal;
@@ -31,6 +32,7 @@ public sealed class FlashKeeper
     private readonly string _holdAtRisk = "This hold will not outlive a power cut: the flash failed.";
     private long _nextLog;
     private long _nextUrgentLog;
+    private long _nextTools;
     private bool _isRiskSounded;
     private bool _isRiskTold;
 
@@ -38,6 +40,7 @@ public sealed class FlashKeeper
     /// <param name="core">Tells whether tool and vacuum are off.</param>
     /// <param name="boot">The boot record.</param>
     /// <param name="hours">The run hours.</param>
+    /// <param name="tools">What is known of the tools.</param>
     /// <param name="log">The event log.</param>
     /// <param name="desk">The settings.</param>
     /// <param name="journal">Takes the log entry that the filter is due.</param>
@@ -47,6 +50,7 @@ public sealed class FlashKeeper
         DetectionCore core,
         BootRecord boot,
         RunHours hours,
+        KnownTools tools,
         EventLog log,
         SettingsDesk desk,
         Journal journal,
@@ -56,6 +60,7 @@ public sealed class FlashKeeper
         _core = core;
         _boot = boot;
         _hours = hours;
+        _tools = tools;
         _log = log;
         _desk = desk;
         _journal = journal;
@@ -94,13 +99,14 @@ public sealed class FlashKeeper
             return;
         }
 
-        // Nobody is waiting for the log, nor for run hours that have merely grown, so writing them must not get in anybody's way.
+        // Nobody is waiting for the log, the tools, nor for run hours that have merely grown, so writing them must be in nobody's way.
         // They are written just after the vacuum has gone off, or once nobody has worked for ten minutes.
         long off = now - _core.Vacuum.Since;
         bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
         bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog && MayLog();
+        bool areToolsWaiting = isGoodTime && _tools.IsWorthWriting && now >= _nextTools;
         bool areHoursWaiting = _hours.IsWriteWaiting || (isGoodTime && _hours.IsWorthWriting);
-        if ((!_desk.IsSaveWaiting && !areHoursWaiting && !isLogWaiting) || !_core.IsQuiet)
+        if ((!_desk.IsSaveWaiting && !areHoursWaiting && !areToolsWaiting && !isLogWaiting) || !_core.IsQuiet)
         {
             return;
         }
@@ -112,6 +118,12 @@ public sealed class FlashKeeper
         else if (areHoursWaiting)
         {
             SaveHours(now);
+        }
+        else if (areToolsWaiting)
+        {
+            // As seldom as the log: tools that are learned in these ten minutes and lost are soon learned again.
+            _nextTools = now + LogPeriodMicroseconds;
+            _tools.Save();
         }
         else
         {

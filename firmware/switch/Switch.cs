@@ -43,6 +43,8 @@ public sealed class Switch
         _bucket = _reader.Bucket;
         _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
+        KnownTools tools = new KnownTools(Safe, Core.Vacuum.Tools, Settings);
+        tools.Load();
         _journal = new Journal(Log, Boot, Core);
         Desk = new SettingsDesk(gate, store, SavedSettings, Settings, _reader, Core, _journal);
 
@@ -58,7 +60,7 @@ public sealed class Switch
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
         Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
         _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, _journal, Hours);
-        _flash = new FlashKeeper(Core, Boot, Hours, Log, Desk, _journal, Console, sounder);
+        _flash = new FlashKeeper(Core, Boot, Hours, tools, Log, Desk, _journal, Console, sounder);
         NoteBoot(store, board.FailedParts);
         _restarter.Recall(Now);
         Console.Greet(Boot.Number);

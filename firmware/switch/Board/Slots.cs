@@ -7,7 +7,7 @@ public static class Slots
     public const int Size = 1024;
 
     /// <summary>Number of slots.</summary>
-    public const int Count = 8;
+    public const int Count = 10;
 
     /// <summary>First slot of the settings.</summary>
     public const int Settings = 0;
@@ -20,4 +20,7 @@ public static class Slots
 
     /// <summary>First slot of the run hours.</summary>
     public const int Hours = 6;
+
+    /// <summary>First slot of what is known of the tools.</summary>
+    public const int Tools = 8;
 }

@@ -32,10 +32,12 @@ public sealed class FlashWritesTests
         int boot = Days * BootWrites(1, Holds);
         int log = Days * LogWrites(1, Hours * 60);
         int hours = Days * HoursWrites(VacuumHours * 3600);
-        int all = boot + log + hours + Saves;
+        int tools = Days * ToolsWrites(Hours * 60);
+        int all = boot + log + hours + tools + Saves;
         AssertRow("boot record", boot);
         AssertRow("event log", log);
         AssertRow("run hours", hours);
+        AssertRow("known tools", tools);
         AssertRow("settings", Saves);
         AssertRow("all", all);
         int aSector = all * ErasuresAWrite / Sectors;
@@ -68,14 +70,16 @@ public sealed class FlashWritesTests
         int boot = Writes(flash, Slots.Boot);
         int log = Writes(flash, Slots.Log);
         int hours = Writes(flash, Slots.Hours);
+        int tools = Writes(flash, Slots.Tools);
         int settings = Writes(flash, Slots.Settings);
-        TestContext.WriteLine($"boot record {boot}, event log {log}, run hours {hours}, settings {settings}; {holds} holds, "
+        TestContext.WriteLine($"boot record {boot}, event log {log}, run hours {hours}, tools {tools}, settings {settings}; {holds} holds, "
             + $"{run.Rig.Boots} restarts");
 
         // The first write of each kind goes to both slots.
         Assert.IsInRange(2 + run.Rig.Boots + (2 * holds), 1 + BootWrites(1 + run.Rig.Boots, holds), boot);
         Assert.IsInRange(2, 1 + LogWrites(1 + run.Rig.Boots, (int)Math.Ceiling(run.Rig.Board.ShopTime / 60e6)), log);
         Assert.IsInRange(0, 1 + HoursWrites(of.Hours.Seconds), hours);
+        Assert.IsInRange(2, 2 + ToolsWrites((int)Math.Ceiling(run.Rig.Board.ShopTime / 60e6)), tools);
         Assert.AreEqual(1 + saves, settings);
         Assert.AreEqual(1, saves);
         Assert.IsGreaterThan(0, holds);
@@ -86,6 +90,8 @@ public sealed class FlashWritesTests
     private static int LogWrites(int powerUps, int minutes) => powerUps + (minutes / LogMinutes);
 
     private static int HoursWrites(int vacuumSeconds) => vacuumSeconds / RunHours.WorthWriting;
+
+    private static int ToolsWrites(int minutes) => minutes / LogMinutes;
 
     private static int Writes(FlashImage flash, int first) => flash.WritesTo(first) + flash.WritesTo(first + 1);
 

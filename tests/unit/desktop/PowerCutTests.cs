@@ -4,7 +4,7 @@ using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
 
-// Here and not on a device for the number of cases. Settings, log, hours and boot record each hold the values of one generation;
+// Here and not on a device for the number of cases. Settings, log, hours, tools and boot record each hold the values of one generation;
 // a mix of two is found at once.
 [TestClass]
 public class PowerCutTests
@@ -20,6 +20,7 @@ public class PowerCutTests
     [DataRow(Slots.Boot)]
     [DataRow(Slots.Log)]
     [DataRow(Slots.Hours)]
+    [DataRow(Slots.Tools)]
     public void APowerCutAfterAnyByteLeavesTheOldOrTheNew(int first)
     {
         int cuts = 0;
@@ -72,6 +73,7 @@ public class PowerCutTests
     [DataRow(Slots.Boot)]
     [DataRow(Slots.Log)]
     [DataRow(Slots.Hours)]
+    [DataRow(Slots.Tools)]
     public void AnyBitThatFlipsLeavesTheOtherSlot(int first)
     {
         int flips = 0;
@@ -106,6 +108,7 @@ public class PowerCutTests
     [TestMethod]
     [DataRow(Slots.Boot)]
     [DataRow(Slots.Hours)]
+    [DataRow(Slots.Tools)]
     public void ALongerSlotOfTheSameLayoutIsRead(int first)
     {
         SlotKeeper keeper = SlotKeeper.In(first, 2, 1);
@@ -118,6 +121,7 @@ public class PowerCutTests
     [DataRow(Slots.Boot)]
     [DataRow(Slots.Log)]
     [DataRow(Slots.Hours)]
+    [DataRow(Slots.Tools)]
     public void AnotherLayoutIsLeftAloneAndTheOtherSlotIsRead(int first)
     {
         for (int version = 0; version < 5; version++)
@@ -135,6 +139,7 @@ public class PowerCutTests
     [DataRow(Slots.Boot)]
     [DataRow(Slots.Log)]
     [DataRow(Slots.Hours)]
+    [DataRow(Slots.Tools)]
     public void AFullFlashKeepsTheOldAndTakesTheNextOnceThereIsRoom(int first)
     {
         foreach (int[] state in States())

@@ -1,5 +1,6 @@
 using System;
 using System.Collections.Generic;
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
@@ -107,6 +108,16 @@ internal sealed class SlotKeeper
                 hours.FilterSeconds = generation;
                 hours.Starts = generation;
                 return hours.Save();
+            case Slots.Tools:
+                ToolMemory memory = new ToolMemory();
+                KnownTools tools = new KnownTools(board, memory, new SettingValues());
+                tools.Load();
+                for (int i = 0; i < ToolMemory.Size; i++)
+                {
+                    memory[i] = generation;
+                }
+
+                return tools.Save();
             case Slots.Log:
                 EventLog log = new EventLog(board);
                 log.Load();
@@ -138,6 +149,8 @@ internal sealed class SlotKeeper
                 RunHours hours = new RunHours(board);
                 hours.Load();
                 return hours.Seconds == hours.FilterSeconds && hours.Seconds == hours.Starts ? hours.Seconds : -2;
+            case Slots.Tools:
+                return ReadTools(board);
             case Slots.Log:
                 return ReadLog(board);
             default:
@@ -150,6 +163,21 @@ internal sealed class SlotKeeper
                 int restarts = Math.Max(0, boot.Restarts - BootRecord.MostRestarts);
                 return restarts == boot.Lockouts && boot.Number == restarts + 1 ? restarts : -2;
         }
+    }
+
+    private static int ReadTools(SafeBoard board)
+    {
+        ToolMemory memory = new ToolMemory();
+        new KnownTools(board, memory, new SettingValues()).Load();
+        for (int i = 1; i < ToolMemory.Size; i++)
+        {
+            if (memory[i] != memory[0])
+            {
+                return -2;
+            }
+        }
+
+        return memory[0];
     }
 
     private static int ReadLog(SafeBoard board)

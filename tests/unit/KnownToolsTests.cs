@@ -1,0 +1,91 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+
+namespace NanoDustSwitch.UnitTests;
+
+[TestClass]
+public class KnownToolsTests
+{
+    [TestMethod]
+    public void AToolIsKnownAfterAPowerCut()
+    {
+        FakeBoard board = new FakeBoard();
+        ToolMemory learned = new ToolMemory();
+        KnownTools tools = New(board, learned, new SettingValues());
+        Assert.IsFalse(tools.IsWorthWriting);
+        Learn(learned);
+        Assert.IsTrue(tools.IsWorthWriting);
+        Assert.IsTrue(tools.Save());
+        Assert.IsFalse(tools.IsWorthWriting);
+
+        ToolMemory kept = new ToolMemory();
+        New(board, kept, new SettingValues()).Load();
+        Assert.IsTrue(kept.Find(8000, 4000));
+        Assert.AreEqual(2000, kept.Lowest);
+        for (int i = 0; i < ToolMemory.Size; i++)
+        {
+            Assert.AreEqual(learned[i], kept[i]);
+        }
+    }
+
+    // It has been started often enough, and nothing new comes of it: that need not wear out the flash.
+    [TestMethod]
+    public void AToolThatIsKnownIsNotWorthAWrite()
+    {
+        ToolMemory memory = new ToolMemory();
+        Learn(memory);
+        int changes = memory.Changes;
+        Learn(memory);
+        Assert.AreEqual(changes, memory.Changes);
+        memory.Learn(8000, 4000, 1500);
+        Assert.AreEqual(changes + 1, memory.Changes);
+    }
+
+    [TestMethod]
+    [DataRow(SettingId.SensorGain)]
+    [DataRow(SettingId.Turns)]
+    public void WithAnotherSensorNothingIsKnown(SettingId id)
+    {
+        FakeBoard board = new FakeBoard();
+        ToolMemory learned = new ToolMemory();
+        Learn(learned);
+        New(board, learned, new SettingValues()).Save();
+
+        SettingsDraft draft = Drafts.New();
+        draft[id] = Drafts.Other(id);
+        ToolMemory kept = new ToolMemory();
+        New(board, kept, Drafts.Checked(draft)).Load();
+        Assert.IsFalse(kept.Find(8000, 4000));
+    }
+
+    [TestMethod]
+    public void TheWholeSwitchKnowsItsToolsAfterAPowerCut()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        for (int i = 0; i < ToolMemory.StartsToKnow; i++)
+        {
+            bench.Tool(SwitchBench.Saw, 4000);
+            bench.Tool(0, 8000);
+        }
+
+        int level = bench.Switch.Core.Vacuum.Tools[2 * ToolMemory.Entries];
+        Assert.IsTrue(level > 0);
+        bench.Run(700000);
+        bench.Boot();
+        Assert.AreEqual(level, bench.Switch.Core.Vacuum.Tools[2 * ToolMemory.Entries]);
+    }
+
+    private static void Learn(ToolMemory memory)
+    {
+        for (int i = 0; i < ToolMemory.StartsToKnow; i++)
+        {
+            memory.Learn(8000, 4000, 2000);
+        }
+    }
+
+    private static KnownTools New(FakeBoard board, ToolMemory memory, SettingValues settings)
+    {
+        return new KnownTools(new SafeBoard(board), memory, settings);
+    }
+}
