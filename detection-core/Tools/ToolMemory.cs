@@ -157,6 +157,7 @@ public sealed class ToolMemory
         tape.Numbers(_seen);
         tape.Numbers(_used);
         _uses = tape.Number(_uses);
+        Changes = tape.Number(Changes);
     }
 
     private int[] Row(int row)
