@@ -18,7 +18,7 @@ public class ExchangeTests
         "NoiseFloor._cap", "NoiseFloor._looksASecond", "RunDetector.StartLooks", "RelayGate._restMicroseconds",
         "SwingWindow._swing", "SwingWindow._fundamental",
         "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook",
-        "DetectionCore._hasVacuumLine", "FeedbackWatch._noRoom", "StartCounter._period",
+        "DetectionCore._hasVacuumLine", "StartCounter._period",
     };
 
     // The levels follow from settings and floors. The tape holds no notices: the board takes them in the same step.
