@@ -23,6 +23,9 @@ public sealed class FeedbackWatch
     // Longer than most tools idle between two cuts; together with the looks less than half a minute.
     private const long LongMicroseconds = 20 * Time.Second;
 
+    // Longer than most cuts are steady; together with the looks less than a minute.
+    private const long MinuteMicroseconds = 45 * Time.Second;
+
     // Far longer than a cut is steady; together with the looks less than three minutes.
     private const long LongestMicroseconds = 150 * Time.Second;
 
@@ -32,6 +35,13 @@ public sealed class FeedbackWatch
 
     // A vacuum that is slow to start runs by then. Common practice, no source.
     private const long RunUpMicroseconds = 3 * Time.Second;
+
+    // A closing so soon after the beginning of a look goes on with the same run: look and rest of the relay take 1 s as delivered.
+    private const long SameRunMicroseconds = 2500000;
+
+    // What comes back within 0.1 s is at least an eighth: a vacuum that starts softly begins with a quarter or so. Common
+    // practice, no source.
+    private const int ComeBackShift = 3;
 
     // Two are not enough: with a user whose tools stop during every second look, two delays were alike by chance once in a few
     // thousand starts.
@@ -58,9 +68,13 @@ public sealed class FeedbackWatch
     // Looks at this level that did not show the current to go.
     private int _vain;
 
-    // Looks in a row at which the current went after the same delay; and that delay.
+    // Looks in a row at which the same current went after the same delay; that delay, and the current's swing.
     private int _goes;
     private long _lag;
+    private int _gone;
+
+    // Whether the relay closes after a look at which the current went.
+    private bool _mustComeBack;
 
     /// <summary>Whether <see cref="Accept"/> has something to look for; else it need not be called.</summary>
     public bool IsWatching;
@@ -90,14 +104,15 @@ public sealed class FeedbackWatch
     /// <param name="now">Time in microseconds.</param>
     public void NoteClosing(SwingWindow window, int least, long now)
     {
-        _steady.Begin(_look.IsSameRun, now);
-        if (!_look.IsSameRun)
+        bool isSameRun = now - _look.Since < SameRunMicroseconds;
+        _steady.Begin(isSameRun, now);
+        if (!isSameRun)
         {
             _vain = 0;
             _jump = 0;
         }
 
-        _look.IsSameRun = false;
+        _mustComeBack = isSameRun && _goes > 0;
         _least = least;
         _closedAt = now;
         _phasor.Move(window);
@@ -130,7 +145,7 @@ public sealed class FeedbackWatch
         _goes = 0;
         _vain = 0;
         _quietAt = int.MaxValue;
-        _look.IsSameRun = false;
+        _mustComeBack = false;
         IsProbing = false;
         WantsEveryBucket = false;
         IsWatching = false;
@@ -150,8 +165,7 @@ public sealed class FeedbackWatch
         if (WantsEveryBucket && now - _closedAt >= Phasor.Step)
         {
             WantsEveryBucket = false;
-            int jump = window.IsValid && now - _closedAt == Phasor.Step ? _phasor.Move(window) : 0;
-            _jump = jump > _jump ? jump : _jump;
+            NoteJump(window.IsValid && now - _closedAt == Phasor.Step ? _phasor.Move(window) : 0);
         }
 
         if (window.IsValid && (window.Place & (SwingWindow.Length - 1)) == 0 && _steady.Add(window.Power, now))
@@ -177,27 +191,37 @@ public sealed class FeedbackWatch
         _vain = tape.Number(_vain);
         _goes = tape.Number(_goes);
         _lag = tape.Number(_lag);
+        _gone = tape.Number(_gone);
+        _mustComeBack = tape.Flag(_mustComeBack);
         IsWatching = tape.Flag(IsWatching);
         IsProbing = tape.Flag(IsProbing);
         WantsEveryBucket = tape.Flag(WantsEveryBucket);
+    }
+
+    // What has come in the first 0.1 s after the closing; 0 where that is not known.
+    private void NoteJump(int jump)
+    {
+        _jump = jump > _jump ? jump : _jump;
+        if (_mustComeBack && jump < Level >> ComeBackShift)
+        {
+            // It went by itself, and did not come back with the vacuum.
+            _goes = 0;
+        }
     }
 
     // A half second is over.
     private void Judge(SwingWindow window, long now)
     {
         int level = _steady.Level;
-        long closed = now - _closedAt;
         if (level < _least)
         {
-            // If a look has just ended at which the current went, it was a tool that had stopped by itself.
-            _goes = closed >= Time.Second ? 0 : _goes;
             return;
         }
 
         // A current that has changed since the last look is worth another one.
         int vain = SteadyWatch.AreAlike(level, Level) ? _vain : 0;
         bool isDue = _goes > 0 && IsNear(level, Level)
-            ? closed >= AgainMicroseconds
+            ? now - _closedAt >= AgainMicroseconds
             : now - _steady.Since >= Wait(level, vain);
         if (isDue)
         {
@@ -226,7 +250,7 @@ public sealed class FeedbackWatch
             return (mayBeTheJump ? LongMicroseconds : LongestMicroseconds) << again;
         }
 
-        return (mayBeTheJump || HasFallen(level) ? ShortMicroseconds : LongMicroseconds) << again;
+        return (mayBeTheJump || HasFallen(level) ? ShortMicroseconds : MinuteMicroseconds) << again;
     }
 
     private bool HasFallen(int level)
@@ -242,7 +266,6 @@ public sealed class FeedbackWatch
         IsProbing = false;
         IsWatching = false;
         WantsEveryBucket = false;
-        _look.IsSameRun = true;
         if (lag < 0)
         {
             _goes = 0;
@@ -255,12 +278,15 @@ public sealed class FeedbackWatch
             return false;
         }
 
-        // When the delay is not that of the look before, one of the two was chance. Then the row begins again with this one.
-        bool isSame = lag - _lag <= RelayLook.SameMicroseconds && _lag - lag <= RelayLook.SameMicroseconds;
+        // When delay or height is not that of the look before, one of the two was chance. Then the row begins again with this one.
+        bool isSame = lag - _lag <= RelayLook.SameMicroseconds && _lag - lag <= RelayLook.SameMicroseconds
+            && IsNear(Level, _gone);
         _goes = isSame && _goes > 0 ? _goes + 1 : 1;
         _lag = lag;
+        _gone = Level;
         return _goes >= GoesToProve;
     }
+
     private static bool IsNear(int one, int other)
     {
         return one - other < other >> 2 && other - one < other >> 2;

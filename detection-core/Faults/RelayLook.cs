@@ -34,8 +34,8 @@ public sealed class RelayLook
     private int _change;
     private long _changedAt;
 
-    /// <summary>When it began, in microseconds.</summary>
-    public long Since;
+    /// <summary>When it began, in microseconds; long ago until there has been a look.</summary>
+    public long Since = -Time.Hour;
 
     /// <summary>Swing at its beginning, in sixteenths of a count; 0 until there has been a look.</summary>
     public int Level;
@@ -45,9 +45,6 @@ public sealed class RelayLook
 
     /// <summary>How it ended: whether the current was the same as before, so that none of it is the vacuum's.</summary>
     public bool HasStayed;
-
-    /// <summary>Whether the next closing of the relay is the one after a look, which goes on with the same run.</summary>
-    public bool IsSameRun;
 
     /// <summary>Begins a look.</summary>
     /// <param name="level">Swing in sixteenths of a count.</param>
@@ -64,7 +61,6 @@ public sealed class RelayLook
         _change = 0;
         _changedAt = now;
         HasStayed = false;
-        IsSameRun = true;
     }
 
     /// <summary>Takes a bucket.</summary>
@@ -140,7 +136,6 @@ public sealed class RelayLook
         Level = tape.Number(Level);
         Lag = tape.Number(Lag);
         HasStayed = tape.Flag(HasStayed);
-        IsSameRun = tape.Flag(IsSameRun);
     }
 
     private bool End(long lag)
