@@ -66,7 +66,7 @@ public sealed class DetectionCore
         Vacuum = new VacuumControl(settings, Notices);
         Faults = new FaultMonitor(Notices, now);
         _vacuumWatch = new VacuumWatch(now);
-        _feedback = new FeedbackWatch(Notices, converter.FullScale);
+        _feedback = new FeedbackWatch(Notices);
         _lastEnd = now;
         Use(settings);
 
@@ -322,7 +322,7 @@ public sealed class DetectionCore
             UpdateGate(now);
         }
 
-        if (_feedback.IsWatching)
+        if (_feedback.IsWatching && ((tool.Window.Place & (SwingWindow.Length - 1)) == 0 || _feedback.WantsEveryBucket))
         {
             WatchFeedback(now);
         }
@@ -462,10 +462,6 @@ public sealed class DetectionCore
         {
             _tool.ResetLearning();
             _idleMeasured = false;
-            if (!isRunning && IsRelayClosed)
-            {
-                _feedback.NoteStop(now);
-            }
         }
 
         vacuum.Update(isRunning, Faults.HoldsOff, now);
@@ -501,20 +497,20 @@ public sealed class DetectionCore
         _vacuumWatch.NoteRelay(now);
         if (Gate.IsClosed)
         {
-            _feedback.NoteClosing(_tool.Window.Swing, _tool.Levels.Stop, now);
+            _feedback.NoteClosing(_tool.Window, _tool.Levels.LeastStop, now);
         }
         else
         {
-            _feedback.NoteOpening(now);
+            _feedback.NoteOpening(IsToolRunning, now);
         }
     }
 
     private void WatchFeedback(long now)
     {
-        if (_feedback.Accept(_tool.Window.Swing, _tool.Window.IsValid, now))
+        if (_feedback.Accept(_tool.Window, now))
         {
             Faults.See(Fault.OwnCurrent, _scale.FromSwing(_feedback.Level), now);
-            _feedback.Reset(now);
+            _feedback.Reset();
         }
 
         if (_feedback.IsProbing && IsRelayClosed)

@@ -1,188 +1,176 @@
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
-/// Finds out whether the vacuum's own current runs through the tool's sensor. If it does, the switch takes the vacuum for a
-/// running tool, and the vacuum never stops.
+/// Finds out whether the vacuum's own current is seen on the tool's line, because its wire runs through the tool's sensor or
+/// close by. If it is, the switch takes the vacuum for a running tool, and the vacuum never stops.
 /// </summary>
 /// <remarks>
-/// The first sign is a current that jumps as the relay closes. After two such closings in a row the wiring is suspected. (Where
-/// the tool's own start surge would have hidden a jump, the closing counts as one with a jump.) Then comes the test, a probe: the
-/// relay opens for a moment. If the vacuum feeds the sensor, the current must fall all at once, as long after the command as the
-/// contact takes, and must stay away. Three such probes in a row with the same delay prove it. What speaks against it is a tool
-/// that stops while the relay is closed, and a closing without a jump.
+/// The sign of it is a current that stays the same for long: the tool has stopped, and what is left is the vacuum's. A tool that
+/// idles looks alike. So comes the test, a look: the relay opens for a moment. If the current is the vacuum's own, it must go all
+/// at once, as long after the command as the contact takes, stay away, and come back with the vacuum. Three such looks in a row
+/// with the same delay prove it. A level that stayed is a tool's, and is remembered.
 /// <para>
-/// A tool that runs as well may hide the vacuum's current. So a probe that showed nothing is repeated: when the current has
-/// fallen and stays low, because the tool may have stopped, or else after twice the time. This class never closes the relay, it
-/// only opens it.
+/// How long the current must be steady before a look depends on what has been seen. As long as nobody knows what the vacuum does
+/// to the line, a few seconds are enough. Once the line has been without a tool while the vacuum ran, it must also be a part of
+/// the current that came as the relay closed, or be steady for minutes. This class never closes the relay, it only opens it.
 /// </para>
 /// </remarks>
 public sealed class FeedbackWatch
 {
-    // The contact closes and has bounced by then, and a cycle and a half of the vacuum's start surge is seen.
-    private const long JumpMicroseconds = 80000;
+    // A tool that has just been let go is often used again within this time. Common practice, no source.
+    private const long ShortMicroseconds = 4 * Time.Second;
 
-    // The first probe waits until the vacuum's own start surge is over: recorded vacuums take 0.7 to 0.9 s to within 15 %.
-    private const long FirstProbeMicroseconds = 1500000;
+    // Longer than most tools idle between two cuts; together with the looks less than half a minute.
+    private const long LongMicroseconds = 20 * Time.Second;
 
-    // A current that has fallen must stay low for so long before it is worth another probe.
-    private const long FallMicroseconds = Time.Second;
+    // Longer than most cuts are steady; together with the looks less than a minute.
+    private const long MinuteMicroseconds = 45 * Time.Second;
 
-    private const long LongestWaitMicroseconds = 96 * Time.Second;
+    // Far longer than a cut is steady; together with the looks less than three minutes.
+    private const long LongestMicroseconds = 150 * Time.Second;
 
-    // By then the start surge of a tool is mostly over.
-    private const long SettlingMicroseconds = Time.Second;
+    // After a look at which the current went: the vacuum's start surge is over, which takes 0.7 to 0.9 s to within 15 % in
+    // recordings, and a half second was measured after it.
+    private const long AgainMicroseconds = 1500000;
 
-    // When the contact can open after the command. Before the first time the driver still holds the relay in any case. By the
-    // second it has let go and the contact has opened, also with parts that are 20 % off.
-    private const long SoonestOpenMicroseconds = Bucket.Microseconds * 60L;
-    private const long LatestOpenMicroseconds = 600000;
+    // A vacuum that is slow to start runs by then. Common practice, no source.
+    private const long RunUpMicroseconds = 3 * Time.Second;
 
-    // From full current to less than half: the time of a contact that opens, and a cycle until the window shows it.
-    private const long GoMicroseconds = 45000;
+    // A closing so soon after the beginning of a look goes on with the same run: look and rest of the relay take 1 s as delivered.
+    private const long SameRunMicroseconds = 2500000;
 
-    // Most by which the delays of two probes may differ.
-    private const long SameMicroseconds = 15000;
+    // What comes back within 0.1 s is at least an eighth: a vacuum that starts softly begins with a quarter or so. Common
+    // practice, no source.
+    private const int ComeBackShift = 3;
 
-    // The current must stay away for so long.
-    private const long GoneMicroseconds = 300000;
-
-    private const int JumpsToSuspect = 2;
-
-    // Two are not enough: with a user whose tools stop during every second probe, two delays were alike by chance once in a few
+    // Two are not enough: with a user whose tools stop during every second look, two delays were alike by chance once in a few
     // thousand starts.
     private const int GoesToProve = 3;
 
+    // The wait for another look at a level that is known doubles up to 80 minutes.
+    private const int MostVain = 5;
+
     private readonly NoticeQueue _notices;
-    private readonly int _noRoom;
-    private FeedbackStage _stage;
-    private long _since;
+    private readonly SteadyWatch _steady = new SteadyWatch();
+    private readonly KnownLevels _known = new KnownLevels();
+    private readonly RelayLook _look = new RelayLook();
+    private readonly Phasor _phasor = new Phasor();
+    private long _closedAt;
 
-    // At the closing: the swing before it, the greatest one since, and the least one that keeps a tool running.
-    private int _before;
-    private int _greatest;
+    // The least swing that keeps a tool running; and the one at which the line has been seen without a tool while the vacuum
+    // ran, int.MaxValue until then.
     private int _least;
+    private int _quietAt = int.MaxValue;
 
-    // Closings with a jump in a row; probes in a row at which the current went after the same delay; and that delay.
-    private int _jumps;
+    // The current that came as the relay closed, as a swing.
+    private int _jump;
+
+    // Looks at this level that did not show the current to go.
+    private int _vain;
+
+    // Looks in a row at which the same current went after the same delay; that delay, and the current's swing.
     private int _goes;
     private long _lag;
+    private int _gone;
 
-    // The swing at the beginning of the last probe, how long to wait for the next, and since when the swing has been lower.
-    private int _level = int.MaxValue;
-    private long _wait = FirstProbeMicroseconds;
-    private long _lowSince;
-
-    // During a probe: when the swing was last near its level, and when it fell below half of it (-1 until then).
-    private long _fullAt;
-    private long _goneAt = -1;
+    // Whether the relay closes after a look at which the current went.
+    private bool _mustComeBack;
 
     /// <summary>Whether <see cref="Accept"/> has something to look for; else it need not be called.</summary>
     public bool IsWatching;
 
-    /// <summary>Whether the relay must stay open for a probe.</summary>
+    /// <summary>Whether <see cref="Accept"/> wants every bucket; else one of eight, with the window at an eighth place.</summary>
+    public bool WantsEveryBucket;
+
+    /// <summary>Whether the relay must stay open for a look.</summary>
     public bool IsProbing;
 
     /// <summary>Initializes a new instance of the <see cref="FeedbackWatch"/> class.</summary>
-    /// <param name="notices">Gets a notice of every probe.</param>
-    /// <param name="fullScale">Greatest count of the converter.</param>
-    public FeedbackWatch(NoticeQueue notices, int fullScale)
+    /// <param name="notices">Gets a notice of every look.</param>
+    public FeedbackWatch(NoticeQueue notices)
     {
         _notices = notices;
-
-        // A Hall module clips at three quarters of the converter's range, so a swing above five eighths has no room to jump.
-        _noRoom = fullScale * SensorScale.PartsACount * 5 / 8;
     }
 
-    /// <summary>
-    /// Gets the swing at the beginning of the last probe, in sixteenths of a count; int.MaxValue until there is
-    /// one since the relay closed.
-    /// </summary>
+    /// <summary>Gets the swing at the beginning of the last look, in sixteenths of a count; 0 until there has been one.</summary>
     public int Level
     {
-        get { return _level; }
+        get { return _look.Level; }
     }
 
     /// <summary>Notes that the relay was told to close.</summary>
-    /// <param name="swing">Swing at this moment, in sixteenths of a count.</param>
+    /// <param name="window">The window.</param>
     /// <param name="least">Swing below which no tool runs: a vacuum that draws less than this does no harm.</param>
     /// <param name="now">Time in microseconds.</param>
-    public void NoteClosing(int swing, int least, long now)
+    public void NoteClosing(SwingWindow window, int least, long now)
     {
-        _before = swing;
-        _greatest = 0;
+        bool isSameRun = now - _look.Since < SameRunMicroseconds;
+        _steady.Begin(isSameRun, now);
+        if (!isSameRun)
+        {
+            _vain = 0;
+            _jump = 0;
+        }
+
+        _mustComeBack = isSameRun && _goes > 0;
         _least = least;
-        Enter(FeedbackStage.Closing, now);
+        _closedAt = now;
+        _phasor.Move(window);
+        WantsEveryBucket = window.IsValid;
+        IsWatching = true;
     }
 
     /// <summary>Notes that the relay was told to open.</summary>
+    /// <param name="isToolRunning">Whether a tool is seen.</param>
     /// <param name="now">Time in microseconds.</param>
-    public void NoteOpening(long now)
+    public void NoteOpening(bool isToolRunning, long now)
     {
-        if (!IsProbing)
+        if (IsProbing)
         {
-            BeginWaitsAfresh();
-            Enter(FeedbackStage.Resting, now);
+            return;
         }
-    }
 
-    /// <summary>Notes that the tool was seen to stop while the relay is closed.</summary>
-    /// <param name="now">Time in microseconds.</param>
-    public void NoteStop(long now)
-    {
-        // In the first second it may be the current that went as the relay opened before, which is seen a little late.
-        if (now - _since > SettlingMicroseconds)
+        if (!isToolRunning && now - _closedAt >= RunUpMicroseconds)
         {
-            Reset(now);
+            _quietAt = _least;
         }
+
+        WantsEveryBucket = false;
+        IsWatching = false;
     }
 
     /// <summary>Begins afresh, with no suspicion.</summary>
-    /// <param name="now">Time in microseconds.</param>
-    public void Reset(long now)
+    public void Reset()
     {
-        _jumps = 0;
         _goes = 0;
+        _vain = 0;
+        _quietAt = int.MaxValue;
+        _mustComeBack = false;
         IsProbing = false;
-        BeginWaitsAfresh();
-        Enter(FeedbackStage.Resting, now);
+        WantsEveryBucket = false;
+        IsWatching = false;
     }
 
     /// <summary>Looks at a bucket.</summary>
-    /// <param name="swing">Swing in sixteenths of a count.</param>
-    /// <param name="isValid">Whether it can be believed.</param>
+    /// <param name="window">The window with this bucket in it.</param>
     /// <param name="now">Time in microseconds.</param>
     /// <returns>True when it is proved that the vacuum feeds the tool's sensor.</returns>
-    public bool Accept(int swing, bool isValid, long now)
+    public bool Accept(SwingWindow window, long now)
     {
-        if (_stage == FeedbackStage.Probing)
+        if (IsProbing)
         {
-            return Probe(swing, isValid, now);
+            return _look.IsOver(window, now) && EndLook(now);
         }
 
-        if (_stage == FeedbackStage.Suspecting)
+        if (WantsEveryBucket && now - _closedAt >= Phasor.Step)
         {
-            Suspect(swing, isValid, now);
+            WantsEveryBucket = false;
+            NoteJump(window.IsValid && now - _closedAt == Phasor.Step ? _phasor.Move(window) : 0);
         }
-        else if (!isValid)
+
+        if (window.IsValid && (window.Place & (SwingWindow.Length - 1)) == 0 && _steady.Add(window.Power, now))
         {
-            // Nobody knows whether the current has jumped, so this closing says nothing.
-            Reset(now);
-        }
-        else if (_stage == FeedbackStage.Closing)
-        {
-            _greatest = swing > _greatest ? swing : _greatest;
-            if (now - _since >= JumpMicroseconds)
-            {
-                JudgeJump(now);
-            }
-        }
-        else if (swing < _least)
-        {
-            Reset(now);
-        }
-        else if (now - _since >= SettlingMicroseconds)
-        {
-            JudgeSurge(swing, now);
+            Judge(window, now);
         }
 
         return false;
@@ -192,157 +180,115 @@ public sealed class FeedbackWatch
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        _stage = (FeedbackStage)tape.Number((int)_stage);
-        _since = tape.Number(_since);
-        _before = tape.Number(_before);
-        _greatest = tape.Number(_greatest);
+        _steady.Exchange(tape);
+        _known.Exchange(tape);
+        _look.Exchange(tape);
+        _phasor.Exchange(tape);
+        _closedAt = tape.Number(_closedAt);
         _least = tape.Number(_least);
-        _jumps = tape.Number(_jumps);
+        _quietAt = tape.Number(_quietAt);
+        _jump = tape.Number(_jump);
+        _vain = tape.Number(_vain);
         _goes = tape.Number(_goes);
         _lag = tape.Number(_lag);
-        _level = tape.Number(_level);
-        _wait = tape.Number(_wait);
-        _lowSince = tape.Number(_lowSince);
-        _fullAt = tape.Number(_fullAt);
-        _goneAt = tape.Number(_goneAt);
-        IsWatching = _stage != FeedbackStage.Resting;
-        IsProbing = _stage == FeedbackStage.Probing;
+        _gone = tape.Number(_gone);
+        _mustComeBack = tape.Flag(_mustComeBack);
+        IsWatching = tape.Flag(IsWatching);
+        IsProbing = tape.Flag(IsProbing);
+        WantsEveryBucket = tape.Flag(WantsEveryBucket);
     }
 
-    private void JudgeJump(long now)
+    // What has come in the first 0.1 s after the closing; 0 where that is not known.
+    private void NoteJump(int jump)
     {
-        int jump = _greatest - _before;
-        if (_before >= _noRoom || (jump >= _least && jump >= _before >> 4))
+        _jump = jump > _jump ? jump : _jump;
+        if (_mustComeBack && jump < Level >> ComeBackShift)
         {
-            CountJump();
-        }
-        else
-        {
-            _stage = FeedbackStage.Settling;
+            // It went by itself, and did not come back with the vacuum.
+            _goes = 0;
         }
     }
 
-    // Where the current has fallen by an eighth since the relay closed, the tool's surge was large enough to hide a jump.
-    private void JudgeSurge(int swing, long now)
+    // A half second is over.
+    private void Judge(SwingWindow window, long now)
     {
-        if (swing <= _before - (_before >> 3))
+        int level = _steady.Level;
+        if (level < _least)
         {
-            CountJump();
-        }
-        else
-        {
-            // After a suspicion the next jump alone is enough: the tool may have stopped just as the vacuum started, and hidden
-            // it.
-            int left = _jumps >= JumpsToSuspect ? JumpsToSuspect - 1 : 0;
-            Reset(now);
-            _jumps = left;
-        }
-    }
-
-    private void CountJump()
-    {
-        _jumps++;
-        if (_jumps < JumpsToSuspect)
-        {
-            StopWatching();
             return;
         }
 
-        _lowSince = _since;
-        _stage = FeedbackStage.Suspecting;
-    }
-
-    private void Suspect(int swing, bool isValid, long now)
-    {
-        bool isSure = isValid && swing >= _least;
-        if (!isSure || swing > _level - (_level >> 3))
+        // A current that has changed since the last look is worth another one.
+        int vain = SteadyWatch.AreAlike(level, Level) ? _vain : 0;
+        bool isDue = _goes > 0 && IsNear(level, Level)
+            ? now - _closedAt >= AgainMicroseconds
+            : now - _steady.Since >= Wait(level, vain);
+        if (isDue)
         {
-            _lowSince = now;
-        }
-
-        long closed = now - _since;
-        if (isSure && closed >= FirstProbeMicroseconds && (closed >= _wait || now - _lowSince >= FallMicroseconds))
-        {
-            _wait = _wait < LongestWaitMicroseconds ? _wait * 2 : _wait;
-            _level = swing;
-            _fullAt = now;
-            _goneAt = -1;
+            _vain = vain;
             IsProbing = true;
-            Enter(FeedbackStage.Probing, now);
+            WantsEveryBucket = true;
+            _look.Begin(level, window, now);
         }
     }
 
-    private bool Probe(int swing, bool isValid, long now)
+    // For how long a level must be steady, of which so many looks have not shown that it is the vacuum's.
+    private long Wait(int level, int vain)
     {
-        if (!isValid)
+        if (_known.Has(level))
         {
-            return EndProbe(false, now);
+            return LongestMicroseconds << vain;
         }
 
-        bool isHalf = swing < _level >> 1;
-        if (_goneAt >= 0)
+        // Something else may have changed meanwhile.
+        int again = vain > 0 ? 1 : 0;
+
+        // The start surge of a vacuum is 1.5 to 6 times what it draws later (recordings: 2.8 to 5.8 in the first 0.1 s).
+        bool mayBeTheJump = level < _jump >> 1 && level > _jump >> 3;
+        if (_quietAt <= _least)
         {
-            return isHalf ? now - _goneAt >= GoneMicroseconds && EndProbe(true, now) : EndProbe(false, now);
+            return (mayBeTheJump ? LongMicroseconds : LongestMicroseconds) << again;
         }
 
-        if (swing >= _level - (_level >> 2))
-        {
-            _fullAt = now;
-        }
-        else if (isHalf)
-        {
-            if (now - _fullAt > GoMicroseconds || now - _since < SoonestOpenMicroseconds)
-            {
-                return EndProbe(false, now);
-            }
-
-            _goneAt = now;
-        }
-
-        return now - _since >= LatestOpenMicroseconds && EndProbe(false, now);
+        return (mayBeTheJump || HasFallen(level) ? ShortMicroseconds : MinuteMicroseconds) << again;
     }
 
-    private bool EndProbe(bool hasGone, long now)
+    private bool HasFallen(int level)
     {
-        long lag = hasGone ? _goneAt - _since : now - _since;
-        _notices.Add(NoticeKind.Probed, hasGone ? 1 : 0, 0, (int)(lag / 1000), now);
+        int greatest = _steady.Greatest;
+        return level < greatest - (greatest >> 2);
+    }
+
+    private bool EndLook(long now)
+    {
+        long lag = _look.Lag;
+        _notices.Add(NoticeKind.Probed, lag >= 0 ? 1 : 0, 0, (int)((lag >= 0 ? lag : now - _look.Since) / 1000), now);
         IsProbing = false;
-        StopWatching();
-        if (!hasGone)
+        IsWatching = false;
+        WantsEveryBucket = false;
+        if (lag < 0)
         {
             _goes = 0;
+            _vain = _vain < MostVain ? _vain + 1 : _vain;
+            if (_look.HasStayed)
+            {
+                _known.Note(Level);
+            }
+
             return false;
         }
 
-        // When the delay is not that of the probe before, one of the two was chance. Then the row begins again with this one.
-        bool isSame = lag - _lag <= SameMicroseconds && _lag - lag <= SameMicroseconds;
-        if (isSame || _goes == 0)
-        {
-            _wait = FirstProbeMicroseconds;
-        }
-
+        // When delay or height is not that of the look before, one of the two was chance. Then the row begins again with this one.
+        bool isSame = lag - _lag <= RelayLook.SameMicroseconds && _lag - lag <= RelayLook.SameMicroseconds
+            && IsNear(Level, _gone);
         _goes = isSame && _goes > 0 ? _goes + 1 : 1;
         _lag = lag;
+        _gone = Level;
         return _goes >= GoesToProve;
     }
 
-    private void Enter(FeedbackStage stage, long now)
+    private static bool IsNear(int one, int other)
     {
-        _since = now;
-        _stage = stage;
-        IsWatching = stage != FeedbackStage.Resting;
-    }
-
-    private void BeginWaitsAfresh()
-    {
-        _level = int.MaxValue;
-        _wait = FirstProbeMicroseconds;
-    }
-
-    // Nothing more to see until the relay closes again. Unlike Enter this keeps the time of the closing, which NoteStop needs.
-    private void StopWatching()
-    {
-        _stage = FeedbackStage.Resting;
-        IsWatching = false;
+        return one - other < other >> 2 && other - one < other >> 2;
     }
 }

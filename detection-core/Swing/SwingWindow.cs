@@ -25,7 +25,7 @@ public sealed class SwingWindow
     // possible power is 7.42 times the square of the greatest difference between two means.
     private const int Quarters = 4;
     private const int SixteenthsShift = 2;
-    private const long SquareOfQuarters = 16;
+    internal const long SquareOfQuarters = 16;
 
     private const int Kept = 2 * Length;
 
@@ -187,6 +187,15 @@ public sealed class SwingWindow
         int[] means = _means;
         int next = Place;
         return (means[(next - 1) & (Kept - 1)] + means[(next - 2) & (Kept - 1)]) << (SixteenthsShift - 1);
+    }
+
+    /// <summary>Takes the difference of two means half a cycle of 50 Hz apart.</summary>
+    /// <param name="back">How many buckets ago the later of the two was, 0 to 3.</param>
+    /// <returns>The later mean less the earlier one, in quarters of a count.</returns>
+    public int Difference(int back)
+    {
+        int later = Place - 1 - back;
+        return _means[later & (Kept - 1)] - _means[(later - (Length / 2)) & (Kept - 1)];
     }
 
     /// <summary>

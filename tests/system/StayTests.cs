@@ -43,13 +43,14 @@ public sealed partial class StayTests
         StringAssert.StartsWith(Logged(bench), "on for a minute at a steady ");
     }
 
-    // The wire was led wrongly while the tool ran, so that no start gives it away.
+    // The contact is welded as well, so that a look with the relay open does not give it away.
     [TestMethod]
     public void The_vacuum_through_the_tools_sensor()
     {
         Workbench bench = new();
         bench.Type("vacuum-turns 1");
         bench.StartSaw(2, 10);
+        bench.Shop.Relay.SetFault(bench.Board.ShopTime, RelayFault.Welded);
         bench.Do("/wiring wrong");
         bench.Run(2);
         bench.Do("/stop table");

@@ -225,7 +225,9 @@ public class CoreSettingsTests
     {
         CoreBench bench = CoreBench.Ready(CoreBench.Settings(longestRun: 20 * 60000));
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 1000));
-        Assert.IsTrue(bench.RunUntilRelay(false, Tool, 25 * 60000));
+
+        // A current that is steady for so long is looked at meanwhile, whether it is the vacuum's.
+        bench.Run(Tool, 25 * 60000);
         Assert.AreEqual(20 * 60 * Second, bench.OpenedAt - bench.ToolStartedAt);
         Assert.IsTrue(bench.IsFaulted(Fault.RanTooLong));
         Assert.AreEqual(20, bench.Core.Faults[Fault.RanTooLong].Figure);

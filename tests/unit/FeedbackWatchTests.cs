@@ -2,84 +2,211 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.UnitTests;
 
-// With a tool, a vacuum and a relay that takes its time: from the first closing until the wrong wiring is proved.
+// With a tool, a vacuum and a relay that takes its time: from the closing until it is proved that the vacuum feeds the line.
 [TestClass]
 public class FeedbackWatchTests
 {
-    private const int Small = 1000;
-    private const int Large = 6000;
+    private const int Tool = 6000;
+    private const int Vacuum = 1800;
 
+    // Four seconds of a steady current, three looks two seconds apart, whatever the phase.
     [TestMethod]
-    public void TwoJumpsAreSuspectedAndThreeProbesProveIt()
+    [DataRow(0)]
+    [DataRow(1)]
+    [DataRow(2)]
+    [DataRow(3)]
+    [DataRow(4)]
+    [DataRow(5)]
+    [DataRow(6)]
+    [DataRow(7)]
+    public void WhatIsLeftWhenTheToolHasStoppedIsLookedAt(int angle)
     {
-        FeedbackBench bench = New();
-        bench.Use(5000);
-        Assert.AreEqual(0, bench.Probes);
-        bench.Wants = true;
-        bench.Run(1490);
-        Assert.AreEqual(0, bench.Probes);
-        bench.Run(30);
-        Assert.AreEqual(1, bench.Probes);
-        bench.Run(3000);
+        FeedbackBench bench = FeedbackBench.Running(Tool, Vacuum);
+        bench.VacuumAngle = angle;
+        bench.Run(3500);
+        Assert.AreEqual(0, bench.Looks);
+        bench.Tool = 0;
+        long stop = bench.Now;
+        Near.Between(3500, bench.MillisecondsToLook(true, 10000), 5100);
+        bench.Run(1000);
         Assert.IsFalse(bench.IsProved);
-        bench.Run(2500);
-        Assert.AreEqual(3, bench.Probes);
-        Assert.IsTrue(bench.IsProved);
-
-        Notice notice = bench.Notices.Take();
+        Notice notice = bench.Told.Take();
         Assert.AreEqual((int)NoticeKind.Probed, (int)notice.Kind);
         Assert.AreEqual(1, notice.First);
+        Near.Between(280, notice.Figure, 305);
 
-        // A bucket after the contact has opened the bench's current is seen to be gone.
-        Assert.IsTrue(notice.Figure >= 320 && notice.Figure <= 325);
+        bench.MillisecondsToLook(true, 5000);
+        bench.MillisecondsToLook(false, 1000);
+        bench.MillisecondsToLook(true, 5000);
+        bench.MillisecondsToLook(false, 1000);
+        Assert.IsTrue(bench.IsProved);
+        Assert.AreEqual(3, bench.Looks);
+        Near.Between(8000, (bench.Now - stop) / 1000, 15000);
+        Near.Check(Vacuum, bench.Watch.Level, Vacuum / 20);
     }
 
-    // The tool's current hides the vacuum's; when it has gone the vacuum's is alone.
+    // It starts softly and draws more than the tool, so nothing has ever fallen.
     [TestMethod]
-    public void WhatTheToolHidesIsProbedAgainWhenTheToolHasStopped()
+    public void ASteadyCurrentIsLookedAtAfterTwentySeconds()
     {
-        FeedbackBench bench = New();
-        bench.Tool = 2 * Large;
-        bench.Use(5000);
-        bench.Wants = true;
-        bench.Run(2600);
-        Assert.AreEqual(1, bench.Probes);
+        FeedbackBench bench = FeedbackBench.Running(Vacuum, Tool);
+        bench.Surge = 1;
+        bench.Run(3000);
         bench.Tool = 0;
-        for (int i = 0; i < 100 && !bench.IsProved; i++)
-        {
-            bench.Run(100);
-        }
-
-        Assert.AreEqual(4, bench.Probes);
+        Near.Between(18000, bench.MillisecondsToLook(true, 40000), 21000);
+        bench.Run(9000);
         Assert.IsTrue(bench.IsProved);
     }
 
-    // While it closes, waits, probes, sees the current gone, and between two probes.
+    // A look shows that it is not the vacuum's, and the level is known from then on, also a little off.
+    [TestMethod]
+    public void AToolThatIdlesIsLookedAtOnce()
+    {
+        FeedbackBench bench = FeedbackBench.Running(Tool, 0);
+        bench.Run(3000);
+        bench.Tool = Vacuum;
+        Near.Between(3500, bench.MillisecondsToLook(true, 10000), 5100);
+        Near.Between(595, bench.MillisecondsToLook(false, 1000), 605);
+        Assert.AreEqual(0, bench.Told.Take().First);
+        bench.Run(60000);
+        bench.Tool = Tool;
+        bench.Run(3000);
+        bench.Tool = Vacuum + (Vacuum / 12);
+        bench.Run(60000);
+        Assert.AreEqual(1, bench.Looks);
+
+        // Another one is not.
+        bench.Tool = Vacuum / 2;
+        Near.Between(3500, bench.MillisecondsToLook(true, 10000), 5100);
+        Assert.IsFalse(bench.IsProved);
+    }
+
+    // The vacuum's current is in it: the level is not known afterwards, although the swing stays the same (2·cos 120° = -1).
+    [TestMethod]
+    public void ALevelThatStaysWhileTheVacuumIsInItIsNotATools()
+    {
+        FeedbackBench bench = FeedbackBench.Running(3 * Tool, 0);
+        bench.Run(1100);
+        bench.Tool = Tool;
+        bench.Vacuum = Tool * 14 / 10;
+        bench.VacuumAngle = 3;
+        Near.Between(3500, bench.MillisecondsToLook(true, 10000), 5100);
+        bench.MillisecondsToLook(false, 1000);
+        bench.Vacuum = Tool;
+        bench.Tool = 0;
+        Near.Between(3000, bench.MillisecondsToLook(true, 20000), 10000);
+        bench.Run(9000);
+        Assert.IsTrue(bench.IsProved);
+    }
+
+    // After a run-on without a tool the box is in order, as far as anybody knows.
+    [TestMethod]
+    public void WhereTheLineWasQuietBesideTheVacuumAToolIsLeftAlone()
+    {
+        FeedbackBench bench = FeedbackBench.Proven(Tool, 0);
+        bench.Run(3000);
+        bench.Tool = Vacuum;
+        Assert.AreEqual(-1, bench.MillisecondsToLook(true, 148000));
+        Near.Between(0, bench.MillisecondsToLook(true, 5000), 4000);
+    }
+
+    [TestMethod]
+    public void WhereTheCurrentJumpedItIsLookedAtAllTheSame()
+    {
+        FeedbackBench bench = FeedbackBench.Proven(Tool, Vacuum);
+        bench.Run(3500);
+        bench.Tool = 0;
+        Near.Between(19000, bench.MillisecondsToLook(true, 40000), 21500);
+        bench.Run(9000);
+        Assert.IsTrue(bench.IsProved);
+    }
+
+    // The tool ran when the relay opened, or the vacuum had not run for long: that says nothing.
+    [TestMethod]
+    [DataRow(Tool, 3500)]
+    [DataRow(0, 2900)]
+    public void AnOpeningSaysSomethingOnlyAfterAWhileWithoutATool(int tool, int milliseconds)
+    {
+        FeedbackBench bench = FeedbackBench.Running(tool, 0);
+        bench.Run(milliseconds);
+        bench.Wants = false;
+        bench.Run(2000);
+        bench.Tool = Tool;
+        bench.Wants = true;
+        bench.Run(3000);
+        bench.Tool = Vacuum;
+        Near.Between(3500, bench.MillisecondsToLook(true, 10000), 5100);
+    }
+
+    [TestMethod]
+    public void AnOpeningEndsTheWatch()
+    {
+        FeedbackBench bench = FeedbackBench.Running(Tool, Vacuum);
+        bench.Run(3500);
+        bench.Wants = false;
+        bench.Run(10);
+        Assert.IsFalse(bench.Watch.IsWatching);
+        Assert.IsFalse(bench.Watch.WantsEveryBucket);
+    }
+
+    // Below the level that keeps a tool running there is nothing to be found.
+    [TestMethod]
+    [DataRow(FeedbackBench.Least - 30, false)]
+    [DataRow(FeedbackBench.Least + 30, true)]
+    public void AVacuumThatDoesNoHarmIsLeftAlone(int vacuum, bool isProved)
+    {
+        FeedbackBench bench = FeedbackBench.Running(Tool, vacuum);
+        bench.Run(3500);
+        bench.Tool = 0;
+        bench.Run(20000);
+        Assert.AreEqual(isProved, bench.IsProved);
+        Assert.AreEqual(isProved, bench.Looks > 0);
+    }
+
+    // While it looks a bucket is missing, or several: it waits, and sees the current gone.
+    [TestMethod]
+    public void SilenceDuringALookIsWaitedOut()
+    {
+        FeedbackBench bench = FeedbackBench.Running(Tool, Vacuum);
+        bench.Run(3500);
+        bench.Tool = 0;
+        bench.MillisecondsToLook(true, 10000);
+        bench.Run(270);
+        bench.Silence(4);
+        bench.Run(500);
+        Assert.AreEqual(1, bench.Told.Take().First);
+    }
+
+    // While it closes, waits, looks, sees the current gone, and between two looks.
     [TestMethod]
     [DataRow(50)]
     [DataRow(1000)]
-    [DataRow(1600)]
-    [DataRow(1900)]
-    [DataRow(2200)]
-    [DataRow(4200)]
+    [DataRow(7800)]
+    [DataRow(8300)]
+    [DataRow(10000)]
     public void AWatchThatTookTheTapeGoesOnAsTheOtherDoes(int milliseconds)
     {
-        FeedbackBench bench = New();
-        bench.Use(5000);
-        bench.Wants = true;
-        bench.Run(milliseconds);
+        FeedbackBench bench = FeedbackBench.Running(Tool, Vacuum);
+        bench.Run(milliseconds < 3500 ? milliseconds : 3500);
+        bench.Tool = milliseconds < 3500 ? Tool : 0;
+        bench.Run(milliseconds < 3500 ? 0 : milliseconds - 3500);
         bench.MakeTwin();
-        bench.Run(7000);
+        bench.Tool = 0;
+        bench.Run(15000);
         Assert.IsTrue(bench.IsProved);
         Assert.IsFalse(bench.Differs);
     }
 
-    private static FeedbackBench New()
+    [TestMethod]
+    public void AfterAResetNothingIsLeftOfASuspicion()
     {
-        FeedbackBench bench = new FeedbackBench();
-        bench.Tool = Small;
-        bench.Vacuum = Large;
-        bench.Run(100);
-        return bench;
+        FeedbackBench bench = FeedbackBench.Running(Tool, Vacuum);
+        bench.Run(3500);
+        bench.Tool = 0;
+        bench.MillisecondsToLook(true, 10000);
+        bench.Watch.Reset();
+        Assert.IsFalse(bench.Watch.IsProbing);
+        Assert.IsFalse(bench.Watch.IsWatching);
+        Assert.IsFalse(bench.Watch.WantsEveryBucket);
     }
 }

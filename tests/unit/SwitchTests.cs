@@ -467,8 +467,10 @@ public class SwitchTests
         bench.Run(5000);
         Assert.IsTrue(Writes(bench) > writes);
         bench.Boot();
-        Assert.AreEqual(2404, bench.Switch.Hours.Seconds);
-        Assert.AreEqual(1, bench.Switch.Hours.Starts);
+
+        // Less four looks, whether such a steady current is the vacuum's: 0.95 s each.
+        Near.Between(2399, bench.Switch.Hours.Seconds, 2401);
+        Assert.AreEqual(1 + 4, bench.Switch.Hours.Starts);
     }
 
     [TestMethod]

@@ -29,6 +29,9 @@ internal sealed class Day
     /// <summary>Gets or sets the part of the vacuum's current that the sensor sees as well, -1 to 1.</summary>
     public double Crosstalk { get; set; }
 
+    /// <summary>Gets or sets by how much that part lags the vacuum's current, degrees, 0 to 360.</summary>
+    public double CrosstalkDegrees { get; set; }
+
     /// <summary>Gets or sets the drift of the sensor's rest, mV an hour.</summary>
     public double DriftMillivoltsPerHour { get; set; }
 

@@ -19,6 +19,7 @@ internal static class ShopBuilder
         sensor.NoiseAmperes = day.NoiseAmperes;
         sensor.HumAmperes = day.HumAmperes;
         sensor.Crosstalk = day.Crosstalk;
+        sensor.CrosstalkMicroseconds = day.CrosstalkDegrees / 360 * 1e6 / day.Shop.Hertz;
         sensor.DriftMillivoltsPerHour = day.DriftMillivoltsPerHour;
         sensor.Turns = day.Turns;
         sensor.MillivoltsPerAmpere = day.MillivoltsPerAmpere ?? sensor.MillivoltsPerAmpere;

@@ -32,6 +32,7 @@ public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
     private double _humCosine;
     private double _humAmperes;
     private int _turns = 1;
+    private DelayLine? _otherDelay;
 
     /// <summary>Transformer or Hall.</summary>
     public SensorKind Kind { get; } = kind;
@@ -88,6 +89,14 @@ public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
     /// </summary>
     public double Crosstalk { get; set; }
 
+    /// <summary>
+    /// How late that part is seen, as phases differ between circuits and by stray capacitance, µs; 0 by default, at most a cycle.
+    /// </summary>
+    public double CrosstalkMicroseconds
+    {
+        set => _otherDelay = value > 0.0 ? new DelayLine(value) : null;
+    }
+
     /// <summary>Lets the currents act on the sensor.</summary>
     /// <param name="now">Virtual time, µs.</param>
     /// <param name="own">Current of the sensed wire, A.</param>
@@ -95,6 +104,7 @@ public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
     /// <param name="point">Point of the mains cycle, for the hum.</param>
     public void Follow(long now, double own, double other, in MainsPoint point)
     {
+        other = _otherDelay?.Pass(now, other) ?? other;
         double amperes = (own * _turns) + (other * Crosstalk);
         if (Kind == SensorKind.Hall)
         {

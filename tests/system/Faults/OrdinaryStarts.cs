@@ -7,8 +7,8 @@ namespace NanoDustSwitch.SystemTests.Faults;
 
 /// <summary>
 /// A user in a box that is wired as it should be, who leans into the cut at about the moment the vacuum starts, so that the
-/// tool's current jumps as our relay closes; and whose tools stop by themselves or come out of the cut, most of all while the
-/// relay is open for a probe.
+/// tool's current jumps as our relay closes, and lets the tool idle afterwards; and whose tools stop by themselves or come out of
+/// the cut, most of all while the relay is open for a look. The first starts of a box, when it knows nothing of the vacuum.
 /// </summary>
 internal sealed class OrdinaryStarts
 {
@@ -72,13 +72,9 @@ internal sealed class OrdinaryStarts
         Assert.IsLessThan(4.0, _bench.RunUntil(() => Core.IsRelayClosed, 4), "no start");
         Starts++;
         Cut();
-        long end = _bench.Now + (long)(1e6 * (0.3 + (2.7 * _random.NextDouble())));
-        while (_bench.Now < end && !Core.IsProbing)
-        {
-            _bench.Step();
-        }
-
-        if (Core.IsProbing)
+        _bench.Run(0.5 + (2.5 * _random.NextDouble()));
+        _bench.Tool.Load = Idle + (0.2 * _random.NextDouble());
+        if (_bench.RunUntil(() => Core.IsProbing, _random.Next(5) == 0 ? 60 : 12 * _random.NextDouble()) < 60)
         {
             Probe();
         }
@@ -146,8 +142,12 @@ internal sealed class OrdinaryStarts
                 _bench.Tool.Start(_bench.Now);
             }
 
-            Cut();
-            _bench.RunUntil(() => Core.IsProbing, 4);
+            if (kind == 1)
+            {
+                Cut();
+            }
+
+            _bench.RunUntil(() => Core.IsProbing, 10);
         }
     }
 }

@@ -45,6 +45,7 @@ internal sealed class DayReader
             NoiseAmperes = sensor.Noise,
             HumAmperes = sensor.Hum,
             Crosstalk = sensor.Crosstalk,
+            CrosstalkDegrees = sensor.CrosstalkDegrees,
             DriftMillivoltsPerHour = sensor.Drift,
             Turns = (int)sensor.Turns,
             MillivoltsPerAmpere = sensor.Gain,

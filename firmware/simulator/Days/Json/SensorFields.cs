@@ -2,7 +2,8 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Days.Json;
 
-/// <summary>The sensor of a day file: gain in mV/A, noise and hum in A rms, drift in mV an hour.</summary>
+/// <summary>The sensor of a day file: gain in mV/A, noise and hum in A rms, drift in mV an hour, and
+/// by how much the crosstalk lags the vacuum's current.</summary>
 internal sealed class SensorFields
 {
     public SensorKind Kind { get; init; } = DayFields.Usual.Shop.Sensor;
@@ -26,4 +27,7 @@ internal sealed class SensorFields
 
     [Between(-1, 1)]
     public double Crosstalk { get; init; }
+
+    [Between(0, 360)]
+    public double CrosstalkDegrees { get; init; }
 }
