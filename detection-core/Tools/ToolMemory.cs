@@ -34,12 +34,12 @@ public sealed class ToolMemory
 
     private const int MostSeen = 1000;
 
-    private readonly int[] _heights = new int[Entries];
-    private readonly int[] _afters = new int[Entries];
-    private readonly int[] _levels = new int[Entries];
-    private readonly int[] _seen = new int[Entries];
-    private readonly int[] _used = new int[Entries];
-    private int _uses;
+    private readonly long[] _heights = new long[Entries];
+    private readonly long[] _afters = new long[Entries];
+    private readonly long[] _levels = new long[Entries];
+    private readonly long[] _seen = new long[Entries];
+    private readonly long[] _used = new long[Entries];
+    private long _uses;
 
     /// <summary>The lowest of the levels that the onset which was looked up last may come to.</summary>
     public int Lowest;
@@ -53,21 +53,29 @@ public sealed class ToolMemory
     /// <returns>Whether anything is known of it.</returns>
     public bool Find(int height, int after)
     {
-        int lowest = int.MaxValue;
-        int highest = 0;
+        long lowest = Another;
+        long highest = 0;
+        long least = height - (height / HeightPart);
+        long most = height + (height / HeightPart);
+        long leastAfter = after - (after / AfterPart);
+        long mostAfter = after > 0 ? after + (after / AfterPart) : long.MaxValue;
         for (int i = 0; i < Entries; i++)
         {
-            if (_seen[i] >= StartsToKnow && IsNear(_heights[i], height, HeightPart)
-                && (after == 0 || IsNear(_afters[i], after, AfterPart)))
+            long one = _heights[i];
+            if (one >= least && one <= most && _seen[i] >= StartsToKnow)
             {
-                int level = _levels[i];
-                lowest = level < lowest ? level : lowest;
-                highest = level > highest ? level : highest;
+                one = _afters[i];
+                if (one >= leastAfter && one <= mostAfter)
+                {
+                    long level = _levels[i];
+                    lowest = level < lowest ? level : lowest;
+                    highest = level > highest ? level : highest;
+                }
             }
         }
 
-        Lowest = lowest;
-        Highest = highest;
+        Lowest = (int)lowest;
+        Highest = (int)highest;
         return highest > 0;
     }
 
@@ -89,7 +97,7 @@ public sealed class ToolMemory
 
         _heights[entry] += (height - _heights[entry]) / NewPart;
         _afters[entry] += (after - _afters[entry]) / NewPart;
-        int above = level - _levels[entry];
+        long above = level - _levels[entry];
         if (level < Another)
         {
             _levels[entry] += above > 0 ? above >> LiftShift : above;
@@ -129,29 +137,21 @@ public sealed class ToolMemory
     private int Nearest(int height, int after)
     {
         int nearest = -1;
-        int least = int.MaxValue;
+        long least = (height / SamePart) + 1;
+        long leastAfter = after - (after / SamePart);
+        long mostAfter = after + (after / SamePart);
         for (int i = 0; i < Entries; i++)
         {
-            if (IsNear(_heights[i], height, SamePart) && IsNear(_afters[i], after, SamePart))
+            long distance = _heights[i] - height;
+            distance = distance < 0 ? -distance : distance;
+            if (distance < least && _afters[i] >= leastAfter && _afters[i] <= mostAfter)
             {
-                int distance = _heights[i] - height;
-                distance = distance < 0 ? -distance : distance;
-                if (distance < least)
-                {
-                    least = distance;
-                    nearest = i;
-                }
+                least = distance;
+                nearest = i;
             }
         }
 
         return nearest;
-    }
-
-    private static bool IsNear(int one, int other, int part)
-    {
-        int most = other / part;
-        int distance = one - other;
-        return distance <= most && distance >= -most;
     }
 
     private int LeastUsed()

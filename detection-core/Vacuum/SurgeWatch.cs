@@ -60,7 +60,7 @@ public sealed class SurgeWatch
 
     private readonly ToolMemory _memory;
     private readonly SwingStretch _stretch = new SwingStretch();
-    private readonly int[] _swings = new int[Mask + 1];
+    private readonly long[] _swings = new long[Mask + 1];
     private int _count;
 
     // Sums of the swings of the last 0.2 s and of the 0.2 s before.
@@ -205,16 +205,16 @@ public sealed class SurgeWatch
 
     private void Add(int swing)
     {
-        int[] swings = _swings;
+        long[] swings = _swings;
         int count = _count;
-        int middle = count >= Half ? swings[(count - Half) & Mask] : 0;
+        int middle = count >= Half ? (int)swings[(count - Half) & Mask] : 0;
         _late += swing - middle;
-        _early += middle - (count >= 2 * Half ? swings[(count - (2 * Half)) & Mask] : 0);
+        _early += middle - (count >= 2 * Half ? (int)swings[(count - (2 * Half)) & Mask] : 0);
         swings[count & Mask] = swing;
         int most = swing;
         for (int i = 1; i < StepStretches && i <= count; i++)
         {
-            int before = swings[(count - i) & Mask];
+            int before = (int)swings[(count - i) & Mask];
             most = before > most ? before : most;
         }
 
@@ -224,7 +224,7 @@ public sealed class SurgeWatch
         switch (count)
         {
             case OnsetStretches:
-                _onset = (swing + swings[0]) / 2;
+                _onset = (int)(swing + swings[0]) / 2;
                 _kneeBelow = _onset * Half / 100 * KneePercent;
                 Recall();
                 break;
@@ -232,7 +232,7 @@ public sealed class SurgeWatch
                 _firstMean = TakeMean();
                 break;
             case AfterStretches:
-                _after = (swing + swings[(count - 2) & Mask]) / 2;
+                _after = (int)(swing + swings[(count - 2) & Mask]) / 2;
                 Recall();
                 break;
             case Half:
@@ -276,7 +276,7 @@ public sealed class SurgeWatch
             return false;
         }
 
-        int before = _swings[(_count - StillStretches) & Mask];
+        int before = (int)_swings[(_count - StillStretches) & Mask];
         return swing >= _knownHighest - (_knownHighest >> BelowShift)
             ? before - swing < swing >> StillShift
             : _knownHighest < ToolMemory.Another && swing - before > before >> StillShift;
@@ -297,6 +297,6 @@ public sealed class SurgeWatch
     // Two stretches together ripple less than one.
     private int Pair(int count)
     {
-        return _swings[(count - 1) & Mask] + _swings[(count - 2) & Mask];
+        return (int)(_swings[(count - 1) & Mask] + _swings[(count - 2) & Mask]);
     }
 }
