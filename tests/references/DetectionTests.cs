@@ -89,7 +89,7 @@ public sealed class DetectionTests
             s_bench,
             rate,
             Bench.Hertz,
-            Shape.Sine(Bench.Hertz),
+            Shape.Sine(),
             Spend.Quick.Currents(least, most),
             Trials,
             horizon,

@@ -71,7 +71,7 @@ public sealed class DirtyTimeTests
         ToolSpecification tool = new()
         {
             Name = "tool",
-            Kind = ToolKind.Induction,
+            Kind = ToolKind.Lamp,
             RatedAmperes = amperes,
             InrushMultiple = 1,
             CoastSeconds = 0,

@@ -9,7 +9,10 @@ public sealed class ToolKindTests
 {
     // Speed and pulses of these are set by electronics; how their nameplates and starts go together is nowhere to be read.
     private static readonly ToolKind[] s_unnamed =
-        [ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified, ToolKind.Lamp, ToolKind.Charger];
+    [
+        ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified, ToolKind.Lamp, ToolKind.Charger, ToolKind.Compressor,
+        ToolKind.Transformer, ToolKind.Inverter, ToolKind.Corrected,
+    ];
 
     [TestMethod]
     public void Each_kind_can_be_named_or_is_known_to_be_left_out()

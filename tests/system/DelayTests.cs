@@ -12,6 +12,10 @@ public sealed class DelayTests
     public TestContext TestContext { get; set; } = null!;
 
     [TestMethod]
+    [DataRow(ToolKind.Lamp, 1.0, 60.0, 2000.0, 0.0)]
+    [DataRow(ToolKind.Lamp, 1.0, 50.0, 1000.0, 0.6)]
+    [DataRow(ToolKind.Lamp, 5.0, 60.0, 2000.0, 0.0)]
+    [DataRow(ToolKind.Corrected, 2.0, 60.0, 1000.0, 0.6)]
     [DataRow(ToolKind.Induction, 1.0, 60.0, 2000.0, 0.0)]
     [DataRow(ToolKind.Induction, 1.0, 50.0, 2000.0, 0.0)]
     [DataRow(ToolKind.Induction, 1.0, 60.0, 1000.0, 0.6)]
@@ -47,7 +51,11 @@ public sealed class DelayTests
         }
 
         ToolSpecification tool = ShortDay.Tool(kind, amperes);
-        tool.InrushMultiple = 1;
+
+        // Without a surge it is hardest; but no motor on the bare mains is without one.
+        tool.InrushMultiple = kind is ToolKind.Induction or ToolKind.Universal ? null : 1;
+        tool.StageSeconds = 0;
+        tool.SoftStartSeconds = 0;
         Day day = ShortDay.Of(tool, 4 * Starts, ["start-delay 0", "run-on 0.5", "starts-a-minute 30", .. levels], [.. times]);
         day.Shop.Hertz = hertz;
         day.Pace = new Pace(rate, jitter);

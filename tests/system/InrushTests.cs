@@ -81,7 +81,7 @@ public sealed class InrushTests
             }
 
             Assert.IsTrue(rig.Switch.Core.IsRelayClosed);
-            all.Add(shop.Wiring.Tools[0].RmsAmperes(rig.Board.ShopTime) / amperes);
+            all.Add(shop.Wiring.Tools[0].RmsAmperes / amperes);
             rig.RunUntil(rig.Board.ShopTime + 1_000_000);
             shop.Wiring.Tools[0].Stop(rig.Board.ShopTime);
         }

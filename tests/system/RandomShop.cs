@@ -9,6 +9,7 @@ namespace NanoDustSwitch.SystemTests;
 internal sealed class RandomShop
 {
     private const int ToolCount = 4;
+    private const int StartStream = 11;
     private const double Minutes = 10;
     private const double LeastWatts = 60;
 
@@ -93,7 +94,7 @@ internal sealed class RandomShop
     {
         double watts = LeastWatts * Math.Pow(MostWatts / LeastWatts, _random.NextDouble());
         ToolKind kind = (ToolKind)_random.Next(Enum.GetValues<ToolKind>().Length);
-        return new ToolSpecification
+        ToolSpecification tool = new()
         {
             Name = $"tool {index} ({kind})",
             Kind = kind,
@@ -103,6 +104,8 @@ internal sealed class RandomShop
             ConductionFraction = Between(0.3, 1),
             SoftStartSeconds = Between(0.3, 1.5),
         };
+        new LoadDraw(new ShopRandom(Seed, StartStream + index)).Start(tool);
+        return tool;
     }
 
     private double Between(double least, double greatest) => least + (_random.NextDouble() * (greatest - least));

@@ -14,22 +14,28 @@ public sealed class ToolKindTests
     private static readonly ToolKind[] s_kinds = Enum.GetValues<ToolKind>();
 
     [TestMethod]
-    public void Each_has_a_waveform_of_one_ampere()
+    public void Each_has_equations_that_settle_at_its_rated_current()
     {
         const double Hertz = 50;
-        const int Microseconds = 20_000;
         Mains mains = new(Hertz, 230, 0);
         foreach (ToolKind kind in s_kinds)
         {
-            Waveform waveform = new(kind, Hertz, 0.6, 1.5);
-            double sum = Enumerable.Range(0, Microseconds).Sum(at => Math.Pow(waveform.At(mains.At(at)), 2));
-            Assert.AreEqual(1, Math.Sqrt(sum / Microseconds), 0.01, $"firmware/simulator/Shop/Waveform.cs: {kind}, A rms");
+            Tool tool = new(new ToolSpecification { Kind = kind, RatedAmperes = 3 }, Hertz);
+            TrueCurrent meter = new(Hertz);
+            tool.Start(0);
+            for (long now = 1; now < 6_000_000; now += 100)
+            {
+                meter.Add(now, tool.Current(now, mains.At(now)));
+            }
+
+            Assert.AreEqual(3, meter.Rms, 0.06, $"firmware/simulator/Shop/ToolEquations.cs: {kind}, A rms");
+            Assert.AreEqual(3, tool.SettledAmperes, 0.01, $"firmware/simulator/Shop/ToolEquations.cs: {kind}, A rms");
         }
     }
 
     [TestMethod]
-    public void A_waveform_of_an_unknown_kind_is_refused_and_not_drawn() =>
-        Assert.ThrowsExactly<ArgumentOutOfRangeException>(() => new Waveform((ToolKind)s_kinds.Length, 50, 0.6, 1.5));
+    public void An_unknown_kind_is_refused_and_not_made() => Assert.ThrowsExactly<ArgumentOutOfRangeException>(
+        () => new Tool(new ToolSpecification { Kind = (ToolKind)s_kinds.Length }, 50));
 
     [TestMethod]
     public void Each_has_a_start_and_a_stop_of_its_own()

@@ -178,7 +178,7 @@ internal sealed class DayRun
         Trace.Add(new TracePoint(
             (now - _begin) / 1e6,
             _shop.ToolLine.Rms,
-            _shop.Vacuum.RmsAmperes(now),
+            _shop.Vacuum.RmsAmperes,
             core.SwingMilliamperes / 1000.0,
             core.StartMilliamperes / 1000.0,
             core.StopMilliamperes / 1000.0,

@@ -81,7 +81,11 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     /// <param name="tool">The tool.</param>
     /// <returns>A word or two.</returns>
     public static string State(Tool tool) =>
-        tool.IsRunning ? "running" : tool.IsPluggedIn ? tool.IsSwitchedOn ? "no voltage" : "off" : "unplugged";
+        tool.IsRunning ? "running"
+        : !tool.IsPluggedIn ? "unplugged"
+        : !tool.IsSwitchedOn ? "off"
+        : tool.IsResting ? "resting"
+        : "no voltage";
 
     private long Now => rig.Board.ShopTime;
 
@@ -94,9 +98,9 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     [
         .. shop.Wiring.Tools.Select(tool =>
             $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws "
-            + $"{tool.RmsAmperes(Now):0.00} A"),
+            + $"{tool.RmsAmperes:0.00} A"),
         $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.IsRelayClosed ? "fed" : "not fed"),-12} draws "
-        + $"{shop.Vacuum.RmsAmperes(Now):0.00} A",
+        + $"{shop.Vacuum.RmsAmperes:0.00} A",
     ];
 
     private string[] With(string name, Action<Tool, long> act, string text)

@@ -6,13 +6,15 @@ public sealed class DistributionBoard
     private readonly List<Tool> _tools = new List<Tool>();
     private readonly List<SupplyCircuit> _circuits = new List<SupplyCircuit>();
     private readonly double _hertz;
+    private readonly long _seed;
     private Outlet[] _outlets = Array.Empty<Outlet>();
     private Outlet[] _onToolLine = Array.Empty<Outlet>();
     private bool _supplied = true;
 
-    internal DistributionBoard(ShopSpecification specification)
+    internal DistributionBoard(ShopSpecification specification, long seed)
     {
-        Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz);
+        _seed = seed;
+        Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz, seed);
         _hertz = specification.Hertz;
         foreach (CircuitSpecification circuit in specification.Circuits)
         {
@@ -63,7 +65,7 @@ public sealed class DistributionBoard
     public Tool AddTool(ToolSpecification specification)
     {
         SupplyCircuit circuit = FindCircuit(specification.CircuitName);
-        Outlet outlet = new Outlet(new Tool(specification, _hertz), circuit, ReferenceEquals(circuit, VacuumCircuit));
+        Outlet outlet = new Outlet(new Tool(specification, _hertz, _seed + _tools.Count + 1), circuit, ReferenceEquals(circuit, VacuumCircuit), specification.IsOnToolLine);
         _tools.Add(outlet.Tool);
         _outlets = Append(_outlets, outlet);
         if (specification.IsOnToolLine)
@@ -92,17 +94,17 @@ public sealed class DistributionBoard
     internal double ToolLineAmperes(long now, in MainsPoint point, double dip)
     {
         double sum = 0.0;
+        MainsPoint dipped = point with { Factor = point.Factor * dip };
         foreach (Outlet outlet in _onToolLine)
         {
-            double amperes = outlet.Tool.Current(now, point);
-            sum += outlet.IsWithVacuum ? amperes * dip : amperes;
+            sum += outlet.Tool.Current(now, outlet.IsWithVacuum ? dipped : point);
         }
 
         return sum;
     }
 
     /// <summary>Loads the breakers with their rms currents and takes the voltage from what hangs on a tripped one.</summary>
-    internal void Judge(long now)
+    internal void Judge(long now, in MainsPoint point)
     {
         foreach (SupplyCircuit circuit in _circuits)
         {
@@ -111,10 +113,16 @@ public sealed class DistributionBoard
 
         foreach (Outlet outlet in _outlets)
         {
-            outlet.Circuit.Add(outlet.Tool.RmsAmperes(now));
+            if (!outlet.IsOnToolLine)
+            {
+                // Nobody else asks for it.
+                outlet.Tool.Current(now, point);
+            }
+
+            outlet.Circuit.Add(outlet.Tool.RmsAmperes);
         }
 
-        VacuumCircuit.Add(Vacuum.RmsAmperes(now));
+        VacuumCircuit.Add(Vacuum.RmsAmperes);
         foreach (SupplyCircuit circuit in _circuits)
         {
             circuit.Judge(now);

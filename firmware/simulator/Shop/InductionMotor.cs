@@ -11,6 +11,7 @@ public sealed class InductionMotor : LoadEquations
     private const double RunUpEnd = 1.1;
     private const double LeastTorque = 0.02;
     private const double StallTorque = 100.0;
+    private const double StillGains = 0.02;
 
     // The centrifugal switch closes again below this part of the speed at which it opens: common practice, no source.
     private const double ClosesAgain = 0.8;
@@ -22,6 +23,7 @@ public sealed class InductionMotor : LoadEquations
     private double _friction;
     private double _fan;
     private double _speed;
+    private double _gain;
     private double _offset;
     private double _offsetLeft;
     private double _settledPart = 1.0;
@@ -53,6 +55,9 @@ public sealed class InductionMotor : LoadEquations
     /// <inheritdoc/>
     public override double SettledPart => _settledPart;
 
+    /// <summary>Gets a value indicating whether it still gains speed: on its plateau the current alone looks settled.</summary>
+    public override bool IsOnItsWay => _speed > 0.0 && Math.Abs(_gain) > StillGains;
+
     /// <summary>Gets a value indicating whether the start winding is in.</summary>
     public bool IsStartWindingIn => ReferenceEquals(_table, _both);
 
@@ -76,7 +81,8 @@ public sealed class InductionMotor : LoadEquations
     {
         InductionPoint now = At(_table, _speed);
         double load = _friction + (_fan * _speed * _speed);
-        _speed += StepSeconds * ((now.Torque * factor * factor) - load) / _inertia;
+        _gain = ((now.Torque * factor * factor) - load) / _inertia;
+        _speed += StepSeconds * _gain;
         _speed = Math.Clamp(_speed, 0.0, 0.99999);
         _offset *= _offsetLeft;
         if (_speed >= CutOut)

@@ -12,6 +12,8 @@ public sealed class Lamp : LoadEquations
 
     private double _coldest;
     private double _heat;
+    private double _whole = 1.0;
+    private int _firesAt;
     private double _heatSeconds = 0.05;
 
     /// <summary>Gets the hot resistance over the cold, 1 to 15.</summary>
@@ -20,14 +22,20 @@ public sealed class Lamp : LoadEquations
     /// <summary>Gets the time to within a tenth of the running current, s.</summary>
     public double RunUpSeconds { get; init; } = 0.1;
 
+    /// <summary>Gets the part of each half cycle in which a triac conducts, 0.1 to 1.</summary>
+    public double Conduction { get; init; } = 1.0;
+
+    /// <summary>Gets a value indicating whether a diode lets the positive half through alone.</summary>
+    public bool HasDiode { get; init; }
+
     /// <inheritdoc/>
     public override void Begin(double restSeconds, double coastSeconds, int step) =>
-        _heat = _coldest + ((1.0 - _coldest) * RunDown((_heat - _coldest) / Math.Max(0.01, 1.0 - _coldest), restSeconds, coastSeconds));
+        _heat = _coldest + RunDown(_heat - _coldest, restSeconds, coastSeconds / Math.Max(0.01, 1.0 - _coldest));
 
     /// <inheritdoc/>
     public override double Step(int step, double factor)
     {
-        double volts = Volts(step) * factor;
+        double volts = step % HalfSteps >= _firesAt && (!HasDiode || step < HalfSteps) ? _whole * Volts(step) * factor : 0.0;
         if (StartMultiple <= 1.0)
         {
             return Load * volts;
@@ -44,6 +52,9 @@ public sealed class Lamp : LoadEquations
     /// <inheritdoc/>
     protected override void Solve(double hertz)
     {
+        // What is cut out of the cycle, the rest makes up for: the rated current is that of both.
+        _firesAt = Conduction >= 1.0 ? 0 : (int)Math.Round((1.0 - Conduction) * HalfSteps);
+        _whole = (HasDiode ? Math.Sqrt(2.0) : 1.0) / FiringTable.Volts[_firesAt];
         _coldest = Math.Pow(Math.Max(1.0, StartMultiple), -1.0 / Power);
         if (StartMultiple > 1.0)
         {

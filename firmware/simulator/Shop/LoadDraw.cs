@@ -104,6 +104,42 @@ public sealed class LoadDraw(ShopRandom random)
         return new Staged(first, Even(0.03, 0.3), motor, Between(0.03, 0.25));
     }
 
+    /// <summary>Draws how a tool of the kind starts, into what is known of it; some motors have their electronics first.</summary>
+    /// <param name="tool">What is known of it; kind and rated current stand.</param>
+    public void Start(ToolSpecification tool)
+    {
+        switch (tool.Kind)
+        {
+            case ToolKind.Induction:
+            case ToolKind.Compressor:
+                tool.InrushMultiple = Between(5.0, 8.0);
+                tool.InrushSeconds = Even(0.2, 1.2);
+                break;
+            case ToolKind.Universal:
+            case ToolKind.PhaseChopped:
+            case ToolKind.HalfWave:
+                tool.InrushMultiple = Between(3.0, 8.0);
+                tool.InrushSeconds = Even(0.1, 1.5);
+                break;
+            case ToolKind.Transformer:
+                tool.InrushMultiple = Even(4.0, 15.0);
+                tool.InrushSeconds = Even(0.05, 0.8);
+                break;
+            case ToolKind.Lamp:
+                tool.InrushMultiple = Between(8.0, 14.0);
+                break;
+            default:
+                tool.InrushMultiple = tool.Kind == ToolKind.SoftStart ? null : Between(1.5, 6.0);
+                break;
+        }
+
+        tool.StageSeconds = Between(0.03, 0.25);
+        if (tool.Kind is ToolKind.Induction or ToolKind.Universal && random.NextDouble() < 0.25)
+        {
+            tool.StageAmperes = tool.RatedAmperes * Even(0.03, 0.3);
+        }
+    }
+
     /// <summary>Draws a number evenly.</summary>
     /// <param name="least">The least.</param>
     /// <param name="most">The greatest.</param>
@@ -121,7 +157,7 @@ public sealed class LoadDraw(ShopRandom random)
         StartMultiple = Between(3.0, 8.0),
         RunUpSeconds = Even(0.1, longest),
         Knee = Between(0.6, 1.2),
-        ReactancePart = Between(0.4, 1.0),
+        ReactancePart = Between(0.5, 1.8),
         FrictionPart = Between(0.0, 0.4),
         Conduction = conduction,
         HasDiode = hasDiode,

@@ -2,52 +2,47 @@ namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
 /// One load with its plug and its switch. It carries current while it is plugged in, switched on and its circuit is live.
-/// Its current follows the voltage factor in proportion. Times are virtual µs and never decrease.
+/// Its current follows its equations (<see cref="LoadModel"/>). Times are virtual µs and never decrease.
 /// </summary>
 public sealed class Tool
 {
-    // After sixteen time constants the surge is a ten-millionth of its start; from there on it costs nothing.
-    private const double SettledAfter = 16.0;
-
     // First braking current against rated, and how far it falls: common practice, no source.
     private const double BrakeStart = 1.5;
     private const double BrakeDecay = 3.0;
-    private const double SoftStartFrom = 0.25;
 
-    private readonly Waveform _waveform;
-    private readonly Spin _spin;
-    private readonly double _surge;
-    private readonly double _softMicroseconds;
-    private readonly long _settlingMicroseconds;
+    private readonly LoadModel _model;
+    private readonly double _coastSeconds;
+    private readonly double _brakeMicroseconds;
     private readonly double _standbyPeak;
+    private readonly long _runs;
+    private readonly long _rests;
     private bool _live = true;
     private bool _braking;
     private bool _silent;
-    private long _settledAt;
-    private double _load = 1.0;
+    private long _stoppedAt;
+    private long _turnsAt;
 
     /// <summary>Makes the tool, plugged in and off.</summary>
     /// <param name="specification">What the tool is; read once.</param>
     /// <param name="hertz">Mains frequency, Hz.</param>
-    public Tool(ToolSpecification specification, double hertz)
+    /// <param name="seed">Seed of its brushes' noise.</param>
+    public Tool(ToolSpecification specification, double hertz, long seed = 1)
+        : this(specification, Equations(specification), hertz, seed)
     {
-        if (!(specification.RatedAmperes > 0.0) || !(specification.StandbyAmperes >= 0.0))
-        {
-            throw new ArgumentOutOfRangeException(nameof(specification), "rated amperes above 0, standby amperes 0 or more");
-        }
+    }
 
+    internal Tool(ToolSpecification specification, LoadEquations equations, double hertz, long seed)
+    {
         Name = specification.Name;
         Kind = specification.Kind;
         RatedAmperes = specification.RatedAmperes;
         StandbyAmperes = specification.StandbyAmperes;
         _standbyPeak = StandbyAmperes * Math.Sqrt(2.0);
-        _waveform = new Waveform(Kind, hertz, specification.ConductionFraction, specification.PulseMilliseconds);
-        ToolStart usual = ToolDefaults.Of(Kind);
-        _surge = Math.Max(0.0, (specification.InrushMultiple ?? usual.InrushMultiple) - 1.0);
-        double surgeSeconds = specification.InrushSeconds ?? usual.InrushSeconds;
-        _spin = new Spin(surgeSeconds, specification.CoastSeconds ?? usual.CoastSeconds, specification.BrakeMilliseconds);
-        _softMicroseconds = Math.Max(1.0, 1e6 * specification.SoftStartSeconds);
-        _settlingMicroseconds = (long)(Kind == ToolKind.SoftStart ? _softMicroseconds : 1e6 * SettledAfter * surgeSeconds);
+        _model = new LoadModel(equations, RatedAmperes, hertz, seed);
+        _coastSeconds = specification.CoastSeconds ?? ToolDefaults.Of(Kind).CoastSeconds;
+        _brakeMicroseconds = Math.Max(0.0, 1e3 * specification.BrakeMilliseconds);
+        _runs = Kind == ToolKind.Compressor ? (long)(1e6 * specification.RunsSeconds) : 0;
+        _rests = Math.Max(1L, (long)(1e6 * specification.RestsSeconds));
         _silent = StandbyAmperes == 0.0;
     }
 
@@ -63,6 +58,9 @@ public sealed class Tool
     /// <summary>Current while plugged in and off, A rms.</summary>
     public double StandbyAmperes { get; }
 
+    /// <summary>What its running current comes to at nominal voltage and the present load, A rms.</summary>
+    public double SettledAmperes => _model.SettledAmperes;
+
     /// <summary>Whether its plug is in.</summary>
     public bool IsPluggedIn { get; private set; } = true;
 
@@ -72,15 +70,17 @@ public sealed class Tool
     /// <summary>Whether it draws running current.</summary>
     public bool IsRunning { get; private set; }
 
-    /// <summary>Running current as a part of rated, 0.01 to 10, at once; 0.4 is an idling saw, 1.2 a hard cut.</summary>
+    /// <summary>Whether a compressor rests between two runs.</summary>
+    public bool IsResting { get; private set; }
+
+    /// <summary>
+    /// Running current as a part of rated, 0.01 to 10; 0.4 is an idling saw, 1.2 a hard cut. A motor follows it as its inertia
+    /// allows; an induction motor draws no less than its idle current, and what it cannot turn stalls it.
+    /// </summary>
     public double Load
     {
-        get => _load;
-        set
-        {
-            _load = Math.Clamp(value, 0.01, 10.0);
-            _waveform.SetLoad(_load);
-        }
+        get => _model.Load;
+        set => _model.Load = value;
     }
 
     /// <summary>Switches on.</summary>
@@ -88,6 +88,8 @@ public sealed class Tool
     public void Start(long now)
     {
         IsSwitchedOn = true;
+        IsResting = false;
+        _turnsAt = now + _runs;
         Settle(now);
     }
 
@@ -115,18 +117,8 @@ public sealed class Tool
         Settle(now);
     }
 
-    /// <summary>Height of the alternating current at nominal voltage: what a slow meter would come to.</summary>
-    /// <param name="now">Virtual time, µs.</param>
-    /// <returns>A rms, without braking current.</returns>
-    public double RmsAmperes(long now)
-    {
-        if (IsRunning)
-        {
-            return RatedAmperes * (now >= _settledAt ? _load : Starting(now));
-        }
-
-        return IsPluggedIn && _live ? StandbyAmperes : 0.0;
-    }
+    /// <summary>True rms over the last mains cycle, A, up to the last <see cref="Current"/>; without braking current.</summary>
+    public double RmsAmperes => IsRunning ? _model.RmsAmperes : IsPluggedIn && _live ? StandbyAmperes : 0.0;
 
     /// <summary>Instantaneous current.</summary>
     /// <param name="now">Virtual time, µs.</param>
@@ -134,9 +126,16 @@ public sealed class Tool
     /// <returns>Amperes, positive in the positive half cycle.</returns>
     public double Current(long now, in MainsPoint point)
     {
+        if (_runs > 0 && IsSwitchedOn && now >= _turnsAt)
+        {
+            IsResting = !IsResting;
+            _turnsAt = now + (IsResting ? _rests : _runs);
+            Settle(now);
+        }
+
         if (IsRunning)
         {
-            return RmsAmperes(now) * _waveform.At(point) * point.Factor;
+            return _model.Current(now, point);
         }
 
         return _silent ? 0.0 : Idle(now, point);
@@ -152,16 +151,18 @@ public sealed class Tool
         }
     }
 
-    private double Starting(long now) => Kind == ToolKind.SoftStart
-        ? _load * (SoftStartFrom + ((1.0 - SoftStartFrom) * _spin.Elapsed(now) / _softMicroseconds))
-        : _load + (_surge * (1.0 - _spin.At(now)));
+    private static LoadEquations Equations(ToolSpecification specification) =>
+        specification.RatedAmperes > 0.0 && specification.StandbyAmperes >= 0.0
+            ? ToolEquations.Of(specification)
+            : throw new ArgumentOutOfRangeException(
+                nameof(specification), "rated amperes above 0, standby amperes 0 or more");
 
     private double Idle(long now, in MainsPoint point)
     {
         double amperes = _standbyPeak * point.Cosine * point.Factor;
         if (_braking)
         {
-            double part = _spin.BrakedPart(now);
+            double part = (now - _stoppedAt) / _brakeMicroseconds;
             if (part < 1.0)
             {
                 return amperes + (RatedAmperes * BrakeStart * Math.Exp(-BrakeDecay * part) * point.Factor);
@@ -177,13 +178,14 @@ public sealed class Tool
     private void Settle(long now)
     {
         bool powered = IsPluggedIn && _live;
-        bool runs = powered && IsSwitchedOn;
+        bool runs = powered && IsSwitchedOn && !IsResting;
         if (runs != IsRunning || (_braking && !powered))
         {
-            _braking = IsRunning && powered && _spin.HasBrake;
+            _braking = IsRunning && powered && _brakeMicroseconds > 0.0;
             IsRunning = runs;
-            _spin.Change(now, runs, _braking);
-            _settledAt = now + _settlingMicroseconds;
+            _stoppedAt = now;
+            _model.CoastSeconds = _braking ? 1e-6 * _brakeMicroseconds : _coastSeconds;
+            _model.Switch(runs, now);
         }
 
         _silent = !_braking && (StandbyAmperes == 0.0 || !powered);

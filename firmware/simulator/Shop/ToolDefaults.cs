@@ -11,14 +11,18 @@ public static class ToolDefaults
     /// <returns>Its row.</returns>
     public static ToolStart Of(ToolKind kind) => kind switch
     {
-        ToolKind.Induction => new(6.0, 0.15, 20.0),
-        ToolKind.Universal => new(4.0, 0.2, 3.0),
-        ToolKind.SoftStart => new(1.0, 0.05, 3.0),
-        ToolKind.PhaseChopped => new(2.0, 0.1, 3.0),
-        ToolKind.HalfWave => new(3.0, 0.1, 3.0),
+        ToolKind.Induction => new(6.0, 0.4, 20.0),
+        ToolKind.Universal => new(4.0, 0.4, 3.0),
+        ToolKind.SoftStart => new(1.0, 0.3, 3.0),
+        ToolKind.PhaseChopped => new(3.0, 0.3, 3.0),
+        ToolKind.HalfWave => new(3.0, 0.3, 3.0),
         ToolKind.Rectified => new(3.0, 0.05, 3.0),
-        ToolKind.Lamp => new(10.0, 0.05, 0.5),
-        ToolKind.Charger => new(1.0, 0.05, 0.0),
+        ToolKind.Lamp => new(10.0, 0.1, 0.5),
+        ToolKind.Charger => new(1.0, 0.05, 0.5),
+        ToolKind.Compressor => new(5.5, 0.3, 0.5),
+        ToolKind.Transformer => new(8.0, 0.2, 0.0),
+        ToolKind.Inverter => new(3.0, 0.05, 3.0),
+        ToolKind.Corrected => new(3.0, 0.02, 3.0),
         _ => throw new ArgumentOutOfRangeException(nameof(kind), kind, "ToolDefaults has no row for this kind"),
     };
 }

@@ -1,7 +1,8 @@
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
-/// What is known of a load before it is plugged in. What is left null takes its kind's default (<see cref="ToolDefaults"/>).
+/// What is known of a load before it is plugged in. What is left null takes its kind's default (<see cref="ToolDefaults"/>); the
+/// parameters of its equations follow from it (<see cref="ToolEquations"/>).
 /// </summary>
 public sealed class ToolSpecification
 {
@@ -18,12 +19,16 @@ public sealed class ToolSpecification
     public double StandbyAmperes { get; set; }
 
     /// <summary>
-    /// First peak of a start from standstill as a multiple of the running peak, 1 or more. Usual are 1.5 to 12,
-    /// median 5.1 (survey of an open appliance-recording set); not used by soft start.
+    /// Current of a start over the running current at load 1: of a motor with its rotor held, rms; of a lamp that is cold; of an
+    /// empty capacitor or a transformer the highest first peak over the running peak. Usual are 1.5 to 12, median 5.1 (survey of
+    /// an open appliance-recording set). An induction motor has 2.5 at least, one with brushes 1.5; soft start does not use it.
     /// </summary>
     public double? InrushMultiple { get; set; }
 
-    /// <summary>Time constant of the fall from start to running current, s. Usual are 0.05 to 1 (same survey).</summary>
+    /// <summary>
+    /// Time from switching on, at load 1, until the current stays within a tenth of the running one, s; of a rectifier the time
+    /// constant with which its start resistor lets go. Usual are 0.05 to 1 (same survey).
+    /// </summary>
     public double? InrushSeconds { get; set; }
 
     /// <summary>Time to come to rest after switching off, s, without current; a restart before that has less inrush.</summary>
@@ -32,7 +37,7 @@ public sealed class ToolSpecification
     /// <summary>How long direct current brakes the motor after switching off, ms; 0 = no brake.</summary>
     public double BrakeMilliseconds { get; set; }
 
-    /// <summary>How long a soft start climbs from a quarter to the whole current, s.</summary>
+    /// <summary>How long a soft start, or an inverter, takes to come up, s.</summary>
     public double SoftStartSeconds { get; set; } = 1.0;
 
     /// <summary>Part of each half cycle in which a triac conducts, 0.1 to 1.</summary>
@@ -40,6 +45,21 @@ public sealed class ToolSpecification
 
     /// <summary>Length of a rectifier's pulse, ms; at most half a cycle. 1.5 is common practice, no source.</summary>
     public double PulseMilliseconds { get; set; } = 1.5;
+
+    /// <summary>
+    /// Running current of what comes at once where the motor comes later, electronics or a lamp, A rms; 0 = all at once.
+    /// It is part of the rated current, below half of it.
+    /// </summary>
+    public double StageAmperes { get; set; }
+
+    /// <summary>How much later the motor comes, s; also an inverter's motor.</summary>
+    public double StageSeconds { get; set; } = 0.1;
+
+    /// <summary>How long a compressor runs at a time, s; 0 = until it is switched off.</summary>
+    public double RunsSeconds { get; set; }
+
+    /// <summary>How long it rests between, s.</summary>
+    public double RestsSeconds { get; set; } = 60.0;
 
     /// <summary>Name of the circuit that feeds it; null = the shop's first circuit.</summary>
     public string? CircuitName { get; set; }

@@ -10,6 +10,7 @@ public sealed class UniversalMotor : LoadEquations
     // Cycles after which a current at a fixed speed repeats itself: L/R is below one cycle.
     private const int CyclesToRepeat = 4;
     private const double Fastest = 1000.0;
+    private const double FieldPart = 0.1;
     private const double StallTorque = 100.0;
 
     // A soft start begins where the rotor at rest draws this much of the rated current: common practice, no source.
@@ -40,11 +41,11 @@ public sealed class UniversalMotor : LoadEquations
     /// <summary>Gets the time from standstill to within a tenth of the running current, at load 1, s.</summary>
     public double RunUpSeconds { get; init; } = 0.4;
 
-    /// <summary>Gets the current at which the iron saturates, per unit of rated; 0.73 gives a recorded vacuum's harmonics.</summary>
-    public double Knee { get; init; } = 0.73;
+    /// <summary>Gets the current at which the iron saturates, per unit of rated; this one gives a recorded vacuum's harmonics.</summary>
+    public double Knee { get; init; } = 0.7;
 
     /// <summary>Gets reactance over resistance with the rotor held.</summary>
-    public double ReactancePart { get; init; } = 0.7;
+    public double ReactancePart { get; init; } = 1.5;
 
     /// <summary>Gets the part of the load torque that is there at any speed; the rest is a fan's, ∝ speed².</summary>
     public double FrictionPart { get; init; } = 0.1;
@@ -100,8 +101,8 @@ public sealed class UniversalMotor : LoadEquations
         {
             _resistance = impedance / Math.Sqrt(1.0 + (ReactancePart * ReactancePart));
             double inductance = ReactancePart * _resistance / (2.0 * Math.PI / Steps);
-            _stray = 0.8 * inductance;
-            _field = 0.2 * inductance;
+            _stray = (1.0 - FieldPart) * inductance;
+            _field = FieldPart * inductance;
             impedance *= Cycle(0.0).Rms / StartMultiple;
         }
 

@@ -27,7 +27,7 @@ public sealed class VirtualShop(ShopSpecification specification, long seed)
     public Mains Mains { get; } = new(specification.Hertz, specification.Volts, specification.DegreesAtZero);
 
     /// <summary>Circuits and tools.</summary>
-    public DistributionBoard Wiring { get; } = new(specification);
+    public DistributionBoard Wiring { get; } = new(specification, seed);
 
     /// <summary>The sensor on the tool's line.</summary>
     public CurrentSensor Sensor { get; } = new(specification.Sensor, new ShopRandom(seed, 1));
@@ -140,7 +140,7 @@ public sealed class VirtualShop(ShopSpecification specification, long seed)
         Vacuum.Update(now, Relay.Update(now, coil, Driver.ChangedAt));
         if (now >= _nextLook)
         {
-            Wiring.Judge(now);
+            Wiring.Judge(now, point);
             _nextLook = now + LookInterval;
         }
 
@@ -149,7 +149,7 @@ public sealed class VirtualShop(ShopSpecification specification, long seed)
         if (Vacuum.IsRunning)
         {
             vacuum = Vacuum.Current(now, point);
-            _dip = Math.Max(0.0, 1.0 - (_dipPerAmpere * Vacuum.RmsAmperes(now)));
+            _dip = Math.Max(0.0, 1.0 - (_dipPerAmpere * Vacuum.RmsAmperes));
         }
 
         double tools = Wiring.ToolLineAmperes(now, point, _dip);

@@ -19,8 +19,12 @@ internal sealed class Evening
     // At 230 V the same tool draws half, and the levels are lower.
     private const double ShareAt230 = 2.0 / 3;
 
+    // The shop's own streams are below.
+    private const int StartStream = 11;
+
     private readonly Random _random;
     private readonly Random _typist;
+    private readonly LoadDraw _starts;
     private readonly List<DayStep> _steps = [];
     private readonly bool _is230;
 
@@ -28,6 +32,7 @@ internal sealed class Evening
     {
         _random = new Random(unchecked((int)seed));
         _typist = new Random(unchecked((int)~seed));
+        _starts = new LoadDraw(new ShopRandom(seed, StartStream));
         double volts = Pick(100.0, 120, 127, 220, 230, 240);
         _is230 = volts > 200;
         Day = new Day
@@ -76,9 +81,11 @@ internal sealed class Evening
         {
             ToolKind kind = Pick(
                 ToolKind.Induction, ToolKind.Universal, ToolKind.Universal, ToolKind.SoftStart,
-                ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified);
-            double least = (kind == ToolKind.Rectified ? LeastRectifiedAmperes : LeastAmperes) * (_is230 ? ShareAt230 : 1);
-            tools.Add(new ToolSpecification
+                ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Rectified, ToolKind.Compressor, ToolKind.Transformer,
+                ToolKind.Inverter, ToolKind.Corrected);
+            bool hasPulses = kind is ToolKind.Rectified or ToolKind.Inverter;
+            double least = (hasPulses ? LeastRectifiedAmperes : LeastAmperes) * (_is230 ? ShareAt230 : 1);
+            ToolSpecification tool = new()
             {
                 Name = $"tool {i} ({kind})",
                 Kind = kind,
@@ -87,7 +94,9 @@ internal sealed class Evening
                 CoastSeconds = Between(0, 40),
                 ConductionFraction = Between(0.5, 1),
                 SoftStartSeconds = Between(0.3, 1.5),
-            });
+            };
+            _starts.Start(tool);
+            tools.Add(tool);
         }
 
         // Well below stop-below, lit all evening or now and then.

@@ -38,9 +38,11 @@ internal static class StartJudge
             new ToolSpecification { Kind = order.Tool.Kind, RatedAmperes = order.ToolCurrent.Amperes },
             order.ToolCircuit.Supply.Frequency.Hertz);
         tool.Start(0);
+        Mains mains = new(order.ToolCircuit.Supply.Frequency.Hertz, order.ToolCircuit.Supply.Volts.Volts, 0);
         for (long now = 0; now <= StartCourse.Seconds * 1e6; now += 10_000)
         {
-            yield return (now * 1e-6, tool.RmsAmperes(now));
+            tool.Current(now, mains.At(now));
+            yield return (now * 1e-6, tool.RmsAmperes);
         }
     }
 

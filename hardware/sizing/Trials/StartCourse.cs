@@ -35,7 +35,7 @@ internal sealed class StartCourse
             if (shop.Shop.Vacuum.IsRunning && double.IsPositiveInfinity(VacuumAfter))
             {
                 VacuumAfter = seconds;
-                ToolMultipleThen = shop.Tool.RmsAmperes(shop.Now) / (shop.Tool.RatedAmperes * load);
+                ToolMultipleThen = shop.Tool.RmsAmperes / (shop.Tool.RatedAmperes * load);
             }
         });
         Points = points;

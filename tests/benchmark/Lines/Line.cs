@@ -64,7 +64,7 @@ internal sealed class Line
         _offset = random.NextDouble();
         _amperes = NoiseAmperes * times;
         _hum = kind == NoiseKind.Hum ? HumAmperes * times : 0;
-        _humShape = Shape.Sine(hertz);
+        _humShape = Shape.Sine();
 
         // The steps of one and the same converter, whatever the seed: it is taught and used.
         _converter = new Converter(new ShopRandom(StepErrorSeed, 0)) { BowCounts = 0 };

@@ -1,5 +1,3 @@
-using NanoDustSwitch.Simulator.Shop;
-
 namespace NanoDustSwitch.Benchmarks.Lines;
 
 /// <summary>One cycle of a current of 1 A rms, worked out once.</summary>
@@ -9,14 +7,14 @@ internal sealed class Shape
 
     private readonly double[] _cycle = new double[Points];
 
-    private Shape(string name, Waveform waveform)
+    private Shape(string name, Func<double, double> at)
     {
         Name = name;
+        double[] values = [.. Enumerable.Range(0, Points).Select(i => at((double)i / Points))];
+        double rms = Math.Sqrt(values.Sum(value => value * value) / Points);
         for (int i = 0; i < Points; i++)
         {
-            double turn = (double)i / Points;
-            (double sine, double cosine) = Math.SinCos(2 * Math.PI * turn);
-            _cycle[i] = waveform.At(new MainsPoint(turn, sine, cosine, 1));
+            _cycle[i] = values[i] / rms;
         }
     }
 
@@ -24,23 +22,28 @@ internal sealed class Shape
     public string Name { get; }
 
     /// <summary>A sine.</summary>
-    /// <param name="hertz">Mains frequency.</param>
-    public static Shape Sine(double hertz) => new("sine", new Waveform(ToolKind.Lamp, hertz, 1, 1));
+    public static Shape Sine() => new("sine", Wave);
 
     /// <summary>Positive half cycles only.</summary>
-    /// <param name="hertz">Mains frequency.</param>
-    public static Shape HalfWave(double hertz) => new("half-wave", new Waveform(ToolKind.HalfWave, hertz, 1, 1));
+    public static Shape HalfWave() => new("half-wave", turn => Math.Max(0, Wave(turn)));
 
-    /// <summary>A rectifier's pulses of 1.5 ms.</summary>
+    /// <summary>A rectifier's pulses of 1.5 ms, each half a sine at a peak of the voltage.</summary>
     /// <param name="hertz">Mains frequency.</param>
-    public static Shape Pulses(double hertz) => new("1.5 ms pulses", new Waveform(ToolKind.Rectified, hertz, 1, 1.5));
+    public static Shape Pulses(double hertz) => new("1.5 ms pulses", turn => Pulse(turn, 0.00075 * hertz));
 
     /// <summary>A triac that conducts for the last fifth of each half cycle.</summary>
-    /// <param name="hertz">Mains frequency.</param>
-    public static Shape Chopped(double hertz) => new("20 % phase chop", new Waveform(ToolKind.PhaseChopped, hertz, 0.2, 1));
+    public static Shape Chopped() => new("20 % phase chop", turn => turn % 0.5 >= 0.4 ? Wave(turn) : 0);
 
     /// <summary>The current at a point of the cycle.</summary>
     /// <param name="turns">Cycles since some rising zero crossing, 0 or more.</param>
     /// <returns>A at 1 A rms.</returns>
     public double At(double turns) => _cycle[(int)((turns - Math.Floor(turns)) * Points)];
+
+    private static double Wave(double turn) => Math.Sin(2 * Math.PI * turn);
+
+    private static double Pulse(double turn, double halfLength)
+    {
+        double fromPeak = Math.Abs((turn % 0.5) - 0.25);
+        return fromPeak < halfLength ? Math.Sign(0.5 - turn) * Math.Cos(0.5 * Math.PI * fromPeak / halfLength) : 0;
+    }
 }

@@ -36,7 +36,7 @@ internal sealed class DelayStudy
         int deciders = make().Length;
         double[][] starts = [.. Enumerable.Range(0, deciders).Select(_ => new double[trials])];
         double[][] stops = [.. Enumerable.Range(0, deciders).Select(_ => new double[trials])];
-        Shape shape = Shape.Sine(hertz);
+        Shape shape = Shape.Sine();
         string name = $"{trials:#,0} tools of {amperes} A come and go, {hertz} Hz, {rate:#,0} a second";
         bench.InParallel(name, Parts, (part, random) =>
         {

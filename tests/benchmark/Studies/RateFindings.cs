@@ -14,7 +14,8 @@ internal sealed class RateFindings
 
     private static readonly double[] s_hertz = [50, 60];
 
-    private static readonly Func<double, Shape>[] s_shapes = [Shape.Sine, Shape.HalfWave, Shape.Pulses, Shape.Chopped];
+    private static readonly Func<double, Shape>[] s_shapes =
+        [_ => Shape.Sine(), _ => Shape.HalfWave(), Shape.Pulses, _ => Shape.Chopped()];
 
     private RateFindings(int rate)
     {
@@ -59,14 +60,14 @@ internal sealed class RateFindings
             bench,
             rate,
             Bench.Hertz,
-            Shape.Sine(Bench.Hertz),
+            Shape.Sine(),
             spend.Currents(0.03, 0.75),
             spend.Trials,
             Horizon,
             found.YearLevels,
             () => MethodSet.All(rate));
         found.SineAt50 = OnsetStudy.Run(
-            bench, rate, 50, Shape.Sine(50), spend.Currents(0.03, 0.3), spend.Trials, 0.4, found.YearLevels[..2], MethodSet.Ours);
+            bench, rate, 50, Shape.Sine(), spend.Currents(0.03, 0.3), spend.Trials, 0.4, found.YearLevels[..2], MethodSet.Ours);
         double[] levels = [found.YearLevels[MethodSet.Fast], .. found.YearLevels[^MethodSet.Tried().Length..]];
         foreach (double hertz in s_hertz)
         {

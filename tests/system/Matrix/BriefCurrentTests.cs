@@ -14,8 +14,8 @@ public sealed class BriefCurrentTests
     private const int Tries = 12;
     private const double StartAt = 0.6;
 
-    // Four time constants in ten cycles of 60 Hz: a fiftieth is left.
-    private const double LampSeconds = 0.04;
+    // Within a tenth of its running current in ten cycles of 60 Hz.
+    private const double LampSeconds = 0.16;
 
     private static readonly double[] s_peaks = [0.4, 0.8, 1.5, 3, 6, 10, 17];
 

@@ -21,6 +21,14 @@ internal static class MatrixTools
         new("table saw", ToolKind.Induction, 11.5),
         new("coasting saw", ToolKind.Induction, 5.2) { Special = tool => tool.CoastSeconds = 30 },
         new("router", ToolKind.Universal, 7),
+        new("router with its electronics first", ToolKind.Universal, 7)
+        {
+            Special = tool => { tool.StageAmperes = 0.5; tool.StageSeconds = 0.15; },
+        },
+        new("compressor against pressure", ToolKind.Compressor, 8) { LightLoad = 0.6 },
+        new("toroid", ToolKind.Transformer, 3),
+        new("inverter-fed planer", ToolKind.Inverter, 5) { StartAt = TaughtStart, StopBelow = TaughtStop },
+        new("with power-factor correction", ToolKind.Corrected, 4),
         new("soft start of 3 s", ToolKind.SoftStart, 9) { Special = tool => tool.SoftStartSeconds = 3 },
         new("chopped to a fifth", ToolKind.PhaseChopped, 3)
         {
@@ -67,7 +75,7 @@ internal static class MatrixTools
         new("heat gun", ToolKind.Lamp, 10) { Special = tool => tool.InrushMultiple = 1 },
         new("charger", ToolKind.Charger, 2) { LightLoad = 0.7, StartAt = TaughtStart, StopBelow = TaughtStop },
         new("small sander", ToolKind.Universal, 0.25) { LightLoad = 0.8, StartAt = 0.12, StopBelow = 0.07, IsSmall = true },
-        new("40 W at 230 V, no surge", ToolKind.Universal, 0.18)
+        new("40 W at 230 V, no surge", ToolKind.Lamp, 0.18)
         {
             Special = tool => tool.InrushMultiple = 1,
             LightLoad = 0.85,

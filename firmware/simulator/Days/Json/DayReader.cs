@@ -137,6 +137,17 @@ internal sealed class DayReader
             throw _places.Error($"{path}.pulseMilliseconds", $"'pulseMilliseconds' {outside}");
         }
 
+        double least = ToolMembers.LeastInrush(tool.Kind);
+        if (tool.Inrush < least)
+        {
+            throw _places.Error($"{path}.inrush", $"'inrush' of such a motor must be {least} or more, not {tool.Inrush}");
+        }
+
+        if (tool.StageAmperes >= 0.5 * tool.Amperes)
+        {
+            throw _places.Error($"{path}.stageAmperes", "'stageAmperes' must be below half of 'amperes'");
+        }
+
         return new ToolSpecification
         {
             Name = tool.Name,
@@ -150,6 +161,10 @@ internal sealed class DayReader
             SoftStartSeconds = tool.SoftStartSeconds,
             ConductionFraction = tool.Conduction,
             PulseMilliseconds = tool.PulseMilliseconds,
+            StageAmperes = tool.StageAmperes,
+            StageSeconds = tool.StageSeconds,
+            RunsSeconds = tool.RunsSeconds,
+            RestsSeconds = tool.RestsSeconds,
             CircuitName = tool.Circuit,
             IsOnToolLine = tool.ToolLine,
         };

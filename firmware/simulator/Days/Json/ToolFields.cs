@@ -38,6 +38,18 @@ internal sealed class ToolFields
     // Its range depends on the mains.
     public double PulseMilliseconds { get; init; } = s_usual.PulseMilliseconds;
 
+    [Between(0, 50)]
+    public double StageAmperes { get; init; }
+
+    [Between(0, 10)]
+    public double StageSeconds { get; init; } = s_usual.StageSeconds;
+
+    [Between(0, 86_400)]
+    public double RunsSeconds { get; init; }
+
+    [Between(1, 86_400)]
+    public double RestsSeconds { get; init; } = s_usual.RestsSeconds;
+
     public string? Circuit { get; init; }
 
     public bool ToolLine { get; init; } = s_usual.IsOnToolLine;

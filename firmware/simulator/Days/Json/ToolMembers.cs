@@ -5,7 +5,10 @@ namespace NanoDustSwitch.Simulator.Days.Json;
 /// <summary>The members of a tool that not every kind has.</summary>
 internal static class ToolMembers
 {
-    private static readonly ToolKind[] s_motors = [.. Enum.GetValues<ToolKind>().Except([ToolKind.Lamp, ToolKind.Charger])];
+    private static readonly ToolKind[] s_motors =
+        [.. Enum.GetValues<ToolKind>().Except([ToolKind.Lamp, ToolKind.Charger, ToolKind.Transformer])];
+
+    private static readonly ToolKind[] s_slow = [ToolKind.Inverter, ToolKind.Corrected];
     private static readonly ToolKind[] s_surging = [.. Enum.GetValues<ToolKind>().Except([ToolKind.SoftStart])];
 
     private static readonly (string Member, ToolKind[] Kinds)[] s_special =
@@ -13,10 +16,24 @@ internal static class ToolMembers
         ("inrush", s_surging),
         ("inrushSeconds", s_surging),
         ("brakeMilliseconds", s_motors),
-        ("softStartSeconds", [ToolKind.SoftStart]),
+        ("softStartSeconds", [ToolKind.SoftStart, .. s_slow]),
         ("conduction", [ToolKind.PhaseChopped]),
-        ("pulseMilliseconds", [ToolKind.Rectified, ToolKind.Charger]),
+        ("pulseMilliseconds", [ToolKind.Rectified, ToolKind.Charger, ToolKind.Inverter]),
+        ("stageAmperes", [.. s_motors.Except(s_slow)]),
+        ("stageSeconds", s_motors),
+        ("runsSeconds", [ToolKind.Compressor]),
+        ("restsSeconds", [ToolKind.Compressor]),
     ];
+
+    /// <summary>Gives the least start current of a kind that turns at all.</summary>
+    /// <param name="kind">The kind.</param>
+    /// <returns>A multiple of the running current; 1 where nothing is asked, or where 1 means a heater.</returns>
+    public static double LeastInrush(ToolKind kind) => kind switch
+    {
+        ToolKind.Induction or ToolKind.Compressor => ToolEquations.LeastOfInduction,
+        ToolKind.Universal => ToolEquations.LeastOfBrushes,
+        _ => 1.0,
+    };
 
     /// <summary>Refuses what a kind does not use: it would be read and forgotten, and its author would wonder.</summary>
     /// <param name="places">The file.</param>

@@ -36,7 +36,7 @@ internal sealed class ShopPicture(LiveShop live, ConsoleScreen screen, Glyphs gl
         int topRows = Math.Min(wanted, height - LineRows - LeastConsoleRows);
         int toolsWidth = width / 2;
         int consoleRows = height - topRows - LineRows;
-        Layout tools = new Layout().Size(toolsWidth).Update(_tools.Draw(live.Rig.Board.ShopTime, toolsWidth, topRows));
+        Layout tools = new Layout().Size(toolsWidth).Update(_tools.Draw(toolsWidth, topRows));
         Layout box = new Layout().Update(_switch.Draw(isLampOn, width - toolsWidth));
         Layout line = new Layout().Size(LineRows).Update(_line.Draw(width));
         Layout console = new Layout().Update(

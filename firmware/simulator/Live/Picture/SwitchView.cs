@@ -61,7 +61,7 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
     private Paragraph Relay()
     {
         VirtualShop shop = live.Shop;
-        string vacuum = shop.Vacuum.IsRunning ? $"{shop.Vacuum.RmsAmperes(live.Rig.Board.ShopTime):0.0} A" : "off";
+        string vacuum = shop.Vacuum.IsRunning ? $"{shop.Vacuum.RmsAmperes:0.0} A" : "off";
         return Line("relay", shop.IsRelayClosed ? "closed  " : "open    ", shop.IsRelayClosed ? Looks.Running : Looks.Quiet)
             .Append("vacuum ", Looks.Quiet)
             .Append(vacuum, shop.Vacuum.IsRunning ? Looks.Running : Looks.Quiet);

@@ -15,28 +15,27 @@ internal sealed class ToolsView(VirtualShop shop, Glyphs glyphs)
     private const double FullBar = 1.5;
 
     /// <summary>Draws.</summary>
-    /// <param name="now">Shop time in microseconds.</param>
     /// <param name="width">Columns.</param>
     /// <param name="rows">Rows, the heading included.</param>
     /// <returns>The picture.</returns>
-    public IRenderable Draw(long now, int width, int rows)
+    public IRenderable Draw(int width, int rows)
     {
         bool hasTripped = shop.Wiring.Circuits.Any(circuit => circuit.Breaker.IsTripped);
         List<IRenderable> lines = [Looks.Heading(hasTripped ? "breaker tripped: /breaker" : "tools on the line")];
         foreach (Tool tool in shop.Wiring.Tools.Take(rows - 1))
         {
-            lines.Add(Line(tool, now, width - WidthWithoutBar));
+            lines.Add(Line(tool, width - WidthWithoutBar));
         }
 
         return new Rows(lines);
     }
 
-    private Paragraph Line(Tool tool, long now, int barWidth)
+    private Paragraph Line(Tool tool, int barWidth)
     {
-        bool hasNoVoltage = tool.IsSwitchedOn && tool.IsPluggedIn && !tool.IsRunning;
+        bool hasNoVoltage = tool.IsSwitchedOn && tool.IsPluggedIn && !tool.IsRunning && !tool.IsResting;
         Style look = tool.IsRunning ? Looks.Running : hasNoVoltage ? Looks.Wrong : Looks.Quiet;
         string name = tool.Name.Length > NameWidth ? tool.Name[..NameWidth] : tool.Name;
-        double amperes = tool.RmsAmperes(now);
+        double amperes = tool.RmsAmperes;
         return new Paragraph()
             .Append($" {name,-NameWidth} ", tool.IsRunning ? Looks.Usual : Looks.Quiet)
             .Append(
