@@ -82,6 +82,9 @@ public sealed class SurgeWatch
     /// <summary>Whether a start is watched: for as long as a surge may last, or until the tool has stopped.</summary>
     public bool IsWatching;
 
+    /// <summary>Whether <see cref="Learn"/> is to be called with the next bucket.</summary>
+    public bool IsEnding;
+
     /// <summary>A swing above this is more than the circuit carries, in sixteenths of a count.</summary>
     public int Circuit = int.MaxValue;
 
@@ -102,6 +105,7 @@ public sealed class SurgeWatch
     public void Begin()
     {
         IsWatching = true;
+        IsEnding = false;
         _stretch.Level = 0;
         _firstOnset = 0;
         _onset = 0;
@@ -109,21 +113,28 @@ public sealed class SurgeWatch
         BeginOnset();
     }
 
-    /// <summary>Ends the watch.</summary>
-    /// <param name="learns">
-    /// Whether it was a tool's start: then its onset, and where there was one its first stage, are remembered.
-    /// </param>
+    /// <summary>Ends the watch. What there is to learn is left to <see cref="Learn"/>, so that it falls into another bucket.</summary>
+    /// <param name="learns">Whether it was a tool's start.</param>
     public void End(bool learns)
     {
-        if (learns && IsWatching && _after > 0 && _lowest < int.MaxValue)
+        IsEnding = learns && IsWatching && _lowest < int.MaxValue;
+        IsWatching = IsEnding;
+    }
+
+    /// <summary>
+    /// Remembers the tool after the end of the watch: first its first stage, where it had one, and at the next call its onset.
+    /// </summary>
+    public void Learn()
+    {
+        if (_firstOnset > 0)
         {
-            _memory.Learn(_onset, _after, _lowest);
-            if (_firstOnset > 0)
-            {
-                _memory.Learn(_firstOnset, _firstAfter, ToolMemory.Another);
-            }
+            _memory.Learn(_firstOnset, _firstAfter, ToolMemory.Another);
+            _firstOnset = 0;
+            return;
         }
 
+        _memory.Learn(_onset, _after, _lowest);
+        IsEnding = false;
         IsWatching = false;
     }
 
@@ -180,6 +191,7 @@ public sealed class SurgeWatch
         _knownLowest = tape.Number(_knownLowest);
         _knownHighest = tape.Number(_knownHighest);
         IsWatching = tape.Flag(IsWatching);
+        IsEnding = tape.Flag(IsEnding);
     }
 
     private void BeginOnset()
