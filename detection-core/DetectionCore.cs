@@ -434,18 +434,27 @@ public sealed class DetectionCore
     private void JudgeSurge(Bucket bucket)
     {
         ToolFinder tool = _tool;
-        if (!tool.IsSlow)
+        SurgeWatch surge = Vacuum.Surge;
+        if (surge.IsEnding)
+        {
+            surge.Learn();
+        }
+        else if (!tool.IsSlow)
         {
             if (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo))
             {
                 tool.RejectStart();
             }
         }
+        else if (!Vacuum.IsWaitingForSurge)
+        {
+            surge.End(false);
+        }
         else if (tool.IsUnsure)
         {
-            tool.MustReachStart = Vacuum.IsWaitingForSurge;
+            tool.MustReachStart = true;
         }
-        else if (Vacuum.IsWaitingForSurge)
+        else
         {
             // What the slow lane finds has run for about half a second, so its start surge is over.
             Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);

@@ -40,12 +40,12 @@ public sealed class ToolMemory
     /// <summary>How many numbers hold all that it knows.</summary>
     public const int Size = 5 * Entries;
 
-    private readonly int[] _heights = new int[Entries];
-    private readonly int[] _afters = new int[Entries];
-    private readonly int[] _levels = new int[Entries];
-    private readonly int[] _seen = new int[Entries];
-    private readonly int[] _used = new int[Entries];
-    private int _uses;
+    private readonly long[] _heights = new long[Entries];
+    private readonly long[] _afters = new long[Entries];
+    private readonly long[] _levels = new long[Entries];
+    private readonly long[] _seen = new long[Entries];
+    private readonly long[] _used = new long[Entries];
+    private long _uses;
 
     /// <summary>Goes up with whatever is learned or forgotten that is worth keeping over a power cut.</summary>
     public int Changes;
@@ -63,7 +63,7 @@ public sealed class ToolMemory
     {
         get
         {
-            return Row(index / Entries)[index % Entries];
+            return (int)Row(index / Entries)[index % Entries];
         }
 
         set
@@ -79,21 +79,29 @@ public sealed class ToolMemory
     /// <returns>Whether anything is known of it.</returns>
     public bool Find(int height, int after)
     {
-        int lowest = int.MaxValue;
-        int highest = 0;
+        long lowest = Another;
+        long highest = 0;
+        long least = height - (height / HeightPart);
+        long most = height + (height / HeightPart);
+        long leastAfter = after - (after / AfterPart);
+        long mostAfter = after > 0 ? after + (after / AfterPart) : long.MaxValue;
         for (int i = 0; i < Entries; i++)
         {
-            if (_seen[i] >= StartsToKnow && IsNear(_heights[i], height, HeightPart)
-                && (after == 0 || IsNear(_afters[i], after, AfterPart)))
+            long one = _heights[i];
+            if (one >= least && one <= most && _seen[i] >= StartsToKnow)
             {
-                int level = _levels[i];
-                lowest = level < lowest ? level : lowest;
-                highest = level > highest ? level : highest;
+                one = _afters[i];
+                if (one >= leastAfter && one <= mostAfter)
+                {
+                    long level = _levels[i];
+                    lowest = level < lowest ? level : lowest;
+                    highest = level > highest ? level : highest;
+                }
             }
         }
 
-        Lowest = lowest;
-        Highest = highest;
+        Lowest = (int)lowest;
+        Highest = (int)highest;
         return highest > 0;
     }
 
@@ -115,7 +123,7 @@ public sealed class ToolMemory
 
         _heights[entry] += (height - _heights[entry]) / NewPart;
         _afters[entry] += (after - _afters[entry]) / NewPart;
-        int above = level - _levels[entry];
+        long above = level - _levels[entry];
         if (level < Another)
         {
             _levels[entry] += above > 0 ? above >> LiftShift : above;
@@ -160,7 +168,7 @@ public sealed class ToolMemory
         Changes = tape.Number(Changes);
     }
 
-    private int[] Row(int row)
+    private long[] Row(int row)
     {
         return row == 0 ? _heights : row == 1 ? _afters : row == 2 ? _levels : row == 3 ? _seen : _used;
     }
@@ -168,29 +176,21 @@ public sealed class ToolMemory
     private int Nearest(int height, int after)
     {
         int nearest = -1;
-        int least = int.MaxValue;
+        long least = (height / SamePart) + 1;
+        long leastAfter = after - (after / SamePart);
+        long mostAfter = after + (after / SamePart);
         for (int i = 0; i < Entries; i++)
         {
-            if (IsNear(_heights[i], height, SamePart) && IsNear(_afters[i], after, SamePart))
+            long distance = _heights[i] - height;
+            distance = distance < 0 ? -distance : distance;
+            if (distance < least && _afters[i] >= leastAfter && _afters[i] <= mostAfter)
             {
-                int distance = _heights[i] - height;
-                distance = distance < 0 ? -distance : distance;
-                if (distance < least)
-                {
-                    least = distance;
-                    nearest = i;
-                }
+                least = distance;
+                nearest = i;
             }
         }
 
         return nearest;
-    }
-
-    private static bool IsNear(int one, int other, int part)
-    {
-        int most = other / part;
-        int distance = one - other;
-        return distance <= most && distance >= -most;
     }
 
     private int LeastUsed()

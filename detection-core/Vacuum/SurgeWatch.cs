@@ -60,7 +60,7 @@ public sealed class SurgeWatch
 
     private readonly ToolMemory _memory;
     private readonly SwingStretch _stretch = new SwingStretch();
-    private readonly int[] _swings = new int[Mask + 1];
+    private readonly long[] _swings = new long[Mask + 1];
     private int _count;
 
     // Sums of the swings of the last 0.2 s and of the 0.2 s before.
@@ -82,6 +82,9 @@ public sealed class SurgeWatch
     /// <summary>Whether a start is watched: for as long as a surge may last, or until the tool has stopped.</summary>
     public bool IsWatching;
 
+    /// <summary>Whether <see cref="Learn"/> is to be called with the next bucket.</summary>
+    public bool IsEnding;
+
     /// <summary>A swing above this is more than the circuit carries, in sixteenths of a count.</summary>
     public int Circuit = int.MaxValue;
 
@@ -102,6 +105,7 @@ public sealed class SurgeWatch
     public void Begin()
     {
         IsWatching = true;
+        IsEnding = false;
         _stretch.Level = 0;
         _firstOnset = 0;
         _onset = 0;
@@ -109,21 +113,28 @@ public sealed class SurgeWatch
         BeginOnset();
     }
 
-    /// <summary>Ends the watch.</summary>
-    /// <param name="learns">
-    /// Whether it was a tool's start: then its onset, and where there was one its first stage, are remembered.
-    /// </param>
+    /// <summary>Ends the watch. What there is to learn is left to <see cref="Learn"/>, so that it falls into another bucket.</summary>
+    /// <param name="learns">Whether it was a tool's start.</param>
     public void End(bool learns)
     {
-        if (learns && IsWatching && _after > 0 && _lowest < int.MaxValue)
+        IsEnding = learns && IsWatching && _lowest < int.MaxValue;
+        IsWatching = IsEnding;
+    }
+
+    /// <summary>
+    /// Remembers the tool after the end of the watch: first its first stage, where it had one, and at the next call its onset.
+    /// </summary>
+    public void Learn()
+    {
+        if (_firstOnset > 0)
         {
-            _memory.Learn(_onset, _after, _lowest);
-            if (_firstOnset > 0)
-            {
-                _memory.Learn(_firstOnset, _firstAfter, ToolMemory.Another);
-            }
+            _memory.Learn(_firstOnset, _firstAfter, ToolMemory.Another);
+            _firstOnset = 0;
+            return;
         }
 
+        _memory.Learn(_onset, _after, _lowest);
+        IsEnding = false;
         IsWatching = false;
     }
 
@@ -180,6 +191,7 @@ public sealed class SurgeWatch
         _knownLowest = tape.Number(_knownLowest);
         _knownHighest = tape.Number(_knownHighest);
         IsWatching = tape.Flag(IsWatching);
+        IsEnding = tape.Flag(IsEnding);
     }
 
     private void BeginOnset()
@@ -205,16 +217,16 @@ public sealed class SurgeWatch
 
     private void Add(int swing)
     {
-        int[] swings = _swings;
+        long[] swings = _swings;
         int count = _count;
-        int middle = count >= Half ? swings[(count - Half) & Mask] : 0;
+        int middle = count >= Half ? (int)swings[(count - Half) & Mask] : 0;
         _late += swing - middle;
-        _early += middle - (count >= 2 * Half ? swings[(count - (2 * Half)) & Mask] : 0);
+        _early += middle - (count >= 2 * Half ? (int)swings[(count - (2 * Half)) & Mask] : 0);
         swings[count & Mask] = swing;
         int most = swing;
         for (int i = 1; i < StepStretches && i <= count; i++)
         {
-            int before = swings[(count - i) & Mask];
+            int before = (int)swings[(count - i) & Mask];
             most = before > most ? before : most;
         }
 
@@ -224,7 +236,7 @@ public sealed class SurgeWatch
         switch (count)
         {
             case OnsetStretches:
-                _onset = (swing + swings[0]) / 2;
+                _onset = (int)(swing + swings[0]) / 2;
                 _kneeBelow = _onset * Half / 100 * KneePercent;
                 Recall();
                 break;
@@ -232,7 +244,7 @@ public sealed class SurgeWatch
                 _firstMean = TakeMean();
                 break;
             case AfterStretches:
-                _after = (swing + swings[(count - 2) & Mask]) / 2;
+                _after = (int)(swing + swings[(count - 2) & Mask]) / 2;
                 Recall();
                 break;
             case Half:
@@ -276,7 +288,7 @@ public sealed class SurgeWatch
             return false;
         }
 
-        int before = _swings[(_count - StillStretches) & Mask];
+        int before = (int)_swings[(_count - StillStretches) & Mask];
         return swing >= _knownHighest - (_knownHighest >> BelowShift)
             ? before - swing < swing >> StillShift
             : _knownHighest < ToolMemory.Another && swing - before > before >> StillShift;
@@ -297,6 +309,6 @@ public sealed class SurgeWatch
     // Two stretches together ripple less than one.
     private int Pair(int count)
     {
-        return _swings[(count - 1) & Mask] + _swings[(count - 2) & Mask];
+        return (int)(_swings[(count - 1) & Mask] + _swings[(count - 2) & Mask]);
     }
 }

@@ -15,6 +15,9 @@ public sealed class SwingStretch
     // Where this many percent of the readings stand at a rail, the top of the current is cut off and its swing says nothing.
     private const int MuchClippedPercent = 15;
 
+    // About 3 A with the default sensor, from which no root is far.
+    private const int FirstGuess = 4096;
+
     private int _buckets;
     private long _powerSum;
     private long _fundamentalSum;
@@ -22,7 +25,7 @@ public sealed class SwingStretch
     private int _clipped;
 
     /// <summary>Mean swing of the mains frequency alone, in sixteenths of a count, over the last whole stretch.</summary>
-    public int Swing;
+    public int Swing = FirstGuess;
 
     /// <summary>The same with its third harmonic: what the levels are compared with; 0 until there is a stretch.</summary>
     public int Level;
@@ -89,7 +92,7 @@ public sealed class SwingStretch
         }
 
         Swing = SwingWindow.SwingOf((int)(_fundamentalSum / SwingWindow.Length), Swing);
-        Level = SwingWindow.SwingOf((int)(_powerSum / SwingWindow.Length), Level);
+        Level = SwingWindow.SwingOf((int)(_powerSum / SwingWindow.Length), Swing);
         IsClipped = _clipped * 100 >= _readings * MuchClippedPercent && _clipped > 0;
         Count += _readings;
         _buckets = 0;

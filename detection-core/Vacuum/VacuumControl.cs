@@ -20,6 +20,7 @@ public sealed class VacuumControl
 
     private long _deadline = Never;
     private long _surgeEnd;
+    private bool _isSurgeOver;
     private bool _hasWarned;
     private long _burstAt = Never;
     private int _burstMilliseconds;
@@ -147,8 +148,10 @@ public sealed class VacuumControl
     /// <returns>True when the surge is over and no tool is left: it was a lamp's, or a spark.</returns>
     public bool IsBriefSurge(Bucket bucket, SwingWindow window, int noise, int start)
     {
+        // What the watch says is acted upon with the next bucket: both in one would be dear for the board.
         long now = bucket.EndTime;
-        bool isOver = Surge.Accept(bucket, window, noise);
+        bool isOver = _isSurgeOver;
+        _isSurgeOver = Surge.Accept(bucket, window, noise);
         bool isTimeUp = now >= _surgeEnd;
         if (isTimeUp && !IsWaitingForSurge)
         {
@@ -242,6 +245,7 @@ public sealed class VacuumControl
         if (to == VacuumState.Starting)
         {
             Surge.Begin();
+            _isSurgeOver = false;
             _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
         }
         else if (to == VacuumState.On)
@@ -332,6 +336,7 @@ public sealed class VacuumControl
         _burstMilliseconds = tape.Number(_burstMilliseconds);
         _burstToldAt = tape.Number(_burstToldAt);
         _surgeEnd = tape.Number(_surgeEnd);
+        _isSurgeOver = tape.Flag(_isSurgeOver);
         Surge.Exchange(tape);
         Tools.Exchange(tape);
         Starts.Exchange(tape);

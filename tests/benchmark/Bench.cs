@@ -6,12 +6,11 @@ namespace NanoDustSwitch.Benchmarks;
 /// <param name="isQuick">Whether less time is spent, for larger errors.</param>
 /// <param name="recording">Noise of a recording, of 1 rms; empty where there is none.</param>
 /// <param name="progress">Told a study's name and how much of it is done, 0 to 1.</param>
-internal sealed class Bench(bool isQuick, double[] recording, Action<string, double> progress)
+/// <param name="seed">Of all chance; the studies take it and the numbers after it.</param>
+internal sealed class Bench(bool isQuick, double[] recording, Action<string, double> progress, long seed = 1)
 {
     /// <summary>Mains frequency, where nothing else is said.</summary>
     public const double Hertz = 60;
-
-    private const long Seed = 1;
 
     private int _study;
 
@@ -34,7 +33,7 @@ internal sealed class Bench(bool isQuick, double[] recording, Action<string, dou
         progress(name, 0);
         Parallel.For(0, parts, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
         {
-            part(i, new ShopRandom(Seed + study, i));
+            part(i, new ShopRandom(seed + study, i));
             progress(name, Interlocked.Increment(ref done) / (double)parts);
         });
     }

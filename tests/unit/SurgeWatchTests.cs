@@ -152,7 +152,7 @@ public class SurgeWatchTests
             Assert.IsFalse(bench.Add(9000, 10));
             Assert.IsFalse(bench.Add(2000, TwoHalves - 1));
             Assert.IsTrue(bench.Add(2000, 1));
-            bench.Watch.End(true);
+            bench.Learn();
         }
 
         // It came to 2,000 before: 2,125 are a sixteenth more, and must be kept for three stretches.
@@ -173,10 +173,10 @@ public class SurgeWatchTests
             bench.Begin();
             bench.Add(9000, SurgeWatch.StretchesToBelieve);
             bench.Add(1500, TwoHalves);
-            bench.Watch.End(true);
+            bench.Learn();
             bench.Begin();
             bench.Add(10000, SurgeWatch.StretchesToBelieve);
-            bench.Watch.End(true);
+            bench.Learn();
         }
 
         bench.Begin();
@@ -195,7 +195,7 @@ public class SurgeWatchTests
             bench.Add(1000, 8);
             bench.Add(9000, 10);
             bench.Add(3000, TwoHalves);
-            bench.Watch.End(true);
+            bench.Learn();
         }
 
         bench.Begin();

@@ -8,8 +8,8 @@ public class VacuumControlTests
 {
     private const long Second = Time.Second;
 
-    // Buckets until a current that never fell is believed to have no surge.
-    private const int FirstAnswer = SwingStretch.LeftOut + (SurgeWatch.StretchesToBelieve * SwingWindow.Length);
+    // Buckets until a current that never fell is believed to have no surge, and the one after, which acts upon that.
+    private const int FirstAnswer = SwingStretch.LeftOut + (SurgeWatch.StretchesToBelieve * SwingWindow.Length) + 1;
 
     [TestMethod]
     public void TheVacuumIsWantedInThreeStatesOnly()
@@ -224,6 +224,8 @@ public class VacuumControlTests
 
             Assert.AreEqual("on", Words.Of(control.State));
             control.IsBriefSurge(At(begin + (3 * Second)), Window(1000), 0, 100);
+            Assert.IsTrue(control.Surge.IsEnding);
+            control.Surge.Learn();
             Assert.IsFalse(control.Surge.IsWatching);
             control.Update(false, false, begin + (4 * Second));
             control.Update(false, false, begin + (9 * Second));

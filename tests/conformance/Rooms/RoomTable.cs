@@ -11,11 +11,12 @@ internal static class RoomTable
     [
         new("detection-core/DetectionCore.csproj", [], new()
         {
-            [Room.Top] = ["Faults", "Notices", "Readings", "Settings", "State", "Swing", "Units", "Vacuum"],
+            [Room.Top] = ["Faults", "Notices", "Readings", "Settings", "State", "Swing", "Tools", "Units", "Vacuum"],
             ["Faults"] = ["Notices", "Readings", "Settings", "State", "Swing", "Units"],
             ["Readings"] = ["Units"],
             ["Swing"] = ["Readings", "State"],
-            ["Vacuum"] = ["Notices", "Readings", "Settings", "State", "Swing", "Units"],
+            ["Tools"] = ["State"],
+            ["Vacuum"] = ["Notices", "Readings", "Settings", "State", "Swing", "Tools", "Units"],
         }),
         new("firmware/switch/Switch.csproj", [Core], new()
         {

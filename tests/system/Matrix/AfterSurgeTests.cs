@@ -5,21 +5,16 @@ namespace NanoDustSwitch.SystemTests.Matrix;
 
 /// <summary>
 /// With the delay after the start surge the vacuum does not start inside the tool's inrush, drawn from the survey's ranges; but
-/// after 2 s it starts whatever the surge does, and a restart during the run-on meets a running vacuum.
+/// after 3 s it starts whatever the surge does, and a restart during the run-on meets a running vacuum.
 /// </summary>
 [TestClass]
 public sealed class AfterSurgeTests
 {
     private const int Few = 200;
     private const int All = 5000;
-    private const double Limit = 2.0;
+    private const double Limit = 3.0;
 
-    // As in InrushTests: of a surge that falls by less than a twenty-fifth in 80 ms so much is left at most.
-    private const double MostAboveRunning = 1.8;
-
-    // Surges up to here are waited for. One that falls more slowly, or with the ripple of pulses, is often taken for over, as the
-    // table shows.
-    private const double SlowestSeconds = 0.15;
+    private const double MostAboveRunning = 1.5;
 
     private static readonly double[] s_bands = [0.05, 0.1, 0.2, 0.3, 0.5, 0.7, 1];
 
@@ -45,7 +40,7 @@ public sealed class AfterSurgeTests
 
         Assert.AreEqual("", string.Join(
             Environment.NewLine,
-            starts.Where(start => start.Inrush.Seconds <= SlowestSeconds && !HasPulses(start.Inrush.Kind) && IsInside(start))));
+            starts.Where(IsInside)));
         Assert.IsLessThan(Limit + 0.1, starts.Max(start => start.Seconds));
     }
 
@@ -62,13 +57,13 @@ public sealed class AfterSurgeTests
         double seconds = bench.RunUntil(
             () =>
             {
-                // An eighth in 80 ms, for as long as it takes: from 30 A to 1 A.
-                bench.Tool.Load = 10 * Math.Pow(0.87, (bench.Now - begin) / 80e3);
+                // An eleventh in 80 ms, for as long as it takes: from 30 A to 1 A.
+                bench.Tool.Load = 10 * Math.Pow(0.91, (bench.Now - begin) / 80e3);
                 return bench.Core.IsRelayClosed;
             },
-            3);
+            4);
         TestContext.WriteLine(
-            $"falling an eighth in 80 ms: commanded after {seconds:0.000} s at {bench.Tool.RmsAmperes:0.00} A");
+            $"falling an eleventh in 80 ms: commanded after {seconds:0.000} s at {bench.Tool.RmsAmperes:0.00} A");
         Assert.AreEqual(Limit, seconds, 0.05);
     }
 
@@ -76,12 +71,12 @@ public sealed class AfterSurgeTests
     public void A_soft_start_longer_than_the_limit_is_not_waited_for()
     {
         ToolSpecification tool = ShortDay.Tool(ToolKind.SoftStart, 9);
-        tool.SoftStartSeconds = 3;
+        tool.SoftStartSeconds = 4;
         MatrixBench bench = new(new Day { Tools = [tool] }, 1);
         bench.Tool.Start(bench.Now);
-        double seconds = bench.RunUntil(() => bench.Core.IsRelayClosed, 4);
+        double seconds = bench.RunUntil(() => bench.Core.IsRelayClosed, 5);
         double part = bench.Tool.RmsAmperes / tool.RatedAmperes;
-        TestContext.WriteLine($"soft start of 3 s: commanded after {seconds:0.000} s, at {part:0.00} of the running current");
+        TestContext.WriteLine($"soft start of 4 s: commanded after {seconds:0.000} s, at {part:0.00} of the running current");
         Assert.IsLessThanOrEqualTo(Limit + 0.05, seconds);
         Assert.IsLessThan(1.0, part);
     }
@@ -103,8 +98,6 @@ public sealed class AfterSurgeTests
         Assert.AreEqual(double.PositiveInfinity, opened);
         Assert.AreEqual(closed, bench.Shop.Relay.ClosedCount);
     }
-
-    private static bool HasPulses(ToolKind kind) => kind is ToolKind.PhaseChopped or ToolKind.HalfWave;
 
     private static bool IsInside((Inrush Inrush, double Seconds, double Above) start) =>
         start.Seconds < Limit && start.Above > MostAboveRunning;

@@ -37,6 +37,18 @@ internal sealed class SurgeBench
         }
     }
 
+    /// <summary>The tool has stopped: what was seen of it is learned.</summary>
+    public void Learn()
+    {
+        Watch.End(true);
+        while (Watch.IsEnding)
+        {
+            Watch.Learn();
+        }
+
+        Assert.IsFalse(Watch.IsWatching);
+    }
+
     /// <summary>Feeds stretches of a swing; after a step up what is left out of an onset is fed besides.</summary>
     /// <returns>Whether the surge was over at the last one.</returns>
     public bool Add(int swing, int stretches)
