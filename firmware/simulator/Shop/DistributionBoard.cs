@@ -30,6 +30,10 @@ public sealed class DistributionBoard
     /// <summary>All tools, on the sensed line or not.</summary>
     public IReadOnlyList<Tool> Tools => _tools;
 
+    /// <summary>What the current of the sensed line comes to at nominal voltage, A: the sum of its tools that are on.</summary>
+    public double SettledOnToolLine =>
+        _onToolLine.Sum(outlet => outlet.Tool.IsRunning ? outlet.Tool.SettledAmperes : outlet.Tool.StandbyAmperes);
+
     /// <summary>The vacuum.</summary>
     public VacuumCleaner Vacuum { get; }
 
