@@ -14,7 +14,8 @@ public sealed class DistributionBoard
     internal DistributionBoard(ShopSpecification specification, long seed)
     {
         _seed = seed;
-        Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz, seed);
+        Vacuum = new VacuumCleaner(
+            specification.VacuumAmperes, specification.Hertz, seed, specification.VacuumSoftStartSeconds);
         _hertz = specification.Hertz;
         foreach (CircuitSpecification circuit in specification.Circuits)
         {
