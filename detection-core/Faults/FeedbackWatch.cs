@@ -39,13 +39,15 @@ public sealed class FeedbackWatch
     // A closing so soon after the beginning of a look goes on with the same run: look and rest of the relay take 1 s as delivered.
     private const long SameRunMicroseconds = 2500000;
 
-    // What comes back within 0.1 s is at least an eighth: a vacuum that starts softly begins with a quarter or so. Common
-    // practice, no source.
+    // What comes back with the relay is there within 0.1 s, at least an eighth of it.
     private const int ComeBackShift = 3;
 
     // Two are not enough: with a user whose tools stop during every second look, two delays were alike by chance once in a few
     // thousand starts.
     private const int GoesToProve = 3;
+
+    // Where it came back later: a vacuum that starts softly, or a hand that switched the tool on again.
+    private const int GoesToProveSlowly = 5;
 
     // The wait for another look at a level that is known doubles up to 80 minutes.
     private const int MostVain = 5;
@@ -68,8 +70,10 @@ public sealed class FeedbackWatch
     // Looks at this level that did not show the current to go.
     private int _vain;
 
-    // Looks in a row at which the same current went after the same delay; that delay, and the current's swing.
+    // Looks in a row at which the same current went after the same delay, and how many prove it; that delay, and the current's
+    // swing.
     private int _goes;
+    private int _needed;
     private long _lag;
     private int _gone;
 
@@ -190,6 +194,7 @@ public sealed class FeedbackWatch
         _jump = tape.Number(_jump);
         _vain = tape.Number(_vain);
         _goes = tape.Number(_goes);
+        _needed = tape.Number(_needed);
         _lag = tape.Number(_lag);
         _gone = tape.Number(_gone);
         _mustComeBack = tape.Flag(_mustComeBack);
@@ -204,8 +209,7 @@ public sealed class FeedbackWatch
         _jump = jump > _jump ? jump : _jump;
         if (_mustComeBack && jump < Level >> ComeBackShift)
         {
-            // It went by itself, and did not come back with the vacuum.
-            _goes = 0;
+            _needed = GoesToProveSlowly;
         }
     }
 
@@ -215,6 +219,8 @@ public sealed class FeedbackWatch
         int level = _steady.Level;
         if (level < _least)
         {
+            // It went by itself, and has not come back with the vacuum.
+            _goes = now - _closedAt >= RunUpMicroseconds ? 0 : _goes;
             return;
         }
 
@@ -281,10 +287,11 @@ public sealed class FeedbackWatch
         // When delay or height is not that of the look before, one of the two was chance. Then the row begins again with this one.
         bool isSame = lag - _lag <= RelayLook.SameMicroseconds && _lag - lag <= RelayLook.SameMicroseconds
             && IsNear(Level, _gone);
+        _needed = isSame && _goes > 0 ? _needed : GoesToProve;
         _goes = isSame && _goes > 0 ? _goes + 1 : 1;
         _lag = lag;
         _gone = Level;
-        return _goes >= GoesToProve;
+        return _goes >= _needed;
     }
 
     private static bool IsNear(int one, int other)

@@ -13,7 +13,8 @@ public sealed class DayReaderTests
         {
           "seconds": 60,
           "mains": { "volts": 230, "hertz": 50, "ohms": 0.7 },
-          "sensor": { "kind": "hall", "gain": 40, "turns": 3, "noise": 0.2, "hum": 0.1, "drift": -20, "crosstalk": 0.04 },
+          "sensor": { "kind": "hall", "gain": 40, "turns": 3, "noise": 0.2, "hum": 0.1, "drift": -20, "crosstalk": 0.04,
+                      "crosstalkDegrees": 90 },
           "converter": { "dropOuts": 0.002, "stepErrors": 5 },
           "circuits": [ { "name": "bench" }, { "name": "wall", "amperes": 16, "curve": "b" } ],
           "vacuum": { "amperes": 6, "circuit": "wall" },
@@ -39,6 +40,7 @@ public sealed class DayReaderTests
         Assert.AreEqual(0.1, shop.Sensor.HumAmperes);
         Assert.AreEqual(-20.0, shop.Sensor.DriftMillivoltsPerHour);
         Assert.AreEqual(0.04, shop.Sensor.Crosstalk);
+        Assert.AreEqual(90.0, day.CrosstalkDegrees);
         Assert.AreEqual(0.002, shop.Converter.DropOutProbability);
         Assert.AreEqual(6.0, shop.Vacuum.RatedAmperes);
         Assert.HasCount(2, shop.Wiring.Circuits);

@@ -51,13 +51,17 @@ public sealed class PauseTests
         }
     }
 
-    // The judge believes in 0.5 s, and the switch has another value: it must find both.
+    // The setting is 0.5 s, and the core has another value: the judge must find both.
     [TestMethod]
-    [DataRow("restart-gap 0.1", "FALSE: the relay rested for ")]
-    [DataRow("restart-gap 10", "MISSED: the vacuum went off while the tool ran, and did not come back")]
-    public void A_relay_that_does_not_rest_or_does_not_come_back_is_found(string setting, string verdict)
+    [DataRow(100, "FALSE: the relay rested for ")]
+    [DataRow(10_000, "MISSED: the vacuum went off while the tool ran, and did not come back")]
+    public void A_relay_that_does_not_rest_or_does_not_come_back_is_found(int gap, string verdict)
     {
-        DayRun run = Paused(160, 160, 1, setting);
+        DayRun run = new(Day(160, 160, [10]), 7, isTraced: false);
+        CoreSettings settings = run.Rig.Switch.Settings.ToCore();
+        settings.RestartGapMilliseconds = gap;
+        run.Rig.Switch.Core.Use(settings);
+        run.Run();
         Assert.IsTrue(run.Result.Verdicts.Any(entry => entry.Text.StartsWith(verdict, StringComparison.Ordinal)));
         Assert.IsFalse(run.IsGood);
     }

@@ -20,8 +20,12 @@ internal static class DayReport
         sums.AddRow("delay from current to command, worst", Milliseconds(run.Judge.Delays.DefaultIfEmpty(double.NaN).Max()));
         sums.AddRow("missed", $"{run.Judge.Missed}");
         sums.AddRow("false", $"{run.Judge.False}");
+        sums.AddRow("started in the surge", $"{run.Judge.InSurge}");
+        sums.AddRow("would not stop", $"{run.Judge.Stayed}");
         sums.AddRow("vacuum ran", $"{run.VacuumMinutes:0.0} min");
         sums.AddRow("faults", $"{run.Faults}");
+        sums.AddRow("unexpected faults", $"{run.Judge.Unexpected}");
+        sums.AddRow("relay opened for a look", $"{run.Judge.Looks}");
         sums.AddRow("breaker trips", $"{run.Trips}");
         AnsiConsole.Write(sums);
     }

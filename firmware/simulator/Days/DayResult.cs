@@ -3,9 +3,7 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <summary>What came of a day: all that is kept of it where many are run.</summary>
 /// <param name="Seed">Its seed.</param>
 /// <param name="Seconds">Its length.</param>
-/// <param name="Starts">The starts that were asked for and made.</param>
-/// <param name="Missed">The missed starts.</param>
-/// <param name="False">The false starts.</param>
+/// <param name="Counts">What the judge counted.</param>
 /// <param name="Faults">The faults.</param>
 /// <param name="Trips">The breaker trips.</param>
 /// <param name="Delays">The times from current to command, ms.</param>
@@ -13,9 +11,7 @@ namespace NanoDustSwitch.Simulator.Days;
 internal sealed record DayResult(
     long Seed,
     double Seconds,
-    int Starts,
-    int Missed,
-    int False,
+    DayCounts Counts,
     int Faults,
     int Trips,
     IReadOnlyList<double> Delays,

@@ -53,7 +53,7 @@ internal sealed class DayRun
 
         Rig.RunUntil(_begin);
         board.Serial.TakeSent();
-        Judge = new Judge(_shop, _person, Rig.Switch.Settings, Timeline);
+        Judge = new Judge(_shop, _person, Timeline, day.Pace.IsSlow);
     }
 
     /// <summary>Gets the seed.</summary>
@@ -84,16 +84,14 @@ internal sealed class DayRun
     public DayResult Result => new(
         Seed,
         _day.Seconds,
-        Judge.Starts,
-        Judge.Missed,
-        Judge.False,
+        Judge.Counts,
         Faults,
         Trips,
         Judge.Delays,
         [.. Timeline.Where(entry => entry.Who == Who.Judge)]);
 
-    /// <summary>Gets a value indicating whether nothing was missed and nothing false.</summary>
-    public bool IsGood => Judge.Missed == 0 && Judge.False == 0;
+    /// <summary>Gets a value indicating whether the judge found nothing wrong.</summary>
+    public bool IsGood => Judge.Counts.IsGood;
 
     /// <summary>Runs the day to its end.</summary>
     /// <returns>This run.</returns>
@@ -165,7 +163,7 @@ internal sealed class DayRun
                 _storyteller.Reset(now, "comes up");
             }
 
-            Judge.Look(now, Rig.Switch.Core, Rig.Board.Collected);
+            Judge.Look(now, Rig.Switch.Core, Rig.Switch.Settings, Rig.Board.Collected);
             _storyteller.Look(now, Rig.Switch.Core, Rig.Switch.Settings);
         }
 

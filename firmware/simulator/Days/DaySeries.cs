@@ -20,7 +20,7 @@ internal static class DaySeries
         });
         AnsiConsole.MarkupLineInterpolated($"[bold]{day.Name}[/], seeds {firstSeed} to {firstSeed + seeds - 1}");
         Console.WriteLine(sums.ToString());
-        return sums.Missed + sums.False == 0 ? ExitCode.Good : ExitCode.Bad;
+        return sums.IsGood ? ExitCode.Good : ExitCode.Bad;
     }
 
     /// <summary>Runs the seeds on all cores; the sums are the same in whatever order they end.</summary>

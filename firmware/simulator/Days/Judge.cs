@@ -13,13 +13,15 @@ namespace NanoDustSwitch.Simulator.Days;
 /// more, for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The
 /// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum and
 /// a quarter of the noise, is no false start. A vacuum that goes off while the tool runs and does not come back counts as missed,
-/// a relay that rests too short as false.
+/// a relay that rests too short as false. A start is excused where a person or a fault that the shop explains holds the vacuum off.
+/// In the surge: a command that waited for the end of the surge, while the true rms of a cycle is above one and a half times what
+/// the tools come to. All is judged by the settings in force at the moment.
 /// </remarks>
 /// <param name="shop">The shop.</param>
 /// <param name="person">The person at work in it.</param>
-/// <param name="settings">The settings that the person believes in.</param>
 /// <param name="timeline">Where verdicts are written.</param>
-internal sealed class Judge(VirtualShop shop, Person person, SettingValues settings, List<Entry> timeline)
+/// <param name="isSlow">Whether the board is too slow for ordinary buckets.</param>
+internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timeline, bool isSlow = false)
 {
     private const long SurgeDistance = 200_000;
 
@@ -32,13 +34,18 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
     private const double LeastFalseBelow = 0.5;
     private const double NoiseShare = 0.25;
 
-    private readonly double _startAt = settings[SettingId.StartAt] / 1000.0;
-    private readonly int _startDelay = settings[SettingId.StartDelay];
-    private readonly RelayJudge _relay = new(shop, settings);
+    private readonly RelayJudge _relay = new(shop);
+    private readonly StayJudge _stay = new(shop);
+    private readonly FaultJudge _faults = new(shop, person, isSlow);
+    private readonly HandWatch _hand = new(person);
     private readonly double _cycle = 1e6 / shop.Mains.Hertz;
-    private readonly long _patience =
-        settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolLevels.StartPercent ? SlowLaneTime : 0;
     private readonly SwingHistory _history = new();
+    private double _startAt;
+    private int _startDelay;
+    private long _patience;
+    private bool _isOffByHand;
+    private bool _wasLooking;
+    private VacuumState _state;
     private bool _isIn;
     private bool _isServed;
     private bool _isDecided;
@@ -64,6 +71,21 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
     /// <summary>Gets the starts that no current asked for.</summary>
     public int False { get; private set; }
 
+    /// <summary>Gets the starts that were made inside the tool's start surge.</summary>
+    public int InSurge { get; private set; }
+
+    /// <summary>Gets how often the vacuum would not stop.</summary>
+    public int Stayed { get; private set; }
+
+    /// <summary>Gets the faults that nothing in the day explains.</summary>
+    public int Unexpected { get; private set; }
+
+    /// <summary>Gets how often the relay was opened for a look, whether the current is the vacuum's.</summary>
+    public int Looks { get; private set; }
+
+    /// <summary>Gets all that was counted.</summary>
+    public DayCounts Counts => new(Starts, Missed, False, InSurge, Stayed, Unexpected, Looks);
+
     /// <summary>
     /// Gets the times from the onset of the current to the command, in milliseconds, of the starts with the vacuum off.
     /// </summary>
@@ -72,10 +94,14 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
     /// <summary>Looks at the shop and the switch after a step.</summary>
     /// <param name="now">Shop time in microseconds.</param>
     /// <param name="core">The core.</param>
+    /// <param name="settings">The settings in force.</param>
     /// <param name="collected">Time of all garbage collections of the board so far, in microseconds.</param>
-    public void Look(long now, DetectionCore core, long collected)
+    public void Look(long now, DetectionCore core, SettingValues settings, long collected)
     {
+        Use(settings);
         _collected = collected;
+        LookAtFaults(now, core, settings, collected);
+        _isOffByHand = _hand.IsOffByHand(now, core.Vacuum, _faults.RanTooLong);
         double rms = shop.ToolLine.Rms;
         double swing = shop.ToolLine.PeakToPeak;
         double added = shop.Sensor.HumAmperes + (NoiseShare * shop.Sensor.NoiseAmperes);
@@ -87,6 +113,15 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         LookAtCommand(now, core);
         LookAtCurrent(now, rms, swing, core);
         LookAtRelay(now);
+        if (_stay.Look(now, core, settings) is { } stayed)
+        {
+            Stayed++;
+            Tell(now, stayed);
+        }
+
+        Looks += core.IsProbing && !_wasLooking ? 1 : 0;
+        _wasLooking = core.IsProbing;
+        _state = core.Vacuum.State;
         _history.Add(now, swing);
         _collectedAtLastLook = collected;
     }
@@ -103,6 +138,38 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         _wasCommanded = false;
         _doubtedAt = 0;
         _isIn = false;
+        _state = VacuumState.Idle;
+        _stay.Reset(now);
+        _faults.Reset();
+    }
+
+    private void Use(SettingValues settings)
+    {
+        _startAt = settings[SettingId.StartAt] / 1000.0;
+        _startDelay = settings[SettingId.StartDelay];
+        _patience = settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolLevels.StartPercent ? SlowLaneTime : 0;
+        _relay.Use(settings);
+    }
+
+    private void LookAtFaults(long now, DetectionCore core, SettingValues settings, long collected)
+    {
+        foreach (Fault fault in _faults.Look(now, core, settings, collected))
+        {
+            Unexpected++;
+            Tell(now, $"UNEXPECTED fault: {FaultText.Name(fault)}");
+        }
+    }
+
+    // A start of its own, and not the relay that closes again after a look or a lost heartbeat.
+    private void LookAtSurge(long now)
+    {
+        double settled = shop.Wiring.SettledOnToolLine;
+        if (_startDelay == CoreSettings.AfterSurge && (_state is VacuumState.Idle or VacuumState.Starting) && settled > 0
+            && SurgeTruth.IsInside(shop.ToolLine.Rms, settled))
+        {
+            InSurge++;
+            Tell(now, $"IN THE SURGE: {shop.ToolLine.Rms:0.0} A, which comes to {settled:0.0} A");
+        }
     }
 
     private void LookAtCommand(long now, DetectionCore core)
@@ -111,6 +178,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         if (isCommanded && !_wasCommanded)
         {
             _commandedAt = now;
+            LookAtSurge(now);
             bool isOwnDoing = core.Vacuum.State != VacuumState.ByHand;
 
             // A relay that was lost in a run-on goes on with it.
@@ -169,7 +237,8 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
 
         _wasExcused = _wasExcused
             || person.HasSwitchBlind
-            || core.Vacuum.State is VacuumState.Held or VacuumState.UntilStop or VacuumState.Fault;
+            || _isOffByHand
+            || _faults.HoldsRightly(core.Faults);
         if (_delayEnd == 0 && IsSurgeOver(now, swing))
         {
             _delayEnd = now;
@@ -186,7 +255,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
 
         if (!_isDecided && _delayEnd != 0)
         {
-            Decide(now);
+            Decide(now, core);
         }
 
         if (!isAbove)
@@ -220,7 +289,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         return since >= _cycle + SurgeDistance && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
 
-    private void Decide(long now)
+    private void Decide(long now, DetectionCore core)
     {
         double longest = _startDelay == CoreSettings.AfterSurge
             ? Math.Max(_onset + (15 * _cycle), _delayEnd + (3 * _cycle))
@@ -248,6 +317,8 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
             Missed++;
             Tell(now, _isServed
                 ? $"MISSED: the command came {(_commandedAt - latest) / 1000.0:0} ms too late"
+                : core.Vacuum.State is VacuumState.Held or VacuumState.UntilStop or VacuumState.Fault
+                ? $"MISSED: {shop.ToolLine.Rms:0.00} A, and the vacuum is held off for no reason"
                 : $"MISSED: {shop.ToolLine.Rms:0.00} A and no command");
         }
     }

@@ -1,3 +1,4 @@
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Shop;
 
@@ -13,11 +14,17 @@ internal sealed record Pace(double Rate, double Jitter, BoardCosts? Costs = null
     private const int JitterStream = 5;
     private const int StallStream = 7;
 
+    // The slow end of the plan (DEVELOPERS, Cost and pace) is 2 µs an instruction.
+    private const double SlowMicroseconds = 1.5;
+
     /// <summary>
     /// Gets the time from power-on to the beginning of the day, in microseconds: to come up, take the settings and learn the
     /// line.
     /// </summary>
     public long WarmUp => Costs is null ? 2_000_000 : 4_000_000;
+
+    /// <summary>Gets a value indicating whether the board may be too slow for ordinary buckets.</summary>
+    public bool IsSlow => Costs is { InstructionMicroseconds: >= SlowMicroseconds } || Rate < Bucket.LeastReadingsASecond;
 
     /// <summary>Readings at even distance.</summary>
     /// <param name="rate">Readings a second.</param>

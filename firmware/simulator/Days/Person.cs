@@ -54,6 +54,9 @@ internal sealed class Person
     /// <summary>Gets the time at which a tool last began or ceased to draw its current by what the person did, or -1.</summary>
     public long LastToolChange { get; private set; } = -1;
 
+    /// <summary>Gets the time at which the person last pressed the button or typed a line; long ago until then.</summary>
+    public long LastHand { get; private set; } = long.MinValue / 2;
+
     /// <summary>
     /// Gets a value indicating whether the switch cannot see: its sensor's plug is out, or its converter is at fault.
     /// </summary>
@@ -109,6 +112,7 @@ internal sealed class Person
     {
         ActRow row = ActTable.Of(step.Act);
         Shop.Advance(now - 1);
+        LastHand = step.Act is DayAct.Press or DayAct.Type ? now : LastHand;
         row.Do(this, step, now);
         _timeline.Add(new Entry(now, row.Who, row.Told(step)));
     }

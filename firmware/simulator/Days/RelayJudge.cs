@@ -8,22 +8,27 @@ namespace NanoDustSwitch.Simulator.Days;
 /// Looks whether the relay rests for as long as it must after every opening, and whether it comes back while a tool goes on.
 /// </summary>
 /// <param name="shop">The shop, with the driver and the coil.</param>
-/// <param name="settings">The settings that the person believes in.</param>
-internal sealed class RelayJudge(VirtualShop shop, SettingValues settings)
+internal sealed class RelayJudge(VirtualShop shop)
 {
     // A look for the vacuum's own current, a collection and the window after it are over by then.
     private const long Patience = 1_000_000;
 
-    private readonly long _gap = settings[SettingId.RestartGap] * 1000L;
-    private readonly long _longestDelay = 1000L
-        * Math.Max(settings[SettingId.StartDelay], CoreSettings.LongestSurgeMilliseconds);
-
+    private long _gap;
+    private long _longestDelay;
     private bool _wasFed;
     private long _releasedAt = long.MinValue / 2;
     private long _offSince = -1;
 
     /// <summary>Gets the longest time from the command to open until the relay may close again, in microseconds.</summary>
     public long Rest => RelayGate.LongestHoldMicroseconds + _gap;
+
+    /// <summary>Takes the settings in force.</summary>
+    /// <param name="settings">The settings.</param>
+    public void Use(SettingValues settings)
+    {
+        _gap = settings[SettingId.RestartGap] * 1000L;
+        _longestDelay = 1000L * Math.Max(settings[SettingId.StartDelay], CoreSettings.LongestSurgeMilliseconds);
+    }
 
     /// <summary>Looks at the coil after a step.</summary>
     /// <param name="now">Shop time in microseconds.</param>

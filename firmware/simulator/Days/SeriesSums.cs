@@ -8,19 +8,30 @@ internal sealed class SeriesSums
 
     private const int MostSeeds = 20;
 
+    // What the start surge's rule must reach (benchmark, starts).
+    private const int MostInSurgePercent = 2;
+
     private readonly List<DayResult> _days = [];
 
     /// <summary>Gets the days, in the order in which they were added.</summary>
     public IReadOnlyList<DayResult> Days => _days;
 
+    /// <summary>Gets what the judge counted in all of them.</summary>
+    public DayCounts Counts => DayCounts.Sum(_days.Select(day => day.Counts));
+
     /// <summary>Gets the starts that were asked for and made.</summary>
-    public int Starts => _days.Sum(day => day.Starts);
+    public int Starts => Counts.Starts;
 
     /// <summary>Gets the missed starts.</summary>
-    public int Missed => _days.Sum(day => day.Missed);
+    public int Missed => Counts.Missed;
 
     /// <summary>Gets the false starts.</summary>
-    public int False => _days.Sum(day => day.False);
+    public int False => Counts.False;
+
+    /// <summary>
+    /// Gets a value indicating whether nothing is wrong, but for so few starts in the surge as the rule for its end cannot tell.
+    /// </summary>
+    public bool IsGood => Counts.IsRight && Counts.InSurge * 100 <= Counts.Starts * MostInSurgePercent;
 
     /// <summary>Gets the hours of shop time.</summary>
     public double Hours => _days.Sum(day => day.Seconds) / 3600;
@@ -37,9 +48,11 @@ internal sealed class SeriesSums
     public override string ToString()
     {
         double[] delays = [.. _days.SelectMany(day => day.Delays)];
-        long[] bad = [.. _days.Where(day => day.Missed + day.False > 0).Select(day => day.Seed)];
+        DayCounts counts = Counts;
+        long[] bad = [.. _days.Where(day => !day.Counts.IsGood).Select(day => day.Seed)];
         string text = $"{_days.Count} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, "
-            + $"{_days.Sum(day => day.Faults)} faults, {_days.Sum(day => day.Trips)} breaker trips; "
+            + $"{counts.InSurge} in the surge, {counts.Stayed} would not stop, {_days.Sum(day => day.Faults)} faults, "
+            + $"{counts.Unexpected} of them unexpected, {counts.Looks} looks, {_days.Sum(day => day.Trips)} breaker trips; "
             + $"delay median {DayReport.Milliseconds(DayReport.Median(delays))}, "
             + $"worst {DayReport.Milliseconds(delays.DefaultIfEmpty(double.NaN).Max())}";
         if (Missed == 0 && Starts > 0)
@@ -55,7 +68,7 @@ internal sealed class SeriesSums
         if (bad.Length > 0)
         {
             string more = bad.Length > MostSeeds ? ", …" : "";
-            text += $"{Environment.NewLine}{bad.Length} seeds with missed or false starts: "
+            text += $"{Environment.NewLine}{bad.Length} seeds in which something is wrong: "
                 + $"{string.Join(", ", bad.Take(MostSeeds))}{more}";
         }
 

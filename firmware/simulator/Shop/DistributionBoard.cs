@@ -14,7 +14,8 @@ public sealed class DistributionBoard
     internal DistributionBoard(ShopSpecification specification, long seed)
     {
         _seed = seed;
-        Vacuum = new VacuumCleaner(specification.VacuumAmperes, specification.Hertz, seed);
+        Vacuum = new VacuumCleaner(
+            specification.VacuumAmperes, specification.Hertz, seed, specification.VacuumSoftStartSeconds);
         _hertz = specification.Hertz;
         foreach (CircuitSpecification circuit in specification.Circuits)
         {
@@ -29,6 +30,10 @@ public sealed class DistributionBoard
 
     /// <summary>All tools, on the sensed line or not.</summary>
     public IReadOnlyList<Tool> Tools => _tools;
+
+    /// <summary>What the current of the sensed line comes to at nominal voltage, A: the sum of its tools that are on.</summary>
+    public double SettledOnToolLine =>
+        _onToolLine.Sum(outlet => outlet.Tool.IsRunning ? outlet.Tool.SettledAmperes : outlet.Tool.StandbyAmperes);
 
     /// <summary>The vacuum.</summary>
     public VacuumCleaner Vacuum { get; }

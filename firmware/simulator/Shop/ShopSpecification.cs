@@ -27,6 +27,9 @@ public sealed class ShopSpecification
     /// <summary>Running current of the vacuum, A rms.</summary>
     public double VacuumAmperes { get; set; } = 10.0;
 
+    /// <summary>How long the vacuum's electronics let it start softly, s; 0 for one without.</summary>
+    public double VacuumSoftStartSeconds { get; set; }
+
     /// <summary>Name of the circuit that feeds vacuum and box; null = the first.</summary>
     public string? VacuumCircuit { get; set; }
 

@@ -19,6 +19,7 @@ public sealed class VirtualShop(ShopSpecification specification, long seed)
 
     private readonly double _dipPerAmpere = Math.Max(0.0, specification.SourceOhms) / specification.Volts;
     private readonly BoxSupply _box = new BoxSupply();
+    private readonly TrueCurrent _toolsAlone = new(specification.Hertz);
     private long _now = -1;
     private long _nextLook;
     private double _dip = 1.0;
@@ -50,6 +51,9 @@ public sealed class VirtualShop(ShopSpecification specification, long seed)
 
     /// <summary>The judge's meter on the tool's line.</summary>
     public TrueCurrent ToolLine { get; } = new(specification.Hertz);
+
+    /// <summary>The same without the vacuum, where that is fed through the tool's sensor.</summary>
+    public TrueCurrent ToolsAlone => IsVacuumThroughToolSensor ? _toolsAlone : ToolLine;
 
     /// <summary>Whether the relay's contact was closed at the latest time.</summary>
     public bool IsRelayClosed => Relay.IsClosed;
@@ -156,6 +160,7 @@ public sealed class VirtualShop(ShopSpecification specification, long seed)
         VacuumAmperes = vacuum;
         if (IsVacuumThroughToolSensor)
         {
+            _toolsAlone.Add(now, tools);
             tools += vacuum;
         }
 

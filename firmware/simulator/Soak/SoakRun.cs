@@ -13,8 +13,8 @@ internal sealed class SoakRun(long firstSeed, double hours)
     /// <summary>Gets the heap.</summary>
     public HeapWatch Heap { get; } = new();
 
-    /// <summary>Gets a value indicating whether nothing was missed, nothing false and nothing kept.</summary>
-    public bool IsGood => Sums.Missed + Sums.False == 0 && Heap.IsFlat;
+    /// <summary>Gets a value indicating whether nothing is wrong and nothing kept.</summary>
+    public bool IsGood => Sums.IsGood && Heap.IsFlat;
 
     /// <summary>Gets what the judge said, with the evening's seed.</summary>
     public IEnumerable<string> Verdicts => Sums.Days.SelectMany(day => day.Verdicts.Select(

@@ -73,6 +73,7 @@ internal sealed class DayReader
         HasVacuumSensor = _fields.Vacuum.Sensor,
         IsVacuumThroughToolSensor = _fields.Vacuum.ThroughToolSensor,
         VacuumAmperes = _fields.Vacuum.Amperes,
+        VacuumSoftStartSeconds = _fields.Vacuum.SoftStart,
         VacuumCircuit = _fields.Vacuum.Circuit,
         Circuits =
         [
