@@ -123,13 +123,10 @@ public sealed class ToolMemory
 
         _heights[entry] += (height - _heights[entry]) / NewPart;
         _afters[entry] += (after - _afters[entry]) / NewPart;
-        long above = level - _levels[entry];
-        if (level < Another)
-        {
-            _levels[entry] += above > 0 ? above >> LiftShift : above;
-        }
-
-        if (_seen[entry] < StartsToKnow || (level < Another && !IsNear(level, level - above, WorthKeepingPart)))
+        long known = _levels[entry];
+        long moved = level == Another ? 0 : level > known ? (level - known) >> LiftShift : level - known;
+        _levels[entry] = known + moved;
+        if (_seen[entry] < StartsToKnow || moved > known / WorthKeepingPart || moved < -known / WorthKeepingPart)
         {
             Changes++;
         }

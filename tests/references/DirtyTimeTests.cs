@@ -21,7 +21,7 @@ public sealed class DirtyTimeTests
     private const double DropOut = 1.0 / 600;
     private const double MostOverBound = 2;
     private const double GapsASecond = 2;
-    private const int Starts = 200;
+    private const int Starts = 1000;
 
     public TestContext TestContext { get; set; } = null!;
 

@@ -65,7 +65,7 @@ public sealed class LoadTests
     }
 
     /// <summary>
-    /// Textbooks, from memory: near the current of a held rotor until most of the speed is reached, then down within a few cycles.
+    /// Textbooks, from memory: near the current of a held rotor until most of the speed is reached, then down in a few cycles.
     /// </summary>
     [TestMethod]
     public void Induction_motors_start_on_a_plateau_with_a_knee()
@@ -125,7 +125,7 @@ public sealed class LoadTests
         }
     }
 
-    /// <summary>Textbooks, from memory: first peaks 3 to 8 × running, falling as the speed builds up, over in 0.1 to 1.5 s.</summary>
+    /// <summary>Textbooks, from memory: first peaks 3 to 8 × running, falling with the speed, 0.1 to 1.5 s.</summary>
     [TestMethod]
     public void Universal_motors_start_high_and_fall_smoothly()
     {
@@ -140,7 +140,7 @@ public sealed class LoadTests
         }
     }
 
-    /// <summary>The survey of an open appliance-recording set: start peak over running peak, median 5.1, 1.5 to 12 (read).</summary>
+    /// <summary>Survey of an open appliance-recording set: start peak over running, median 5.1, 1.5 to 12 (read).</summary>
     [TestMethod]
     public void Start_peaks_are_those_of_the_survey()
     {

@@ -13,6 +13,7 @@ public sealed class MotorMarginTests
 {
     private const double IdleSeconds = 20;
     private const double RunSeconds = 2;
+    private const double UsualInrush = 6;
 
     private static readonly double[] s_horsepower = [0.5, 0.75, 1, 1.5, 2, 3, 5];
     private static readonly double[] s_at115 = [9.8, 13.8, 16, 20, 24, 34, 56];
@@ -32,7 +33,7 @@ public sealed class MotorMarginTests
         {
             foreach (double amperes in new[] { whole, whole / 10 })
             {
-                VirtualShop shop = Shop(amperes, 1, hertz, volts, out Rig rig);
+                VirtualShop shop = Shop(amperes, UsualInrush, hertz, volts, out Rig rig);
                 int idle = 0;
                 Run(
                     rig,

@@ -81,7 +81,10 @@ public sealed class DayFileErrorTests
     [DataRow("induction", "\"inrush\": 2", "'inrush' of such a motor must be 2.5 or more, not 2")]
     [DataRow("universal", "\"inrush\": 1", "'inrush' of such a motor must be 1.5 or more, not 1")]
     [DataRow("universal", "\"stageAmperes\": 4", "'stageAmperes' must be below half of 'amperes'")]
-    [DataRow("universal", "\"runsSeconds\": 4", "'runsSeconds' means nothing to a tool of kind 'universal'; it is for compressor")]
+    [DataRow(
+        "universal",
+        "\"runsSeconds\": 4",
+        "'runsSeconds' means nothing to a tool of kind 'universal'; it is for compressor")]
     [DataRow("induction", "\"toolLine\": 1", "'toolLine' must be true or false, not a number")]
     [DataRow("induction", "\"circuit\": \"x\"", "there is no circuit 'x'; the circuits are bench")]
     [DataRow("rectified", "\"pulseMilliseconds\": 8.5", "'pulseMilliseconds' must be from 0.1 to 8.33, not 8.5")]

@@ -70,7 +70,9 @@ public sealed class DistributionBoard
     public Tool AddTool(ToolSpecification specification)
     {
         SupplyCircuit circuit = FindCircuit(specification.CircuitName);
-        Outlet outlet = new Outlet(new Tool(specification, _hertz, _seed + _tools.Count + 1), circuit, ReferenceEquals(circuit, VacuumCircuit), specification.IsOnToolLine);
+        Tool tool = new Tool(specification, _hertz, _seed + _tools.Count + 1);
+        bool isWithVacuum = ReferenceEquals(circuit, VacuumCircuit);
+        Outlet outlet = new Outlet(tool, circuit, isWithVacuum, specification.IsOnToolLine);
         _tools.Add(outlet.Tool);
         _outlets = Append(_outlets, outlet);
         if (specification.IsOnToolLine)

@@ -40,7 +40,7 @@ public sealed class InductionMotor : LoadEquations
     /// <summary>Gets the running current without any load, as a part of rated, 0.2 to 0.8.</summary>
     public double IdlePart { get; init; } = 0.35;
 
-    /// <summary>Gets the speed at which the start winding goes off, as a part of synchronous speed (textbooks: 0.7 to 0.8).</summary>
+    /// <summary>Gets the speed at which the start winding goes off, as a part of synchronous (textbooks: 0.7 to 0.8).</summary>
     public double CutOut { get; init; } = 0.75;
 
     /// <summary>Gets a value indicating whether a capacitor is in series with the start winding, or resistance only.</summary>
@@ -49,7 +49,7 @@ public sealed class InductionMotor : LoadEquations
     /// <summary>Gets the time constant of the direct-current offset, s; 0.01 to 0.05 (textbooks, from memory).</summary>
     public double OffsetSeconds { get; init; } = 0.02;
 
-    /// <summary>Gets the part of the load torque that is there at any speed (pressure, a belt); the rest is ∝ speed².</summary>
+    /// <summary>Gets the part of the load torque that is there at any speed (pressure, belt); the rest is ∝ speed².</summary>
     public double FrictionPart { get; init; } = 0.3;
 
     /// <inheritdoc/>

@@ -1,8 +1,8 @@
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
-/// Loads of each kind with parameters drawn from wide ranges: locked rotor 5 to 8 × full load, run-up 0.2 to 1.2 s, start winding
-/// off at 70 to 80 % of speed, offset 10 to 50 ms (textbooks, from memory); brushes 3 to 8 ×, 0.1 to 1.5 s; the others inside the
+/// Loads of each kind with parameters drawn from wide ranges: locked rotor 5 to 8 × full load, run-up 0.2 to 1.2 s, start
+/// winding off at 70 to 80 % of speed, offset 10 to 50 ms (textbooks, from memory); brushes 3 to 8 ×, 0.1 to 1.5 s; the others inside the
 /// survey of an open appliance-recording set (1.5 to 12 ×, 0.05 to 1 s).
 /// </summary>
 /// <param name="random">Where chance comes from.</param>
@@ -104,7 +104,7 @@ public sealed class LoadDraw(ShopRandom random)
         return new Staged(first, Even(0.03, 0.3), motor, Between(0.03, 0.25));
     }
 
-    /// <summary>Draws how a tool of the kind starts, into what is known of it; some motors have their electronics first.</summary>
+    /// <summary>Draws how a tool of its kind starts; some motors have their electronics first.</summary>
     /// <param name="tool">What is known of it; kind and rated current stand.</param>
     public void Start(ToolSpecification tool)
     {

@@ -3,7 +3,7 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <summary>The equations of a tool, from what a person knows of it.</summary>
 public static class ToolEquations
 {
-    /// <summary>Least current with the rotor held of an induction motor, over the running one; below it no such motor turns.</summary>
+    /// <summary>Least held-rotor current of an induction motor over the running one; below it none turns.</summary>
     public const double LeastOfInduction = 2.5;
 
     /// <summary>The same of a motor with brushes.</summary>

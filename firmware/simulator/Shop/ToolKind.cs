@@ -3,7 +3,7 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <summary>How a load draws its current.</summary>
 public enum ToolKind
 {
-    /// <summary>Induction motor (table saw, bandsaw): a lagging sine; until it is up to speed nearly the current of a held rotor.</summary>
+    /// <summary>Induction motor (table saw, bandsaw): a lagging sine; a high plateau until it is up to speed.</summary>
     Induction,
 
     /// <summary>Universal motor with brushes (hand saw, router): a sine with odd harmonics.</summary>
@@ -12,7 +12,7 @@ public enum ToolKind
     /// <summary>Universal motor behind a soft start: the current climbs, it does not jump.</summary>
     SoftStart,
 
-    /// <summary>Universal motor behind a triac: the late part of each half cycle only. With an inrush of 1 a heater behind it.</summary>
+    /// <summary>Universal motor behind a triac: the late part of each half cycle. With an inrush of 1 a heater.</summary>
     PhaseChopped,
 
     /// <summary>

@@ -1,9 +1,9 @@
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
-/// A universal motor (with brushes): v = R·i + L·di/dt + k·φ(i)·ω, torque k·φ(i)·i, J·dω/dt = torque − load torque (textbooks).
-/// Iron saturates: φ(i) = i / (1 + (i/knee)⁴)^¼, and the field's part of L with it. In front of it may be a triac that fires
-/// late, that comes up slowly (soft start), or a diode.
+/// A universal motor (with brushes): v = R·i + L·di/dt + k·φ(i)·ω, torque k·φ(i)·i, J·dω/dt = torque − load torque
+/// (textbooks). Iron saturates: φ(i) = i / (1 + (i/knee)⁴)^¼, and the field's part of L with it. In front of it may be a triac
+/// that fires late, that comes up slowly (soft start), or a diode.
 /// </summary>
 public sealed class UniversalMotor : LoadEquations
 {
@@ -41,7 +41,7 @@ public sealed class UniversalMotor : LoadEquations
     /// <summary>Gets the time from standstill to within a tenth of the running current, at load 1, s.</summary>
     public double RunUpSeconds { get; init; } = 0.4;
 
-    /// <summary>Gets the current at which the iron saturates, per unit of rated; this one gives a recorded vacuum's harmonics.</summary>
+    /// <summary>Gets the current at which the iron saturates, per unit; this one gives a recorded vacuum's harmonics.</summary>
     public double Knee { get; init; } = 0.7;
 
     /// <summary>Gets reactance over resistance with the rotor held.</summary>

@@ -9,8 +9,8 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <param name="softSeconds">How long it starts softly, s; 0 where it does not.</param>
 public sealed class VacuumCleaner(double ratedAmperes, double hertz, long seed = 1, double softSeconds = 0.0)
 {
-    // Together: the first 0.1 s and the settling of recorded vacuums (open recordings: 2.8 to 3.8 times, within 15 % of the running
-    // rms after 0.7 to 0.9 s). All of its load is the fan's.
+    // Together: the first 0.1 s and the settling of recorded vacuums (open recordings: 2.8 to 3.8 times, within 15 % of the
+    // running rms after 0.7 to 0.9 s). All of its load is the fan's.
     private const double StartMultiple = 3.8;
     private const double RunUpSeconds = 0.9;
     private const double RunDownSeconds = 4.0;

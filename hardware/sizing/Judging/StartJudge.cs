@@ -11,7 +11,7 @@ internal static class StartJudge
 {
     private const double Instant = 1;
 
-    // Switched on here a motor's start has next to no direct current in it, as locked-rotor figures and breakers' bands have none.
+    // Degrees: switched on here a motor's start has next to no direct current in it, as locked-rotor figures have none.
     private const double WithoutOffset = 44;
 
     /// <summary>Judges.</summary>

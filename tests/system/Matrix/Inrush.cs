@@ -18,7 +18,8 @@ internal sealed record Inrush(
         [ToolKind.Induction, ToolKind.Universal, ToolKind.PhaseChopped, ToolKind.HalfWave, ToolKind.Lamp];
 
     /// <summary>
-    /// Draws one: 2.5 (below that no induction motor turns) to 12 times, 0.05 to 1 s (survey of an open appliance-recording set; read, figures only).
+    /// Draws one: up to 12 times, 0.05 to 1 s (survey of an open appliance-recording set; read, figures only); 2.5 times at
+    /// least, for below that no induction motor turns.
     /// </summary>
     /// <param name="seed">The seed.</param>
     /// <returns>The surge.</returns>
