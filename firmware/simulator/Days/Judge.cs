@@ -170,7 +170,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         _wasExcused = _wasExcused
             || person.HasSwitchBlind
             || core.Vacuum.State is VacuumState.Held or VacuumState.UntilStop or VacuumState.Fault;
-        if (_delayEnd == 0 && IsSurgeOver(now, swing))
+        if (_delayEnd == 0 && IsSurgeOver(now, rms, swing))
         {
             _delayEnd = now;
         }
@@ -208,7 +208,7 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
         _collectedBefore = _collectedAtLastLook;
     }
 
-    private bool IsSurgeOver(long now, double swing)
+    private bool IsSurgeOver(long now, double rms, double swing)
     {
         long since = now - _onset;
         if (since >= CoreSettings.LongestSurgeMilliseconds * 1000L)
@@ -216,8 +216,9 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
             return true;
         }
 
-        // The swing of 0.2 s ago must itself be of a whole cycle of this current.
-        return since >= _cycle + SurgeDistance && swing >= FallAllowed * _history.At(now - SurgeDistance);
+        // An induction motor's surge stands still before it is over. The swing of 0.2 s ago must itself be of a whole cycle.
+        double settled = shop.Wiring.Tools.Where(tool => tool.IsRunning).Sum(tool => tool.SettledAmperes);
+        return rms <= SurgeTruth.Near * settled && since >= _cycle + SurgeDistance && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
 
     private void Decide(long now)
