@@ -49,7 +49,8 @@ public sealed class SurgeWatch
     // sixteenth of the amplitude, so a thirty-second of the swing.
     private const int OffsetShift = 5;
 
-    // A climb by a sixteenth in a tenth of a second, and again in the next, is a soft start.
+    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start.
+    private const int ClimbStretches = 4;
     private const int ClimbShift = 4;
 
     // A known level is reached within a sixteenth above and an eighth below, and kept to a thirty-second for 60 ms.
@@ -296,13 +297,13 @@ public sealed class SurgeWatch
 
     private bool IsClimbing()
     {
-        if (_count < (2 * Tenth) + 2)
+        if (_count < (2 * ClimbStretches) + 2)
         {
             return false;
         }
 
-        int middle = Pair(_count - Tenth);
-        int first = Pair(_count - (2 * Tenth));
+        int middle = Pair(_count - ClimbStretches);
+        int first = Pair(_count - (2 * ClimbStretches));
         return Pair(_count) - middle > middle >> ClimbShift && middle - first > first >> ClimbShift;
     }
 

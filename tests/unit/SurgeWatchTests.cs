@@ -78,7 +78,7 @@ public class SurgeWatchTests
         Assert.AreEqual(isOver, bench.Add(1000, SurgeWatch.StretchesToBelieve));
     }
 
-    // A sixteenth in a tenth of a second is a climb, and half of that is none.
+    // A sixteenth in 80 ms is a climb, and half of that is none.
     [TestMethod]
     [DataRow(30, true)]
     [DataRow(8, false)]

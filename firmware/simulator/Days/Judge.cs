@@ -239,7 +239,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
             || person.HasSwitchBlind
             || _isOffByHand
             || _faults.HoldsRightly(core.Faults);
-        if (_delayEnd == 0 && IsSurgeOver(now, swing))
+        if (_delayEnd == 0 && IsSurgeOver(now, rms, swing))
         {
             _delayEnd = now;
         }
@@ -277,7 +277,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
         _collectedBefore = _collectedAtLastLook;
     }
 
-    private bool IsSurgeOver(long now, double swing)
+    private bool IsSurgeOver(long now, double rms, double swing)
     {
         long since = now - _onset;
         if (since >= CoreSettings.LongestSurgeMilliseconds * 1000L)
@@ -285,8 +285,11 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
             return true;
         }
 
-        // The swing of 0.2 s ago must itself be of a whole cycle of this current.
-        return since >= _cycle + SurgeDistance && swing >= FallAllowed * _history.At(now - SurgeDistance);
+        // An induction motor's surge stands still before it is over. The swing of 0.2 s ago must itself be of a whole cycle.
+        double settled = shop.Wiring.Tools.Where(tool => tool.IsRunning).Sum(tool => tool.SettledAmperes);
+        return rms <= SurgeTruth.Near * settled
+            && since >= _cycle + SurgeDistance
+            && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
 
     private void Decide(long now, DetectionCore core)
