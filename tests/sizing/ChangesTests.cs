@@ -96,7 +96,7 @@ public sealed class ChangesTests
         "--vacuum 30A --tool 30A --supply 120V/60Hz --breaker 15A --cord 2m/16AWG --sensor transformer-100A",
         "ask a licensed electrician.")]
     [DataRow(
-        "--vacuum 1000W --tool 25W/universal --supply 230V/50Hz --breaker C16 --plug EU16 "
+        "--vacuum 1000W --tool 20W/universal --supply 230V/50Hz --breaker C16 --plug EU16 "
         + "--cord 2m/1.5mm2 --sensor transformer-100A",
         "too small for the switch")]
     public void Where_nothing_helps_it_says_so(string line, string says)

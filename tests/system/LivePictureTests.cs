@@ -49,7 +49,7 @@ public sealed class LivePictureTests
 
         StringAssert.Contains(before, "state    idle");
         StringAssert.Contains(before, "starts at 0.60 A");
-        StringAssert.Contains(running, " table saw   running    ████··  11.50 A  state    on");
+        StringAssert.Contains(running, " table saw   running    ████··  11.76 A  state    on");
         StringAssert.Contains(running, "relay    closed  vacuum 8");
         StringAssert.Contains(after, "state    run-on");
         StringAssert.Contains(after, " s left");

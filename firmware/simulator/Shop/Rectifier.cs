@@ -121,12 +121,15 @@ public sealed class Rectifier : LoadEquations
         double squares = 0.0;
         double most = 0.0;
         double flows = 0.0;
+        double current = 0.0;
         for (int i = 1; i <= CyclesToRepeat * Steps; i++)
         {
-            double current = Math.Abs(Next(i & (Steps - 1), 1.0, fed, _ohms));
+            double before = current;
+            current = Math.Abs(Next(i & (Steps - 1), 1.0, fed, _ohms));
             if (i > (CyclesToRepeat - 1) * Steps)
             {
-                squares += current * current;
+                // Between two steps the current goes in a straight line; in narrow pulses that counts.
+                squares += ((current * current) + (current * before) + (before * before)) / 3.0;
                 most = Math.Max(most, current);
                 flows += current > 0.0 ? 0.5 : 0.0;
             }

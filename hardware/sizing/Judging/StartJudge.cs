@@ -11,6 +11,9 @@ internal static class StartJudge
 {
     private const double Instant = 1;
 
+    // Switched on here a motor's start has next to no direct current in it, as locked-rotor figures and breakers' bands have none.
+    private const double WithoutOffset = 44;
+
     /// <summary>Judges.</summary>
     /// <param name="order">The order.</param>
     /// <param name="trials">The trials.</param>
@@ -38,7 +41,7 @@ internal static class StartJudge
             new ToolSpecification { Kind = order.Tool.Kind, RatedAmperes = order.ToolCurrent.Amperes },
             order.ToolCircuit.Supply.Frequency.Hertz);
         tool.Start(0);
-        Mains mains = new(order.ToolCircuit.Supply.Frequency.Hertz, order.ToolCircuit.Supply.Volts.Volts, 0);
+        Mains mains = new(order.ToolCircuit.Supply.Frequency.Hertz, order.ToolCircuit.Supply.Volts.Volts, WithoutOffset);
         for (long now = 0; now <= StartCourse.Seconds * 1e6; now += 10_000)
         {
             tool.Current(now, mains.At(now));

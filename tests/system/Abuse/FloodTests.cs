@@ -38,7 +38,7 @@ public sealed class FloodTests
 
     private static double Worst(string flood, Pace pace)
     {
-        ToolSpecification saw = new() { Name = "saw", RatedAmperes = 8, InrushMultiple = 1, CoastSeconds = 0 };
+        ToolSpecification saw = new() { Name = "heat gun", Kind = ToolKind.Lamp, RatedAmperes = 8, InrushMultiple = 1 };
         Day day = new() { Pace = pace, Tools = [saw] };
         VirtualShop shop = ShopBuilder.Build(day, 1);
         PcBoard board = new(

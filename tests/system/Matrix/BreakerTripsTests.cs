@@ -14,6 +14,9 @@ public sealed class BreakerTripsTests
 {
     private const double Inrush = 6;
 
+    // With its direct-current offset the first cycle's rms is as much higher, at the worst phase (1.37, 20 ms, 50 Hz).
+    private const double FirstCycle = 1.4;
+
     private static readonly (BreakerCurve Curve, double Amperes, double Volts, double From, double To)[] s_breakers =
     [
         (BreakerCurve.NorthAmerican, 15, 120, 8, 16),
@@ -47,7 +50,7 @@ public sealed class BreakerTripsTests
                 {
                     foreach (double tool in s_toolParts.Select(part => part * amperes))
                     {
-                        bool holdsTool = tool * Inrush < amperes * edge;
+                        bool holdsTool = tool * Inrush * FirstCycle < amperes * edge;
                         bool holdsBoth = tool + vacuum <= amperes && tool + (vacuum * 3.75) < amperes * edge;
                         if (!holdsTool || !holdsBoth)
                         {

@@ -28,6 +28,7 @@ internal sealed class MatrixRun
     private double _released = double.NegativeInfinity;
     private bool _wasOn;
     private bool _isFound;
+    private bool _hasCome;
     private bool _isReleased = true;
     private bool _wasCommanded;
     private long _changed;
@@ -83,6 +84,13 @@ internal sealed class MatrixRun
             Change(isOn);
         }
 
+        if (_case.Tool.ComesLater && isOn && !_hasCome)
+        {
+            _hasCome = _shop.ToolLine.Rms >= _case.Tool.HasCome;
+            _changed = now;
+            return;
+        }
+
         _wasCommanded = _wasCommanded || core.IsRelayClosed;
         double sinceCycles = (now - _changed) * 1e-6 * _case.Hertz;
         if (isOn)
@@ -98,6 +106,14 @@ internal sealed class MatrixRun
             }
             else if (!core.IsToolRunning && _isFound)
             {
+                if (_case.Tool.ComesLater && _shop.ToolLine.Rms < _case.Tool.HasCome)
+                {
+                    // The first stage was a surge of its own.
+                    _isFound = false;
+                    _hasCome = false;
+                    return;
+                }
+
                 Complain($"dropped while it runs, {sinceCycles / _case.Hertz:0.000} s after it was switched on");
                 _isFound = false;
             }
@@ -131,6 +147,7 @@ internal sealed class MatrixRun
             }
 
             _isFound = false;
+            _hasCome = false;
             return;
         }
 

@@ -25,6 +25,18 @@ internal sealed record MatrixTool(string Name, ToolKind Kind, double Amperes)
     /// </summary>
     public bool IsSmall { get; init; }
 
+    /// <summary>
+    /// Gets a value indicating whether its current comes some time after its switch, or climbs. Then its times count from the
+    /// true current's crossing of <see cref="HasCome"/>, and what comes before may be seen and let go again.
+    /// </summary>
+    public bool ComesLater { get; init; }
+
+    /// <summary>Gets the true current at which it has come, A: narrow pulses show half their rms and less.</summary>
+    public double HasCome => HasComeTimes * StartAt;
+
+    /// <summary>Gets the same as a multiple of start-at.</summary>
+    public double HasComeTimes { get; init; } = 2;
+
     /// <summary>Gets what else stands on the tool's line and stays on, drawing less than start-at.</summary>
     public IReadOnlyList<ToolSpecification> Beside { get; init; } = [];
 

@@ -15,6 +15,9 @@ internal static class MatrixTools
     private const double TaughtStart = 0.32;
     private const double TaughtStop = 0.2;
 
+    // The less a rectifier feeds, the narrower its pulses: of these 1.4 to 1.9 ms are left at the light loads here.
+    private const double WidePulse = 2.5;
+
     /// <summary>Gets all of them.</summary>
     public static IReadOnlyList<MatrixTool> All { get; } =
     [
@@ -24,12 +27,21 @@ internal static class MatrixTools
         new("router with its electronics first", ToolKind.Universal, 7)
         {
             Special = tool => { tool.StageAmperes = 0.5; tool.StageSeconds = 0.15; },
+            ComesLater = true,
         },
         new("compressor against pressure", ToolKind.Compressor, 8) { LightLoad = 0.6 },
         new("toroid", ToolKind.Transformer, 3),
-        new("inverter-fed planer", ToolKind.Inverter, 5) { StartAt = TaughtStart, StopBelow = TaughtStop },
-        new("with power-factor correction", ToolKind.Corrected, 4),
-        new("soft start of 3 s", ToolKind.SoftStart, 9) { Special = tool => tool.SoftStartSeconds = 3 },
+        new("inverter-fed planer", ToolKind.Inverter, 5)
+        {
+            Special = tool => tool.PulseMilliseconds = WidePulse,
+            LightLoad = 0.8,
+            StartAt = TaughtStart,
+            StopBelow = TaughtStop,
+            ComesLater = true,
+            HasComeTimes = 4,
+        },
+        new("with power-factor correction", ToolKind.Corrected, 4) { ComesLater = true },
+        new("soft start of 3 s", ToolKind.SoftStart, 9) { Special = tool => tool.SoftStartSeconds = 3, ComesLater = true },
         new("chopped to a fifth", ToolKind.PhaseChopped, 3)
         {
             Special = tool => tool.ConductionFraction = 0.2,
@@ -44,11 +56,17 @@ internal static class MatrixTools
         },
         new("half-wave jigsaw", ToolKind.HalfWave, 3),
         new("half-wave heater", ToolKind.HalfWave, 4) { Special = tool => tool.InrushMultiple = 1 },
-        new("brushless sander", ToolKind.Rectified, 2.4) { StartAt = TaughtStart, StopBelow = TaughtStop },
-        new("pulses of 1.2 ms", ToolKind.Rectified, 2.4)
+        new("brushless sander", ToolKind.Rectified, 2.4)
         {
-            Special = tool => tool.PulseMilliseconds = 1.2,
+            Special = tool => tool.PulseMilliseconds = WidePulse,
             LightLoad = 0.6,
+            StartAt = TaughtStart,
+            StopBelow = TaughtStop,
+        },
+        new("pulses of 2 ms", ToolKind.Rectified, 2.4)
+        {
+            Special = tool => tool.PulseMilliseconds = 2,
+            LightLoad = 0.9,
             StartAt = TaughtStart,
             StopBelow = TaughtStop,
         },
@@ -60,7 +78,8 @@ internal static class MatrixTools
         new("60 mA of standby", ToolKind.Universal, 4) { Special = tool => tool.StandbyAmperes = 0.06 },
         new("20 mA of standby, taught", ToolKind.Rectified, 2.4)
         {
-            Special = tool => tool.StandbyAmperes = 0.02,
+            Special = tool => { tool.StandbyAmperes = 0.02; tool.PulseMilliseconds = WidePulse; },
+            LightLoad = 0.6,
             StartAt = TaughtStart,
             StopBelow = TaughtStop,
         },
@@ -73,7 +92,13 @@ internal static class MatrixTools
             ],
         },
         new("heat gun", ToolKind.Lamp, 10) { Special = tool => tool.InrushMultiple = 1 },
-        new("charger", ToolKind.Charger, 2) { LightLoad = 0.7, StartAt = TaughtStart, StopBelow = TaughtStop },
+        new("charger", ToolKind.Charger, 2)
+        {
+            Special = tool => tool.PulseMilliseconds = WidePulse,
+            LightLoad = 0.7,
+            StartAt = TaughtStart,
+            StopBelow = TaughtStop,
+        },
         new("small sander", ToolKind.Universal, 0.25) { LightLoad = 0.8, StartAt = 0.12, StopBelow = 0.07, IsSmall = true },
         new("40 W at 230 V, no surge", ToolKind.Lamp, 0.18)
         {

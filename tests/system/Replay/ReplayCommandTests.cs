@@ -17,7 +17,9 @@ public sealed class ReplayCommandTests
         s_folder = Directory.CreateTempSubdirectory().FullName;
         File.WriteAllText(Of("quiet.csv"), ShopRecorder.Record(null));
         File.WriteAllText(Of("saw.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Induction, 9)));
-        File.WriteAllText(Of("sander.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 0.9)));
+        ToolSpecification sander = ShortDay.Tool(ToolKind.Universal, 0.9);
+        sander.InrushSeconds = 1;
+        File.WriteAllText(Of("sander.csv"), ShopRecorder.Record(sander));
         File.WriteAllText(
             Of("small.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 0.2), "stop-below 0.05", "start-at 0.12"));
         File.WriteAllText(Of("wound.csv"), ShopRecorder.Record(ShortDay.Tool(ToolKind.Universal, 3), "turns 3"));
@@ -64,7 +66,7 @@ public sealed class ReplayCommandTests
     [TestMethod]
     public void A_stop_level_within_the_tools_current_shows_as_drop_outs()
     {
-        (int code, string output, _) = Cli.Run("replay", Of("sander.csv"), "--set", "start-at=0.93", "--set", "stop-below=0.92");
+        (int code, string output, _) = Cli.Run("replay", Of("sander.csv"), "--set", "start-at=1", "--set", "stop-below=0.93");
         Assert.AreEqual(1, code, output);
         StringAssert.Contains(Cli.Unfolded(output), "while its current flowed on: stop-below is too high for it");
     }
