@@ -36,7 +36,8 @@ public sealed class FeedbackWatch
     // A vacuum that is slow to start runs by then. Common practice, no source.
     private const long RunUpMicroseconds = 3 * Time.Second;
 
-    // A closing so soon after the beginning of a look goes on with the same run: look and rest of the relay take 1 s as delivered.
+    // A closing so soon after the beginning of a look goes on with the same run: look and rest of the relay take 1 s as
+    // delivered.
     private const long SameRunMicroseconds = 2500000;
 
     // What comes back with the relay is there within 0.1 s, at least an eighth of it.
@@ -284,7 +285,8 @@ public sealed class FeedbackWatch
             return false;
         }
 
-        // When delay or height is not that of the look before, one of the two was chance. Then the row begins again with this one.
+        // When delay or height is not that of the look before, one of the two was chance, and the row begins again with this
+        // one.
         bool isSame = lag - _lag <= RelayLook.SameMicroseconds && _lag - lag <= RelayLook.SameMicroseconds
             && IsNear(Level, _gone);
         _needed = isSame && _goes > 0 ? _needed : GoesToProve;

@@ -5,7 +5,7 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests;
 
-/// <summary>What the judge of a day finds, each with a core that was made wrong on purpose, and what it must leave alone.</summary>
+/// <summary>What the judge of a day finds, each with a core made wrong on purpose, and what it must leave alone.</summary>
 [TestClass]
 public sealed class JudgeTests
 {
@@ -144,9 +144,14 @@ public sealed class JudgeTests
         sums.Add([Result(new DayCounts(100, 0, 0, 2, 0, 0, 7))]);
         Assert.IsTrue(sums.IsGood);
         StringAssert.Contains(
-            sums.ToString(), "100 starts, 0 missed, 0 false, 2 in the surge, 0 would not stop, 4 faults, 0 of them unexpected, 7 looks");
-        foreach (DayCounts one in (DayCounts[])
-            [new(0, 1, 0, 0, 0, 0, 0), new(0, 0, 1, 0, 0, 0, 0), new(0, 0, 0, 1, 0, 0, 0), new(0, 0, 0, 0, 1, 0, 0), new(0, 0, 0, 0, 0, 1, 0)])
+            sums.ToString(),
+            "100 starts, 0 missed, 0 false, 2 in the surge, 0 would not stop, 4 faults, 0 of them unexpected, 7 looks");
+        DayCounts[] wrong =
+        [
+            new(0, 1, 0, 0, 0, 0, 0), new(0, 0, 1, 0, 0, 0, 0), new(0, 0, 0, 1, 0, 0, 0), new(0, 0, 0, 0, 1, 0, 0),
+            new(0, 0, 0, 0, 0, 1, 0),
+        ];
+        foreach (DayCounts one in wrong)
         {
             SeriesSums bad = new();
             bad.Add([Result(one), Result(new DayCounts(40, 0, 0, 0, 0, 0, 0))]);

@@ -9,7 +9,7 @@ namespace NanoDustSwitch.SystemTests;
 public sealed partial class StayTests
 {
     private const string Load = "a lamp, charger or compressor on its line";
-    private const string OrOwn = ", or the vacuum's own wire through its sensor";
+    private const string OrOwn = ", or the vacuum's own wire, in or beside its sensor";
 
     [TestMethod]
     public void A_lamp_that_is_left_on_after_the_cut()

@@ -185,7 +185,7 @@ public static class FaultText
             "relay feeds the sensed line",
             "%A went each time our relay opened",
             UntilCleared,
-            "unplug from mains, then lead the vacuum's wire past the tool's sensor");
+            "unplug from mains, then lead the vacuum's wire well away from the tool's sensor");
         rows[(int)Fault.HeartbeatLost] = new FaultWords(
             "the board pauses",
             "it paused for %n ms, more than 10 times in an hour",

@@ -64,7 +64,8 @@ internal sealed class CoupledShop
         Run(2);
         string first = start < 600 ? $"stop-below {stop} mA" : $"start-at {start} mA";
         string second = start < 600 ? $"start-at {start} mA" : $"stop-below {stop} mA";
-        foreach (string line in (string[])[day.Shop.Sensor == SensorKind.Hall ? "sensor-gain 50" : "sensor-gain 23.5", first, second])
+        string gain = day.Shop.Sensor == SensorKind.Hall ? "sensor-gain 50" : "sensor-gain 23.5";
+        foreach (string line in (string[])[gain, first, second])
         {
             if (!_rig.Ask(line).Contains("saved", StringComparison.Ordinal))
             {

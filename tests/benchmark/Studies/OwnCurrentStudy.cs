@@ -36,7 +36,8 @@ internal static class OwnCurrentStudy
             new("own current of vacuums that start softly, in the first start, s after the tool's stop, all", soft.Length,
                 soft.Select(one => one.Seconds).DefaultIfEmpty(0).Max(), 180, 60),
             new("own current claimed in ordinary starts", all, shops.Sum(one => one.Claims), 0, 0),
-            new("ordinary starts from the fourth on with a look, %", late, 100.0 * shops.Sum(one => one.LateLooks) / late, 1, 0.2),
+            new("ordinary starts from the fourth on with a look, %", late,
+                100.0 * shops.Sum(one => one.LateLooks) / late, 1, 0.2),
         ];
     }
 

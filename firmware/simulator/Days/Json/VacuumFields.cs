@@ -1,7 +1,8 @@
 namespace NanoDustSwitch.Simulator.Days.Json;
 
 /// <summary>
-/// The vacuum of a day file: running current in A rms, seconds of a soft start, its circuit, and the sensors that its wire goes through.
+/// The vacuum of a day file: running current in A rms, seconds of a soft start, its circuit, and the sensors that its wire goes
+/// through.
 /// </summary>
 internal sealed class VacuumFields
 {

@@ -94,7 +94,7 @@ public sealed class WhyWord : Word
             .Text("a lamp, charger or compressor on its line");
         if (_core.VacuumMilliamperes < 0)
         {
-            output.Text(", or the vacuum's own wire through its sensor");
+            output.Text(", or the vacuum's own wire, in or beside its sensor");
         }
 
         output.End();
