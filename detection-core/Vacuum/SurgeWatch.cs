@@ -43,12 +43,21 @@ public sealed class SurgeWatch
     /// <summary>Mean swing of the last stretch, in sixteenths of a count; before there is one, the latest swing.</summary>
     public int Level;
 
+    /// <summary>Greatest swing of the last stretch, in sixteenths of a count; 0 before there is one.</summary>
+    public int Top;
+
+    /// <summary>Mean of <see cref="Top"/> of the last three stretches.</summary>
+    public int MeanTop;
+
     private readonly int[] _means = new int[Stretches];
     private readonly int[] _clippedPercent = new int[Stretches];
     private int _filled;
     private int _buckets = -LeftOut;
     private int _fundamentalSum;
     private int _swingSum;
+    private int _greatest;
+    private int _topBefore;
+    private int _topBeforeThat;
     private int _readings;
     private int _clipped;
 
@@ -59,9 +68,14 @@ public sealed class SurgeWatch
         _buckets = -LeftOut;
         _fundamentalSum = 0;
         _swingSum = 0;
+        _greatest = 0;
+        _topBefore = 0;
+        _topBeforeThat = 0;
         _readings = 0;
         _clipped = 0;
         Level = 0;
+        Top = 0;
+        MeanTop = 0;
     }
 
     /// <summary>Takes the swing of a bucket with a valid window.</summary>
@@ -87,6 +101,7 @@ public sealed class SurgeWatch
         }
 
         _swingSum += swing;
+        _greatest = swing > _greatest ? swing : _greatest;
         _fundamentalSum += fundamental;
         _readings += bucket.Count;
         _clipped += bucket.AtLowRail + bucket.AtHighRail;
@@ -103,6 +118,11 @@ public sealed class SurgeWatch
 
         Level = _swingSum / SwingWindow.Length;
         _swingSum = 0;
+        _topBeforeThat = _topBefore;
+        _topBefore = Top;
+        Top = _greatest;
+        MeanTop = (Top + _topBefore + _topBeforeThat) / 3;
+        _greatest = 0;
         _means[Stretches - 1] = _fundamentalSum / SwingWindow.Length;
         _clippedPercent[Stretches - 1] = _clipped == 0 ? 0 : _clipped * 100 / _readings;
         _fundamentalSum = 0;
@@ -127,9 +147,14 @@ public sealed class SurgeWatch
         _buckets = tape.Number(_buckets);
         _fundamentalSum = tape.Number(_fundamentalSum);
         _swingSum = tape.Number(_swingSum);
+        _greatest = tape.Number(_greatest);
+        _topBefore = tape.Number(_topBefore);
+        _topBeforeThat = tape.Number(_topBeforeThat);
         _readings = tape.Number(_readings);
         _clipped = tape.Number(_clipped);
         Level = tape.Number(Level);
+        Top = tape.Number(Top);
+        MeanTop = tape.Number(MeanTop);
     }
 
     // The current of a soft start climbs, so there is no surge to wait for.

@@ -12,6 +12,10 @@ public sealed class VacuumControl
     // How long before the end of the longest run the person is warned.
     private const long WarningMicroseconds = 10 * Time.Minute;
 
+    // A shower of wild readings may last for 0.1 s, and the window shows it for a cycle longer. Single ones seldom follow each other
+    // for so long.
+    private const long ShowerMicroseconds = 150 * Time.Millisecond;
+
     private readonly VacuumTable _table = new VacuumTable();
     private readonly SurgeWatch _surge = new SurgeWatch();
     private readonly NoticeQueue _notices;
@@ -131,20 +135,35 @@ public sealed class VacuumControl
     public bool IsBriefSurge(Bucket bucket, int swing, int fundamental, int noise, int start)
     {
         long now = bucket.EndTime;
-        if (!IsWaitingForSurge || (!_surge.Accept(bucket, swing, fundamental, noise) && now < _deadline))
+        if (!IsWaitingForSurge)
         {
             return false;
         }
 
-        // A swing that ripples has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean
-        // of up to a twelfth below the level is still a tool.
-        if (_surge.Level < start - (start / 12))
+        bool isOver = _surge.Accept(bucket, swing, fundamental, noise) && now - Since >= ShowerMicroseconds;
+        if (!isOver && now < _deadline)
+        {
+            return false;
+        }
+
+        if (IsLess(start))
         {
             return true;
         }
 
         Handle(VacuumEvent.TimeUp, now);
         return false;
+    }
+
+    // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
+    // twelfth below the level is still a tool. The swing of half waves and of chopped current ripples by a fifth and more: there the
+    // greatest of some stretches tells; eight looks miss the very greatest by up to a thirty-second.
+    private bool IsLess(int start)
+    {
+        int top = _surge.Top;
+        int least = start - (start >> 5);
+        bool ripples = _surge.Level < top - (top / 6);
+        return _surge.Level < start - (start / 12) && !(ripples && top >= least && _surge.MeanTop >= least);
     }
 
     /// <summary>Tells what a short press of the button asks for: off if the vacuum is on or about to start, else on.</summary>

@@ -6,6 +6,8 @@ Option<bool> quick = new("--quick") { Description = "In less than a minute, with
 Option<string> charts = new("--charts") { Description = "Folder for the charts.", DefaultValueFactory = _ => "out" };
 Command speed = new("speed", "The speed of virtual time.");
 speed.SetAction(_ => SpeedCommand.Run());
+Command standing = new("standing", "What stands on the line beside tools: wild readings, lamps, a generator.") { quick };
+standing.SetAction(parsed => StandingCommand.Run(parsed.GetValue(quick)));
 RootCommand root = new(
     "How small a current is found, how soon, and for how much work. "
     + "Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
@@ -13,6 +15,7 @@ RootCommand root = new(
     quick,
     charts,
     speed,
+    standing,
 };
 root.SetAction(parsed => DetectionCommand.Run(parsed.GetValue(quick), parsed.GetRequiredValue(charts)));
 

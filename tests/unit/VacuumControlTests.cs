@@ -153,6 +153,25 @@ public class VacuumControlTests
         Assert.AreEqual(!isBrief, control.WantsVacuum);
     }
 
+    // A swing that ripples between 600 and 1000: its greatest counts, up to a thirty-second below the level. Between 800 and 1000 its
+    // mean counts, as that of a sine does.
+    [TestMethod]
+    [DataRow(600, 1032, false)]
+    [DataRow(600, 1033, true)]
+    [DataRow(800, 981, false)]
+    [DataRow(800, 983, true)]
+    public void OfASwingThatRipplesTheGreatestCounts(int least, int start, bool isBrief)
+    {
+        VacuumControl control = Surging();
+        for (int i = 1; i < FirstAnswer; i++)
+        {
+            int swing = (i & 1) == 0 ? 1000 : least;
+            Assert.IsFalse(control.IsBriefSurge(At(Second + (i * Bucket.Microseconds)), swing, 800, 0, start));
+        }
+
+        Assert.AreEqual(isBrief, control.IsBriefSurge(At(2 * Second), 1000, 800, 0, start));
+    }
+
     [TestMethod]
     public void ASurgeIsWaitedForNoLongerThanTwoSeconds()
     {

@@ -18,6 +18,7 @@ internal static class ShopBuilder
         CurrentSensor sensor = shop.Sensor;
         sensor.NoiseAmperes = day.NoiseAmperes;
         sensor.HumAmperes = day.HumAmperes;
+        sensor.HumDegrees = day.HumDegrees;
         sensor.Crosstalk = day.Crosstalk;
         sensor.DriftMillivoltsPerHour = day.DriftMillivoltsPerHour;
         sensor.Turns = day.Turns;
