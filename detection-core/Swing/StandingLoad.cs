@@ -14,8 +14,8 @@ public sealed class StandingLoad
     public const int Looks = Bucket.ASecond / 2;
 
     // A lamp that was lit counts whole after ten seconds, and one that went out is forgotten at once. A tool with a soft start
-    // counts for less until it is found. Pulses of a charger that beat with the readings show more and less in turn, over seconds:
-    // the more counts.
+    // counts for less until it is found. Pulses of a charger that beat with the readings show more and less in turn, over
+    // seconds: the more counts.
     private const int RiseShift = 2;
     private const int FallShift = 4;
 

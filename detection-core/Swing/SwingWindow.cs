@@ -234,8 +234,12 @@ public sealed class SwingWindow
     /// <summary>
     /// Tells whether one reading made much of the last bucket's mean, and keeps that bucket out of <see cref="PeakToPeak"/> then.
     /// </summary>
-    /// <param name="bucket">The bucket that was taken last; of fewer than three readings none can be told from the others.</param>
-    /// <param name="much">From which difference on, in sixteenths of a count, the mean without least and greatest is another.</param>
+    /// <param name="bucket">
+    /// The bucket that was taken last; of fewer than three readings none can be told from the others.
+    /// </param>
+    /// <param name="much">
+    /// From which difference on, in sixteenths of a count, the mean without least and greatest is another.
+    /// </param>
     public void NoteWildReading(Bucket bucket, int much)
     {
         int last = (Place - 1) & (Kept - 1);
@@ -257,8 +261,8 @@ public sealed class SwingWindow
     }
 
     /// <summary>
-    /// Takes the peak-to-peak of the last eight means, without one that a single reading has made. A large tool shows itself there
-    /// before a whole cycle of its current has been seen.
+    /// Takes the peak-to-peak of the last eight means, without one that a single reading has made. A large tool shows itself
+    /// there before a whole cycle of its current has been seen.
     /// </summary>
     /// <returns>Greatest less least mean, in sixteenths of a count: 0.90 to 0.97 of a sine's swing.</returns>
     public int PeakToPeak()

@@ -16,15 +16,15 @@ public sealed class ToolFinder
     // the tool.
     private const int CapOverNoisePercent = 125;
 
-    // A reading is wild when it makes an eighth of the level of single means. A tool that is switched on within a bucket shifts half
-    // of its readings, and more in the next one.
+    // A reading is wild when it makes an eighth of the level of single means. A tool that is switched on within a bucket shifts
+    // half of its readings, and more in the next one.
     private const int WildShift = 3;
 
     // Half of the stop level, as a current.
     private const int LeftShift = 2;
 
-    // The mean of two powers is steadier than one: the greatest of a second is a seventh lower, as a swing (simulated: white noise
-    // 0.88, 1/f noise 0.84).
+    // The mean of two powers is steadier than one: the greatest of a second is a seventh lower, as a swing (simulated: white
+    // noise 0.88, 1/f noise 0.84).
     private const int SmoothLacks = 6;
 
     private readonly RunDetector _fast = new RunDetector();
@@ -218,8 +218,8 @@ public sealed class ToolFinder
 
     /// <summary>
     /// Starts learning afresh, because a tool has started or stopped: what the lanes have half learned belongs to the time
-    /// before. After a surge of which less than a tool was left, the second goes on: a lamp at the level may be seen several times in
-    /// a second, and is to be learned all the same.
+    /// before. After a surge of which less than a tool was left, the second goes on: a lamp at the level may be seen several
+    /// times in a second, and is to be learned all the same.
     /// </summary>
     public void ResetLearning()
     {

@@ -41,8 +41,8 @@ public sealed class ToolLevels
     private const int AddedSixteenths = 9;
     private const int AddedEighths = 3;
 
-    // At 60 Hz the power of a steady current ripples: that of one cycle reaches this many sixteenths more than the mean, its swing
-    // half as many.
+    // At 60 Hz the power of a steady current ripples: that of one cycle reaches this many sixteenths more than the mean, its
+    // swing half as many.
     private const int RippleSixteenths = 3;
 
     private int _startAt;
@@ -156,8 +156,8 @@ public sealed class ToolLevels
         LookPower = look > release ? look : release;
     }
 
-    // Of noise beside a steady current only that part counts which is in step with it, and two powers' worth of it less than that of
-    // noise alone: seven tenths, so that the square of the level is a² + 1.4·a·n + n².
+    // Of noise beside a steady current only that part counts which is in step with it, and two powers' worth of it less than that
+    // of noise alone: seven tenths, so that the square of the level is a² + 1.4·a·n + n².
     private int With(int steady, int floor, int percent)
     {
         int noise = Above(floor, percent, 0);

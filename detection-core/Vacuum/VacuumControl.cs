@@ -12,8 +12,8 @@ public sealed class VacuumControl
     // How long before the end of the longest run the person is warned.
     private const long WarningMicroseconds = 10 * Time.Minute;
 
-    // A shower of wild readings may last for 0.1 s, and the window shows it for a cycle longer. Single ones seldom follow each other
-    // for so long.
+    // A shower of wild readings may last for 0.1 s, and the window shows it for a cycle longer. Single ones seldom follow each
+    // other for so long.
     private const long ShowerMicroseconds = 150 * Time.Millisecond;
 
     private readonly VacuumTable _table = new VacuumTable();
@@ -156,8 +156,8 @@ public sealed class VacuumControl
     }
 
     // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
-    // twelfth below the level is still a tool. The swing of half waves and of chopped current ripples by a fifth and more: there the
-    // greatest of some stretches tells; eight looks miss the very greatest by up to a thirty-second.
+    // twelfth below the level is still a tool. The swing of half waves and of chopped current ripples by a fifth and more: there
+    // the greatest of some stretches tells; eight looks miss the very greatest by up to a thirty-second.
     private bool IsLess(int start)
     {
         int top = _surge.Top;

@@ -153,8 +153,8 @@ public class VacuumControlTests
         Assert.AreEqual(!isBrief, control.WantsVacuum);
     }
 
-    // A swing that ripples between 600 and 1000: its greatest counts, up to a thirty-second below the level. Between 800 and 1000 its
-    // mean counts, as that of a sine does.
+    // A swing that ripples between 600 and 1000: its greatest counts, up to a thirty-second below the level. Between 800 and 1000
+    // its mean counts, as that of a sine does.
     [TestMethod]
     [DataRow(600, 1032, false)]
     [DataRow(600, 1033, true)]

@@ -7,7 +7,9 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <param name="random">Stream its noise is drawn from.</param>
 public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
 {
-    /// <summary>Angle of the hum against the voltage, degrees: the lead picks it up neither in step with it nor across it.</summary>
+    /// <summary>
+    /// Angle of the hum against the voltage, degrees: the lead picks it up neither in step with it nor across it.
+    /// </summary>
     public const double UsualHumDegrees = 40.0;
 
     // 1 A / 2000 through 47 ohm. Corner of a small transformer with its burden: common practice, no source.

@@ -1,8 +1,8 @@
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
-/// The supply of the shop: a sine of steady frequency whose height may sag. An inverter generator's frequency wanders; its voltage,
-/// and that of a grid with many rectifiers on it, is flattened at the top.
+/// The supply of the shop: a sine of steady frequency whose height may sag. An inverter generator's frequency wanders; its
+/// voltage, and that of a grid with many rectifiers on it, is flattened at the top.
 /// </summary>
 public sealed class Mains
 {
@@ -51,8 +51,8 @@ public sealed class Mains
     public double WanderSeconds { get; set; } = 60.0;
 
     /// <summary>
-    /// Third harmonic of the voltage against its fundamental, 0 to 0.1; 0 by default. It flattens the top. European grids may have
-    /// 0.05 (EN 50160, from memory).
+    /// Third harmonic of the voltage against its fundamental, 0 to 0.1; 0 by default. It flattens the top. European grids may
+    /// have 0.05 (EN 50160, from memory).
     /// </summary>
     public double Flattening { get; set; }
 
@@ -85,8 +85,8 @@ public sealed class Mains
         return new MainsPoint(turn, sine, cosine, VoltageFactor);
     }
 
-    // Third and fifth harmonic of a sine are polynomials in it (textbook). The cosine is the sine a quarter of a turn ahead, so it
-    // is flattened alike.
+    // Third and fifth harmonic of a sine are polynomials in it (textbook). The cosine is the sine a quarter of a turn ahead, so
+    // it is flattened alike.
     private double Flattened(double s)
     {
         double square = s * s;

@@ -50,9 +50,9 @@ internal static class StandingStudy
         return new StandingRow(name, trials, starts.Average(), 0.1, 0.01);
     }
 
-    // A lamp or charger, hum at any phase, and a tool that stops again. Where lamp and hum together are a tool, there is nothing to
-    // be found beside them. A charger's pulses beat with few readings a second: they show half and twice as much in turn, over many
-    // seconds, so that what stood there cannot be known. So chargers are tried from 2,000 readings a second on.
+    // A lamp or charger, hum at any phase, and a tool that stops again. Where lamp and hum together are a tool, there is nothing
+    // to be found beside them. A charger's pulses beat with few readings a second: they show half and twice as much in turn, over
+    // many seconds, so that what stood there cannot be known. So chargers are tried from 2,000 readings a second on.
     private static IEnumerable<StandingRow> Further(Bench bench, int trials, double stood)
     {
         string name = string.Create(
@@ -210,7 +210,8 @@ internal static class StandingStudy
         yield return new StandingRow("… no command within a second", trials, late.Sum(), 0, 0);
     }
 
-    private static StandingLine NewLine(int i, ShopRandom random) => new(s_rates[i % s_rates.Length], i / 4 % 2 == 0 ? 60 : 50, random);
+    private static StandingLine NewLine(int i, ShopRandom random) =>
+        new(s_rates[i % s_rates.Length], i / 4 % 2 == 0 ? 60 : 50, random);
 
     private static double[] Each(Bench bench, string name, int trials, Func<int, ShopRandom, double> trial)
     {

@@ -26,8 +26,8 @@ internal sealed class ToolLine
     }
 
     /// <summary>
-    /// Whether the line swings at 90 Hz and not at 50 Hz, in bursts: one of 25 ms in 0.2 s, and a fifth of that between them. That
-    /// is noise and no tool, and the slow lane does not see it.
+    /// Whether the line swings at 90 Hz and not at 50 Hz, in bursts: one of 25 ms in 0.2 s, and a fifth of that between them.
+    /// That is noise and no tool, and the slow lane does not see it.
     /// </summary>
     public bool IsRumble;
 

@@ -1,6 +1,8 @@
 namespace NanoDustSwitch.Simulator.Days.Json;
 
-/// <summary>The mains of a day file: V rms, Hz, ohm; how far and how slowly its frequency wanders, and its third harmonic.</summary>
+/// <summary>
+/// The mains of a day file: V rms, Hz, ohm; how far and how slowly its frequency wanders, and its third harmonic.
+/// </summary>
 internal sealed class MainsFields
 {
     // Both or neither: a voltage from one country and a frequency from another are nobody's mains.

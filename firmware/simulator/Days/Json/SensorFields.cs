@@ -2,7 +2,9 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Days.Json;
 
-/// <summary>The sensor of a day file: gain in mV/A, noise and hum in A rms, the hum's angle in degrees, drift in mV an hour.</summary>
+/// <summary>
+/// The sensor of a day file: gain in mV/A, noise and hum in A rms, the hum's angle in degrees, drift in mV an hour.
+/// </summary>
 internal sealed class SensorFields
 {
     public SensorKind Kind { get; init; } = DayFields.Usual.Shop.Sensor;
