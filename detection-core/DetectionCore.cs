@@ -20,6 +20,10 @@ public sealed class DetectionCore
     // 0.974 at 50 Hz and 0.858 in place of 0.964 at 60 Hz, which is 92 % and 89 % of it.
     private const int LongBucketsPercent = 91;
 
+    // A tool whose start surge is waited for counts as gone after so many looks below its stop level: a wild reading is seen for
+    // eight looks, and the next one must not find it still there.
+    private const int GoneLooks = 3;
+
     private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
@@ -136,6 +140,12 @@ public sealed class DetectionCore
     public int StopMilliamperes
     {
         get { return _scale.FromSwing(_tool.Levels.LeastStop); }
+    }
+
+    /// <summary>Gets the steady current that stands on the line without a tool, in mA; 0 where there is none.</summary>
+    public int StandingMilliamperes
+    {
+        get { return _scale.FromSwing(_tool.Standing.Steady); }
     }
 
     /// <summary>Gets the noise floor as the rms current of a sine, in mA.</summary>
@@ -441,7 +451,8 @@ public sealed class DetectionCore
         }
         else if (!tool.IsSlow)
         {
-            if (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo))
+            if ((Vacuum.IsWaitingForSurge && tool.LooksLow >= GoneLooks)
+                || (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo)))
             {
                 tool.RejectStart();
             }
@@ -483,6 +494,7 @@ public sealed class DetectionCore
         if (vacuum.State != _judgedState)
         {
             _judgedState = vacuum.State;
+            _tool.IsOnTrial = vacuum.IsWaitingForSurge;
             bool isCycling = vacuum.State == VacuumState.RunOn && vacuum.IsStretched;
             bool ranTooLong = vacuum.State == VacuumState.UntilStop && vacuum.RanTooLong;
             int longestMinutes = _settings.LongestRunMilliseconds / (int)(Time.Minute / Time.Millisecond);

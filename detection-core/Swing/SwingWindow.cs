@@ -28,6 +28,7 @@ public sealed class SwingWindow
     internal const long SquareOfQuarters = 16;
 
     private const int Kept = 2 * Length;
+    private const int RippleLag = 5;
 
     private readonly int[] _means = new int[Kept];
     private readonly int[] _powers = new int[Kept];
@@ -40,6 +41,9 @@ public sealed class SwingWindow
     private int _first;
     private int _second;
     private int _third;
+
+    // Where the last mean is that a single reading has made; negative where there is none.
+    private int _wildPlace = -1;
 
     /// <summary>
     /// Power in the last cycle, 0 or more, in squared quarters of a count, as <see cref="PowerOf"/> gives it. It keeps its last
@@ -180,6 +184,16 @@ public sealed class SwingWindow
         return _filled < Kept ? 0 : (Power >> 1) + (_powers[(Place - 1 - Length) & (Kept - 1)] >> 1);
     }
 
+    /// <summary>
+    /// Takes the mean of the latest power and the one five buckets before it. At 60 Hz the power of a steady current ripples with
+    /// a period of 8.3 ms; five buckets are one and a half of them, so that the mean hardly ripples.
+    /// </summary>
+    /// <returns>The mean in the unit of <see cref="Power"/>; 0 until there have been two cycles.</returns>
+    public int SmoothPower()
+    {
+        return _filled < Kept ? 0 : (Power >> 1) + (_powers[(Place - 1 - RippleLag) & (Kept - 1)] >> 1);
+    }
+
     /// <summary>Takes the mean of the last two buckets, a quarter of a 50 Hz cycle.</summary>
     /// <returns>Mean in sixteenths of a count, from a valid window.</returns>
     public int QuarterMean()
@@ -218,24 +232,59 @@ public sealed class SwingWindow
     }
 
     /// <summary>
-    /// Takes the peak-to-peak of the last eight means. A large tool shows itself there before a whole cycle of its current has
-    /// been seen.
+    /// Tells whether one reading made much of the last bucket's mean, and keeps that bucket out of <see cref="PeakToPeak"/> then.
+    /// </summary>
+    /// <param name="bucket">
+    /// The bucket that was taken last; of fewer than three readings none can be told from the others.
+    /// </param>
+    /// <param name="much">
+    /// From which difference on, in sixteenths of a count, the mean without least and greatest is another.
+    /// </param>
+    public void NoteWildReading(Bucket bucket, int much)
+    {
+        int last = (Place - 1) & (Kept - 1);
+        int others = bucket.Count - 2;
+        int difference = 0;
+        if (others > 0)
+        {
+            difference = _means[last] - ((bucket.Sum - bucket.Least - bucket.Greatest) * Quarters / others);
+        }
+
+        if (difference << SixteenthsShift > much || -difference << SixteenthsShift > much)
+        {
+            _wildPlace = last;
+        }
+        else if (_wildPlace == last)
+        {
+            _wildPlace = -1;
+        }
+    }
+
+    /// <summary>
+    /// Takes the peak-to-peak of the last eight means, without one that a single reading has made. A large tool shows itself
+    /// there before a whole cycle of its current has been seen.
     /// </summary>
     /// <returns>Greatest less least mean, in sixteenths of a count: 0.90 to 0.97 of a sine's swing.</returns>
     public int PeakToPeak()
     {
         int[] means = _means;
-        int last = Place - 1;
-        int least = means[last & (Kept - 1)];
-        int greatest = least;
-        for (int i = 1; i < Length; i++)
+        int least = int.MaxValue;
+        int greatest = int.MinValue;
+        for (int i = 1; i <= Length; i++)
         {
-            int mean = means[(last - i) & (Kept - 1)];
+            int place = (Place - i) & (Kept - 1);
+            int mean = means[place];
+            if (place == _wildPlace)
+            {
+                continue;
+            }
+
             if (mean < least)
             {
                 least = mean;
             }
-            else if (mean > greatest)
+
+            if (mean > greatest)
             {
                 greatest = mean;
             }
@@ -265,6 +314,7 @@ public sealed class SwingWindow
         _second = tape.Number(_second);
         _third = tape.Number(_third);
         Squares = tape.Number(Squares);
+        _wildPlace = tape.Number(_wildPlace);
         Power = tape.Number(Power);
         IsValid = tape.Flag(IsValid);
     }

@@ -16,17 +16,37 @@ public sealed class ToolFinder
     // the tool.
     private const int CapOverNoisePercent = 125;
 
-    private const int SlowLooksASecond = 10;
+    // A reading is wild when it makes an eighth of the level of single means. A tool that is switched on within a bucket shifts
+    // half of its readings, and more in the next one.
+    private const int WildShift = 3;
+
+    // Half of the stop level, as a current.
+    private const int LeftShift = 2;
+
+    // The mean of two powers is steadier than one: the greatest of a second is a seventh lower, as a swing (simulated: white
+    // noise 0.88, 1/f noise 0.84).
+    private const int SmoothLacks = 6;
 
     private readonly RunDetector _fast = new RunDetector();
-    private readonly NoiseFloor _floor = new NoiseFloor(Bucket.ASecond / 2);
-    private readonly NoiseFloor _slowFloor = new NoiseFloor(SlowLooksASecond);
+    private readonly NoiseFloor _floor = new NoiseFloor();
+    private readonly NoiseFloor _slowFloor = new NoiseFloor();
+
+    // The powers of the present second of a tool that the fast lane sees, while less might be left than it.
+    private long _releaseSum;
+    private int _releaseLooks;
+    private bool _wasRejected;
+
+    // The slow lane's greatest answer of the present second; negative before there is one.
+    private int _slowGreatest = -1;
 
     /// <summary>The window on the line that both lanes look through.</summary>
     public readonly SwingWindow Window = new SwingWindow();
 
     /// <summary>The slow lane.</summary>
     public readonly SlowLane Slow = new SlowLane();
+
+    /// <summary>What stands on the line without a tool.</summary>
+    public readonly StandingLoad Standing = new StandingLoad();
 
     /// <summary>The levels of both lanes.</summary>
     public readonly ToolLevels Levels = new ToolLevels();
@@ -40,6 +60,9 @@ public sealed class ToolFinder
     /// <summary>Whether the slow lane has been asked about a tool that the fast lane lost, and has not answered yet.</summary>
     public bool IsUnsure;
 
+    /// <summary>Set from outside while it is not sure whether what the fast lane sees is a tool or only a surge.</summary>
+    public bool IsOnTrial;
+
     /// <summary>
     /// Set from outside while the slow lane has not answered yet: all that was seen of the tool so far may have been a surge,
     /// so the slow lane must see it at the start level; the stop level is not enough.
@@ -47,7 +70,7 @@ public sealed class ToolFinder
     public bool MustReachStart;
 
     /// <summary>
-    /// Gets the fast lane's floor: about the greatest swing of a second without a tool, in sixteenths of a count.
+    /// Gets the fast lane's floor: about the greatest swing of the noise in a second, in sixteenths of a count.
     /// </summary>
     public int Floor
     {
@@ -60,6 +83,12 @@ public sealed class ToolFinder
     public bool IsAtCap
     {
         get { return _floor.IsAtCap; }
+    }
+
+    /// <summary>Gets for how many looks in a row the tool that the fast lane sees has been below its stop level.</summary>
+    public int LooksLow
+    {
+        get { return IsRunning && !IsSlow ? _fast.LooksAgainst : 0; }
     }
 
     /// <summary>Takes new settings.</summary>
@@ -75,6 +104,11 @@ public sealed class ToolFinder
         _fast.StartLooks = confirm;
         _floor.Set(keepsFloors ? _floor.Floor : noise, ToolLevels.Above(noise, CapOverNoisePercent, startAt));
         _slowFloor.Set(keepsFloors ? _slowFloor.Floor : noise / SlowShareOfNoise, startAt);
+        if (!keepsFloors)
+        {
+            Standing.Reset();
+        }
+
         Levels.Use(startAt, stopBelow);
         UpdateLevels();
     }
@@ -103,10 +137,15 @@ public sealed class ToolFinder
                 LookForStop(isLow);
             }
 
+            if ((Levels.ReleasePower > 0 || IsOnTrial) && (window.Place & 1) == 0 && !IsSlow)
+            {
+                LookForRelease();
+            }
+
             return false;
         }
 
-        bool isHigh = power >= Levels.LookPower && IsHigh(power);
+        bool isHigh = power >= Levels.LookPower && IsHigh(bucket, power);
         if (isHigh || fast.LooksAgainst != 0)
         {
             if (fast.Look(isHigh, false))
@@ -121,7 +160,7 @@ public sealed class ToolFinder
         // buckets and a quarter-cycle mean covers two, so neither misses anything of the line.
         if ((window.Place & 1) == 0)
         {
-            return LookAtNoise(power);
+            return LookAtNoise();
         }
 
         if (isHigh && !IsSlow)
@@ -156,7 +195,7 @@ public sealed class ToolFinder
 
         // At an odd place, so that the second half comes to an even one, after which the slow lane's turn is.
         window.Place |= 1;
-        bool hasLearned = window.IsValid && (!IsRunning || IsSlow) && LookAtNoise(window.Power);
+        bool hasLearned = window.IsValid && (!IsRunning || IsSlow) && LookAtNoise();
         window.AddFirstHalf(bucket.Sum, bucket.Count);
         return hasLearned;
     }
@@ -168,6 +207,9 @@ public sealed class ToolFinder
     {
         _fast.Reset();
         IsRunning = false;
+        
+        // What is left may be a lamp at the level; a wild reading leaves nothing.
+        _wasRejected = Window.Power >= Levels.StopPower >> LeftShift;
         if (Levels.IsNoiseLimited)
         {
             AskSlowLane();
@@ -176,12 +218,20 @@ public sealed class ToolFinder
 
     /// <summary>
     /// Starts learning afresh, because a tool has started or stopped: what the lanes have half learned belongs to the time
-    /// before.
+    /// before. After a surge of which less than a tool was left, the second goes on: a lamp at the level may be seen several
+    /// times in a second, and is to be learned all the same.
     /// </summary>
     public void ResetLearning()
     {
-        _floor.ResetSecond();
-        _slowFloor.ResetSecond();
+        _releaseSum = 0;
+        _releaseLooks = 0;
+        if (!IsRunning && !_wasRejected)
+        {
+            Standing.ResetSecond();
+            _slowGreatest = -1;
+        }
+
+        _wasRejected = false;
         if (!IsSlow)
         {
             Slow.Reset();
@@ -197,43 +247,94 @@ public sealed class ToolFinder
         _floor.Exchange(tape);
         Slow.Exchange(tape);
         _slowFloor.Exchange(tape);
+        Standing.Exchange(tape);
+        _slowGreatest = tape.Number(_slowGreatest);
+        _releaseSum = tape.Number(_releaseSum);
+        _releaseLooks = tape.Number(_releaseLooks);
+        _wasRejected = tape.Flag(_wasRejected);
         IsRunning = tape.Flag(IsRunning);
         IsSlow = tape.Flag(IsSlow);
         IsUnsure = tape.Flag(IsUnsure);
         MustReachStart = tape.Flag(MustReachStart);
+        IsOnTrial = tape.Flag(IsOnTrial);
         UpdateLevels();
     }
 
-    private bool LookAtNoise(int power)
+    private bool LookAtNoise()
     {
         // A power above the level is a tool that is not confirmed yet, or a burst. As noise it counts as no more than the level.
-        NoiseFloor floor = _floor;
-        if (power > floor.Greatest)
+        StandingLoad standing = Standing;
+        int power = Window.SmoothPower();
+        power = power < Levels.StartPower ? power : Levels.StartPower;
+        standing.Sum += power;
+        if (power > standing.Greatest)
         {
-            floor.Greatest = power < Levels.StartPower ? power : Levels.StartPower;
+            standing.Greatest = power;
         }
 
-        return --floor.LooksLeft <= 0 && Learn();
+        return --standing.LooksLeft <= 0 && Learn();
     }
 
-    private bool IsHigh(int power)
+    // What is left may be what stood on the line before the tool started.
+    private void LookForRelease()
+    {
+        if (IsOnTrial)
+        {
+            // It may yet turn out to be less than a tool.
+            if (Standing.LooksLeft > 1)
+            {
+                LookAtNoise();
+            }
+
+            return;
+        }
+
+        _releaseSum += Window.SmoothPower();
+        if (++_releaseLooks == StandingLoad.Looks)
+        {
+            IsRunning &= _releaseSum > (long)Levels.ReleasePower * StandingLoad.Looks;
+            _releaseSum = 0;
+            _releaseLooks = 0;
+        }
+    }
+
+    private bool IsHigh(Bucket bucket, int power)
     {
         ToolLevels levels = Levels;
-        return power >= levels.StartPower
-            || Window.MeanPowerOfTwo() >= levels.StartPowerOfTwo
-            || Window.PeakToPeak() >= levels.StartPeak;
+        if (power >= levels.StartPower || Window.MeanPowerOfTwo() >= levels.StartPowerOfTwo)
+        {
+            return true;
+        }
+
+        Window.NoteWildReading(bucket, levels.StartPeak >> WildShift);
+        return Window.PeakToPeak() >= levels.StartPeak;
     }
 
     private bool Learn()
     {
+        StandingLoad standing = Standing;
         if (IsSlow)
         {
-            // The slow lane sees a tool, so this second was not the noise of the idle line.
-            _floor.ResetSecond();
+            // The slow lane sees a tool, so this second was not that of the idle line; unless what is left stood there before.
+            if (!Levels.IsNoiseLimited && standing.Sum <= (long)Levels.ReleasePower * StandingLoad.Looks)
+            {
+                IsSlow = false;
+                IsRunning = false;
+            }
+
+            standing.ResetSecond();
             return false;
         }
 
-        _floor.Move();
+        int noise = standing.Learn();
+        _floor.Move(noise + (noise / SmoothLacks));
+        if (_slowGreatest >= 0)
+        {
+            int above = _slowGreatest - standing.Steady;
+            _slowFloor.Move(above > 0 ? above : 0);
+            _slowGreatest = -1;
+        }
+
         UpdateLevels();
         return true;
     }
@@ -275,9 +376,9 @@ public sealed class ToolFinder
         {
             IsSlow = true;
         }
-        else if (_slowFloor.Accept(SwingWindow.PowerOf(swing)))
+        else if (swing > _slowGreatest)
         {
-            UpdateLevels();
+            _slowGreatest = swing;
         }
 
         IsRunning = IsSlow;
@@ -285,6 +386,6 @@ public sealed class ToolFinder
 
     private void UpdateLevels()
     {
-        Levels.Update(_floor.Floor, _slowFloor.Floor);
+        Levels.Update(_floor.Floor, _slowFloor.Floor, Standing);
     }
 }

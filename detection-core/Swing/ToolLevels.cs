@@ -2,9 +2,11 @@ namespace NanoDustSwitch.Detection;
 
 /// <summary>The levels of both lanes: what the settings ask for, or more where the noise of the line asks for it.</summary>
 /// <remarks>
-/// A floor is about the greatest swing of a second without a tool. A level must be so far above it that noise starts no vacuum
-/// within a year. How far that is for one cycle, for two and in the slow lane was found with the benchmark;
-/// detection-core/README.md has the tables.
+/// A floor is about the greatest swing of the noise in a second without a tool. A level must be so far above it that noise starts
+/// no vacuum within a year. How far that is for one cycle, for two and in the slow lane was found with the benchmark;
+/// detection-core/README.md has the tables. Where a steady current stands on the line, a lamp say, the levels lie above that: by
+/// the same distance from the noise, and by so much power that the lamp may flicker. Powers of currents that are up to 90 degrees
+/// apart add up to that of their sum or less, so that the power tells what a tool adds without its phase.
 /// </remarks>
 public sealed class ToolLevels
 {
@@ -33,6 +35,15 @@ public sealed class ToolLevels
     // quarter.
     private const int LookOfTwoShift = 1;
     private const int PeakLookShift = 2;
+
+    // What a tool must add to a steady load, as a power: that of nine sixteenths of start-at's, which is a current of three
+    // quarters of it across the load's; and three eighths of what stands there.
+    private const int AddedSixteenths = 9;
+    private const int AddedEighths = 3;
+
+    // At 60 Hz the power of a steady current ripples: that of one cycle reaches this many sixteenths more than the mean, its
+    // swing half as many.
+    private const int RippleSixteenths = 3;
 
     private int _startAt;
     private int _stopBelow;
@@ -72,11 +83,17 @@ public sealed class ToolLevels
     /// <summary>Peak-to-peak of single bucket means that makes a start, in sixteenths of a count.</summary>
     public int StartPeak;
 
+    /// <summary>
+    /// Mean power down to which a tool has stopped, although it is above <see cref="StopPower"/>: within a seventh, as a current,
+    /// of what stood on the line before the start. 0 where less stands there than the stop level notices.
+    /// </summary>
+    public int ReleasePower;
+
     /// <summary>Power of the last cycle from which on it is worth looking for a start at all.</summary>
     public int LookPower;
 
     /// <summary>
-    /// Whether the floor lifts the start level of a cycle above start-at: the fast lane may lose tools that still run.
+    /// Whether noise lifts the start level of a cycle above start-at: the fast lane may lose tools that still run.
     /// </summary>
     public bool IsNoiseLimited;
 
@@ -103,29 +120,60 @@ public sealed class ToolLevels
     /// <summary>Works out the levels.</summary>
     /// <param name="floor">The fast lane's floor in sixteenths of a count.</param>
     /// <param name="slowFloor">The slow lane's floor in sixteenths of a count.</param>
-    public void Update(int floor, int slowFloor)
+    /// <param name="standing">What stands on the line.</param>
+    public void Update(int floor, int slowFloor, StandingLoad standing)
     {
-        Start = Above(floor, StartPercent, _startAt);
+        int power = standing.Power;
+        int steady = standing.Steady;
+        int added = (SwingWindow.PowerOf(_startAt) >> 4) * AddedSixteenths;
+        int share = (power >> 3) * AddedEighths;
+        long found = (long)power + (added > share ? added : share);
+        StartOfTwo = Root(found, With(steady, floor, StartOfTwoPercent));
+        SlowStart = Root(found, With(steady, slowFloor, SlowStartPercent));
+        int rippling = steady + ((steady >> 5) * RippleSixteenths);
+        Start = Root(found + ((power >> 4) * RippleSixteenths), With(rippling, floor, StartPercent));
         Stop = Above(floor, StopPercent, _stopBelow);
-        StartOfTwo = Above(floor, StartOfTwoPercent, _startAt);
-        SlowStart = Above(slowFloor, SlowStartPercent, _startAt);
-        SlowStop = Above(slowFloor, StopPercent, _stopBelow);
-        LeastStart = StartOfTwo < SlowStart ? StartOfTwo : SlowStart;
-        LeastStop = Stop < SlowStop ? Stop : SlowStop;
-        IsNoiseLimited = Start > _startAt;
+        IsNoiseLimited = Above(floor, StartPercent, 0) > _startAt;
         StartPower = SwingWindow.PowerOf(Start);
         StartPowerOfTwo = SwingWindow.PowerOf(StartOfTwo);
         StopPower = SwingWindow.PowerOf(Stop);
-        LookPower = SwingWindow.PowerOf(StartOfTwo >> LookOfTwoShift);
+        int release = power + (power >> 2) + (power >> 4);
+        ReleasePower = release > StopPower >> 1 ? release : 0;
+        SlowStop = Root(ReleasePower, Above(slowFloor, StopPercent, _stopBelow));
+        LeastStart = StartOfTwo < SlowStart ? StartOfTwo : SlowStart;
+        LeastStop = Root(ReleasePower, Stop < SlowStop ? Stop : SlowStop);
 
-        // Single means show 0.90 to 0.97 of a sine's swing, so their level is a thirty-second lower.
-        int peak = Above(Stop, PeakOverStopPercent, Start);
+        // Single means show 0.90 to 0.97 of a sine's swing, so their level is a thirty-second lower. Of a steady load they may
+        // show more than its power does, as of any other.
+        int peak = Above(Stop, PeakOverStopPercent, Start + Above(steady, PeakOverStopPercent - 100, 0));
         bool isPeakClear = _startAt >= (long)floor * PeakPercent / 100;
         StartPeak = isPeakClear ? peak - (peak >> 5) : int.MaxValue;
+
+        // A steady load alone is not worth a look.
+        int look = SwingWindow.PowerOf(StartOfTwo >> LookOfTwoShift);
         int peakLook = SwingWindow.PowerOf(peak >> PeakLookShift);
-        if (isPeakClear && peakLook < LookPower)
+        look = isPeakClear && peakLook < look ? peakLook : look;
+        LookPower = look > release ? look : release;
+    }
+
+    // Of noise beside a steady current only that part counts which is in step with it, and two powers' worth of it less than that
+    // of noise alone: seven tenths, so that the square of the level is a² + 1.4·a·n + n².
+    private int With(int steady, int floor, int percent)
+    {
+        int noise = Above(floor, percent, 0);
+        if (steady > 0)
         {
-            LookPower = peakLook;
+            long square = ((long)steady * steady) + ((long)steady * noise * 7 / 5) + ((long)noise * noise);
+            noise = IntegerMath.SquareRoot(square, steady + noise);
         }
+
+        return noise > _startAt ? noise : _startAt;
+    }
+
+    // The swing of a power, or the one that is given where that is more.
+    private static int Root(long power, int least)
+    {
+        int most = power < int.MaxValue ? (int)power : int.MaxValue;
+        return most > SwingWindow.PowerOf(least) ? SwingWindow.SwingOf(most, least) : least;
     }
 }

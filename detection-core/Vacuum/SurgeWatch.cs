@@ -102,12 +102,26 @@ public sealed class SurgeWatch
         get { return _stretch.Level; }
     }
 
+    /// <summary>Gets the greatest swing of the last 20 ms, in sixteenths of a count; 0 until there is one.</summary>
+    public int Top
+    {
+        get { return _stretch.Top; }
+    }
+
+    /// <summary>Gets the mean of <see cref="Top"/> of the last 60 ms.</summary>
+    public int MeanTop
+    {
+        get { return _stretch.MeanTop; }
+    }
+
     /// <summary>Begins at the moment when a tool is seen.</summary>
     public void Begin()
     {
         IsWatching = true;
         IsEnding = false;
         _stretch.Level = 0;
+        _stretch.Top = 0;
+        _stretch.MeanTop = 0;
         _firstOnset = 0;
         _onset = 0;
         _after = 0;

@@ -23,12 +23,21 @@ public sealed class SwingStretch
     private long _fundamentalSum;
     private int _readings;
     private int _clipped;
+    private int _greatest;
+    private int _topBefore;
+    private int _topBeforeThat;
 
     /// <summary>Mean swing of the mains frequency alone, in sixteenths of a count, over the last whole stretch.</summary>
     public int Swing = FirstGuess;
 
     /// <summary>The same with its third harmonic: what the levels are compared with; 0 until there is a stretch.</summary>
     public int Level;
+
+    /// <summary>Greatest swing, with the third harmonic, of the last whole stretch; 0 until there is one.</summary>
+    public int Top;
+
+    /// <summary>Mean of <see cref="Top"/> of the last three stretches.</summary>
+    public int MeanTop;
 
     /// <summary>Whether the last whole stretch was cut off at a rail.</summary>
     public bool IsClipped;
@@ -78,6 +87,7 @@ public sealed class SwingStretch
         }
 
         _powerSum += power;
+        _greatest = power > _greatest ? power : _greatest;
         _fundamentalSum += fundamental;
         Sum += bucket.Sum;
         _readings += bucket.Count;
@@ -93,6 +103,10 @@ public sealed class SwingStretch
 
         Swing = SwingWindow.SwingOf((int)(_fundamentalSum / SwingWindow.Length), Swing);
         Level = SwingWindow.SwingOf((int)(_powerSum / SwingWindow.Length), Swing);
+        _topBeforeThat = _topBefore;
+        _topBefore = Top;
+        Top = SwingWindow.SwingOf(_greatest, Swing);
+        MeanTop = (Top + _topBefore + _topBeforeThat) / 3;
         IsClipped = _clipped * 100 >= _readings * MuchClippedPercent && _clipped > 0;
         Count += _readings;
         _buckets = 0;
@@ -115,6 +129,11 @@ public sealed class SwingStretch
         Count = tape.Number(Count);
         _readings = tape.Number(_readings);
         StepPower = tape.Number(StepPower);
+        _greatest = tape.Number(_greatest);
+        _topBefore = tape.Number(_topBefore);
+        _topBeforeThat = tape.Number(_topBeforeThat);
+        Top = tape.Number(Top);
+        MeanTop = tape.Number(MeanTop);
         HasStepped = tape.Flag(HasStepped);
     }
 
@@ -124,5 +143,6 @@ public sealed class SwingStretch
         _fundamentalSum = 0;
         _readings = 0;
         _clipped = 0;
+        _greatest = 0;
     }
 }

@@ -12,6 +12,10 @@ public sealed class VacuumControl
     // How long before the end of the longest run the person is warned.
     private const long WarningMicroseconds = 10 * Time.Minute;
 
+    // A shower of wild readings may last for 0.1 s, and the window shows it for a cycle longer. Single ones seldom follow each
+    // other for so long.
+    private const long ShowerMicroseconds = 150 * Time.Millisecond;
+
     private readonly VacuumTable _table = new VacuumTable();
     private readonly NoticeQueue _notices;
     private CoreSettings _settings;
@@ -150,7 +154,7 @@ public sealed class VacuumControl
     {
         // What the watch says is acted upon with the next bucket: both in one would be dear for the board.
         long now = bucket.EndTime;
-        bool isOver = _isSurgeOver;
+        bool isOver = _isSurgeOver && now - Since >= ShowerMicroseconds;
         _isSurgeOver = Surge.Accept(bucket, window, noise);
         bool isTimeUp = now >= _surgeEnd;
         if (isTimeUp && !IsWaitingForSurge)
@@ -163,15 +167,24 @@ public sealed class VacuumControl
             return false;
         }
 
-        // A swing that ripples has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean
-        // of up to a twelfth below the level is still a tool.
-        if (Surge.Level < start - (start / 12))
+        if (IsLess(start))
         {
             return true;
         }
 
         Handle(VacuumEvent.TimeUp, now);
         return false;
+    }
+
+    // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
+    // twelfth below the level is still a tool. The swing of half waves and of chopped current ripples by a fifth and more: there
+    // the greatest of some stretches tells; eight looks miss the very greatest by up to a thirty-second.
+    private bool IsLess(int start)
+    {
+        int top = Surge.Top;
+        int least = start - (start >> 5);
+        bool ripples = Surge.Level < top - (top / 6);
+        return Surge.Level < start - (start / 12) && !(ripples && top >= least && Surge.MeanTop >= least);
     }
 
     /// <summary>Tells what a short press of the button asks for: off if the vacuum is on or about to start, else on.</summary>

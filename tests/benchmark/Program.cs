@@ -10,6 +10,8 @@ speed.SetAction(_ => SpeedCommand.Run());
 Option<bool> fewer = new("--quick") { Description = "With fewer tools, in half a minute." };
 Command starts = new("starts", "Whether the vacuum waits for the end of the tools' start surges, and for how long.") { fewer };
 starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(fewer)));
+Command standing = new("standing", "What stands on the line beside tools: wild readings, lamps, a generator.") { quick };
+standing.SetAction(parsed => StandingCommand.Run(parsed.GetValue(quick)));
 RootCommand root = new(
     "How small a current is found, how soon, and for how much work. "
     + "Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
@@ -18,6 +20,7 @@ RootCommand root = new(
     charts,
     speed,
     starts,
+    standing,
 };
 root.SetAction(parsed => DetectionCommand.Run(parsed.GetValue(quick), parsed.GetRequiredValue(charts)));
 

@@ -16,20 +16,6 @@ public class NoiseFloorTests
     }
 
     [TestMethod]
-    public void ItMovesOnceASecond()
-    {
-        NoiseFloor floor = New(100, 1000);
-        for (int i = 1; i < 400; i++)
-        {
-            Assert.IsFalse(floor.Accept(SwingWindow.PowerOf(500)));
-        }
-
-        Assert.AreEqual(100, floor.Floor);
-        Assert.IsTrue(floor.Accept(SwingWindow.PowerOf(500)));
-        Assert.AreNotEqual(100, floor.Floor);
-    }
-
-    [TestMethod]
     public void ItRisesByAThirtySecondAndFallsByAQuarter()
     {
         NoiseFloor floor = New(100, 1000);
@@ -37,19 +23,6 @@ public class NoiseFloorTests
         Assert.AreEqual(110, floor.Floor);
         Second(floor, 70);
         Assert.AreEqual(100, floor.Floor);
-    }
-
-    [TestMethod]
-    public void TheGreatestSwingOfTheSecondCounts()
-    {
-        NoiseFloor floor = New(100, 1000);
-        floor.Accept(SwingWindow.PowerOf(740));
-        for (int i = 1; i < 400; i++)
-        {
-            floor.Accept(SwingWindow.PowerOf(10));
-        }
-
-        Assert.AreEqual(120, floor.Floor);
     }
 
     [TestMethod]
@@ -91,42 +64,18 @@ public class NoiseFloorTests
         Assert.IsTrue(floor.Floor < 140, floor.Floor.ToString());
     }
 
-    [TestMethod]
-    [DataRow(false)]
-    [DataRow(true)]
-    public void ANewFloorAndAResetDropTheSecondUnderWay(bool isSet)
-    {
-        NoiseFloor floor = New(100, 1000);
-        for (int i = 0; i < 399; i++)
-        {
-            floor.Accept(SwingWindow.PowerOf(900));
-        }
-
-        if (isSet)
-        {
-            floor.Set(100, 1000);
-        }
-        else
-        {
-            floor.ResetSecond();
-        }
-
-        Second(floor, 100);
-        Assert.AreEqual(100, floor.Floor);
-    }
-
     private static NoiseFloor New(int floor, int cap)
     {
-        NoiseFloor noise = new NoiseFloor(Bucket.ASecond);
+        NoiseFloor noise = new NoiseFloor();
         noise.Set(floor, cap);
         return noise;
     }
 
-    private static void Second(NoiseFloor floor, int swing, int seconds = 1)
+    private static void Second(NoiseFloor floor, int noise, int seconds = 1)
     {
-        for (int i = 0; i < seconds * Bucket.ASecond; i++)
+        for (int i = 0; i < seconds; i++)
         {
-            floor.Accept(SwingWindow.PowerOf(swing));
+            floor.Move(noise);
         }
     }
 }

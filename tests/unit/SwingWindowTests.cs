@@ -156,6 +156,55 @@ public class SwingWindowTests
         }
     }
 
+    // Five readings, one of them 500 off: the mean is 100 off. Five that are 100 off are a current.
+    [TestMethod]
+    [DataRow(1000, 1500, 0)]
+    [DataRow(500, 1000, 0)]
+    [DataRow(1090, 1110, 1600)]
+    public void AMeanThatASingleReadingHasMadeIsNotInThePeakToPeak(int least, int greatest, int expected)
+    {
+        SwingWindow window = Filled(1000);
+        Bucket bucket = new Bucket();
+        bucket.Count = 5;
+        bucket.Least = least;
+        bucket.Greatest = greatest;
+        bucket.Sum = greatest == 1500 ? 5500 : least == 500 ? 4500 : 5500;
+        window.Add(bucket.Sum, bucket.Count);
+        window.NoteWildReading(bucket, 400);
+        for (int i = 0; i < SwingWindow.Length; i++)
+        {
+            Assert.AreEqual(expected, window.PeakToPeak());
+            Feed(window, 1000);
+        }
+
+        Assert.AreEqual(0, window.PeakToPeak());
+    }
+
+    // The power of a steady 60 Hz ripples by a sixth, as a swing; the mean of two does not. A gap takes two cycles to fill.
+    [TestMethod]
+    public void TheSmoothPowerHardlyRipples()
+    {
+        SwingWindow window = new SwingWindow();
+        int least = int.MaxValue;
+        int greatest = 0;
+        for (int i = 0; i < 400; i++)
+        {
+            Feed(window, 1500 + (int)(200 * Sine.Of(i * 0.15)));
+            if (i < 15)
+            {
+                Assert.AreEqual(0, window.SmoothPower());
+            }
+            else if (i > 20)
+            {
+                least = window.SmoothPower() < least ? window.SmoothPower() : least;
+                greatest = window.SmoothPower() > greatest ? window.SmoothPower() : greatest;
+            }
+        }
+
+        Assert.IsTrue(least > 0);
+        Near.Check(least, greatest, least / 50);
+    }
+
     // Falling by 40 counts a cycle it is the oldest of eight, rising it is the last.
     [TestMethod]
     [DataRow(-5, 7)]

@@ -153,6 +153,25 @@ public class VacuumControlTests
         Assert.AreEqual(!isBrief, control.WantsVacuum);
     }
 
+    // A swing that ripples between 600 and 1000: its greatest counts, up to a thirty-second below the level. Between 800 and 1000
+    // the root of its mean power counts, as that of a sine does.
+    [TestMethod]
+    [DataRow(600, 1032, false)]
+    [DataRow(600, 1033, true)]
+    [DataRow(800, 986, false)]
+    [DataRow(800, 990, true)]
+    public void OfASwingThatRipplesTheGreatestCounts(int least, int start, bool isBrief)
+    {
+        VacuumControl control = Surging();
+        for (int i = 1; i < FirstAnswer; i++)
+        {
+            int swing = (i & 1) == 0 ? 1000 : least;
+            Assert.IsFalse(control.IsBriefSurge(At(Second + (i * Bucket.Microseconds)), Window(swing), 0, start));
+        }
+
+        Assert.AreEqual(isBrief, control.IsBriefSurge(At(2 * Second), Window(1000), 0, start));
+    }
+
     [TestMethod]
     public void ASurgeIsWaitedForNoLongerThanThreeSeconds()
     {

@@ -286,7 +286,7 @@ internal sealed class BoardRecording : ReplaySource
                     || !int.TryParse(words[1], out _version)
                     || !int.TryParse(words[4], out _fullScale)
                     || !int.TryParse(words[5], out _microvoltsACount)
-                    || _fullScale is < 255 or > 65_535 || _microvoltsACount is < 1 or > 100_000)
+                    || _fullScale is < 255 or > ConverterScale.MostCounts || _microvoltsACount is < 1 or > 100_000)
                 {
                     return false;
                 }

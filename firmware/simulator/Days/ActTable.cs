@@ -83,6 +83,9 @@ internal static class ActTable
             "amperes",
             "seconds") with { End = DayAct.RadioEnds },
         [DayAct.RadioEnds] = Befalls((shop, _) => shop.Sensor.Radio = null, "the radio falls silent"),
+        [DayAct.Wild] = WildReadings("single wild readings", 5, 0),
+        [DayAct.Showers] = WildReadings("showers of wild readings", 0.5, 0.1),
+        [DayAct.WildEnds] = Befalls((shop, _) => shop.Sensor.Wild = null, "the wild readings end"),
         [DayAct.SensorOut] = ByHand(
             shop => shop.Sensor.State = SensorState.Unplugged, "takes the sensor's plug out", "sensor out"),
         [DayAct.SensorIn] = ByHand(
@@ -93,6 +96,16 @@ internal static class ActTable
     /// <param name="act">The act.</param>
     /// <returns>Its row.</returns>
     public static ActRow Of(DayAct act) => s_rows[act];
+
+    private static ActRow WildReadings(string what, double aSecond, double showerSeconds) =>
+        new(
+            Who.Shop,
+            (person, step, now) =>
+                person.Shop.Sensor.Wild = new WildReadings(person.Chance, aSecond, step.Value, showerSeconds, now),
+            step => $"{what} for {step.Seconds:0.##} s",
+            step => $"{what}, {step.Seconds:0.##} s",
+            "amperes",
+            "seconds") { End = DayAct.WildEnds };
 
     private static ActRow WithTool(
         Action<Tool, DayStep, long> change, Func<DayStep, string> verb, string mark, params string[] members) =>

@@ -20,6 +20,9 @@ internal sealed class Day
     /// <summary>Gets or sets the hum at mains frequency, A rms.</summary>
     public double HumAmperes { get; set; }
 
+    /// <summary>Gets or sets the hum's angle against the voltage, degrees.</summary>
+    public double HumDegrees { get; set; } = CurrentSensor.UsualHumDegrees;
+
     /// <summary>Gets or sets the course of the noise, 1 rms, from a recording; null for white noise.</summary>
     public double[]? NoiseCourse { get; set; }
 

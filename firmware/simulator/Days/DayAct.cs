@@ -87,6 +87,15 @@ internal enum DayAct
     /// <summary>The radio falls silent.</summary>
     RadioEnds,
 
+    /// <summary>Single wild readings of the tool's line, five a second, up to so many A.</summary>
+    Wild,
+
+    /// <summary>Showers of wild readings of 0.1 s, one in two seconds, up to so many A.</summary>
+    Showers,
+
+    /// <summary>The readings are as they should be again.</summary>
+    WildEnds,
+
     /// <summary>The sensor's plug comes out.</summary>
     SensorOut,
 

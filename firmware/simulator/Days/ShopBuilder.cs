@@ -18,6 +18,7 @@ internal static class ShopBuilder
         CurrentSensor sensor = shop.Sensor;
         sensor.NoiseAmperes = day.NoiseAmperes;
         sensor.HumAmperes = day.HumAmperes;
+        sensor.HumDegrees = day.HumDegrees;
         sensor.Crosstalk = day.Crosstalk;
         sensor.CrosstalkMicroseconds = day.CrosstalkDegrees / 360 * 1e6 / day.Shop.Hertz;
         sensor.DriftMillivoltsPerHour = day.DriftMillivoltsPerHour;

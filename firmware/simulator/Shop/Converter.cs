@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+
 namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
@@ -41,7 +43,7 @@ public sealed class Converter
         get => _fullScale;
         set
         {
-            _fullScale = Math.Clamp(value, 1, 65535);
+            _fullScale = Math.Clamp(value, 1, ConverterScale.MostCounts);
             _steps = null;
             Recompute();
         }

@@ -7,6 +7,11 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <param name="random">Stream its noise is drawn from.</param>
 public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
 {
+    /// <summary>
+    /// Angle of the hum against the voltage, degrees: the lead picks it up neither in step with it nor across it.
+    /// </summary>
+    public const double UsualHumDegrees = 40.0;
+
     // 1 A / 2000 through 47 ohm. Corner of a small transformer with its burden: common practice, no source.
     private const double TransformerGain = 23.5;
     private const double TransformerRest = 1270.0;
@@ -19,8 +24,6 @@ public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
 
     private const double DefaultNoise = 0.13;
 
-    // Angle of the hum against the voltage: the lead picks it up neither in step with it nor across it.
-    private const double HumDegrees = 40.0;
     private const double CornerMicroseconds = 1e6 / (2.0 * Math.PI * CornerHertz);
     private const double MicrosecondsPerHour = 3.6e9;
     private const double Nothing = 1e-9;
@@ -31,6 +34,7 @@ public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
     private double _humSine;
     private double _humCosine;
     private double _humAmperes;
+    private double _humDegrees = UsualHumDegrees;
     private int _turns = 1;
     private DelayLine? _otherDelay;
 
@@ -70,6 +74,9 @@ public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
     /// <summary>A radio beside the lead; null for none.</summary>
     public RadioBurst? Radio { get; set; }
 
+    /// <summary>Wild readings; null for none.</summary>
+    public WildReadings? Wild { get; set; }
+
     /// <summary>Hum picked up by the lead, A rms of a sine at mains frequency, always there; 0 by default.</summary>
     public double HumAmperes
     {
@@ -77,6 +84,17 @@ public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
         set
         {
             _humAmperes = value;
+            SetHum();
+        }
+    }
+
+    /// <summary>Angle of the hum against the voltage, degrees; 40 by default, which leads.</summary>
+    public double HumDegrees
+    {
+        get => _humDegrees;
+        set
+        {
+            _humDegrees = value;
             SetHum();
         }
     }
@@ -147,12 +165,17 @@ public sealed class CurrentSensor(SensorKind kind, ShopRandom random)
             amperes += Radio.Amperes(_last);
         }
 
+        if (Wild != null)
+        {
+            amperes += Wild.Amperes(_last);
+        }
+
         return RestMillivolts + (amperes * MillivoltsPerAmpere) + (_last * (DriftMillivoltsPerHour / MicrosecondsPerHour));
     }
 
     private void SetHum()
     {
-        (double sine, double cosine) = Math.SinCos(HumDegrees * Math.PI / 180.0);
+        (double sine, double cosine) = Math.SinCos(_humDegrees * Math.PI / 180.0);
         _humSine = _humAmperes * Math.Sqrt(2.0) * cosine;
         _humCosine = _humAmperes * Math.Sqrt(2.0) * sine;
     }

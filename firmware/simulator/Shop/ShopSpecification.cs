@@ -42,6 +42,15 @@ public sealed class ShopSpecification
     /// </summary>
     public double SourceOhms { get; set; } = 0.3;
 
+    /// <summary>How far the frequency wanders to either side, Hz; 3 for an inverter generator.</summary>
+    public double WanderHertz { get; set; }
+
+    /// <summary>How long it takes for the frequency to wander up, down and back, s, above 0.</summary>
+    public double WanderSeconds { get; set; } = 60.0;
+
+    /// <summary>Third harmonic of the voltage against its fundamental, 0 to 0.1; see <see cref="Mains.Flattening"/>.</summary>
+    public double Flattening { get; set; }
+
     /// <summary>Time constants of the heartbeat driver against nominal, 0.64 to 1.44 for parts of 20 %.</summary>
     public double DriverTimeFactor { get; set; } = 1.0;
 }

@@ -25,7 +25,12 @@ public sealed class VirtualShop(ShopSpecification specification, long seed)
     private double _dip = 1.0;
 
     /// <summary>The supply.</summary>
-    public Mains Mains { get; } = new(specification.Hertz, specification.Volts, specification.DegreesAtZero);
+    public Mains Mains { get; } = new(specification.Hertz, specification.Volts, specification.DegreesAtZero)
+    {
+        WanderHertz = specification.WanderHertz,
+        WanderSeconds = specification.WanderSeconds,
+        Flattening = specification.Flattening,
+    };
 
     /// <summary>Circuits and tools.</summary>
     public DistributionBoard Wiring { get; } = new(specification, seed);

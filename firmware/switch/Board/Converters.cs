@@ -20,6 +20,7 @@ public static class Converters
     /// <returns>Its scale, and the band in which a sensor may rest.</returns>
     /// <exception cref="ArgumentOutOfRangeException">Full scale is not above the highest resting voltage of 1.75 V, or it is
     /// above 10 V. Such a scale is wrong, and with a wrong scale noise could be taken for a tool.</exception>
+    /// <exception cref="ArgumentException">It has more than 12 bits, which the core refuses.</exception>
     public static ConverterScale Of(int fullScale, int microvoltsACount)
     {
         long top = (long)fullScale * microvoltsACount / 1000;

@@ -75,6 +75,14 @@ public sealed class WhyText
         switch (vacuum.State)
         {
             case VacuumState.Idle:
+                if (core.StandingMilliamperes > _settings[SettingId.StartAt] / 3)
+                {
+                    output.Text(off).Text(": ").Amperes(core.Milliamperes)
+                        .Text(" stands on the line without a tool: a lamp or charger? tools are seen above it, from ")
+                        .Amperes(core.StartMilliamperes);
+                    break;
+                }
+
                 output.Text(off).Text(": ").Amperes(core.SwingMilliamperes).Text(", starts at ").Amperes(core.StartMilliamperes);
                 if (core.StartMilliamperes > _settings[SettingId.StartAt] * 21 / 20)
                 {
@@ -92,6 +100,12 @@ public sealed class WhyText
             case VacuumState.On:
                 output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes)
                     .Text(" and the run-on");
+                if (core.Milliamperes < core.StartMilliamperes)
+                {
+                    output.Text("; a start takes ").Amperes(core.StartMilliamperes)
+                        .Text(": a lamp or charger switched on during the run?");
+                }
+
                 break;
             case VacuumState.RunOn:
                 output.Text("on: the tool has stopped, runs on for ");

@@ -95,6 +95,8 @@ internal sealed class FinderBench
     {
         _bucket.Sum = sum;
         _bucket.Count = count;
+        _bucket.Least = count > 0 ? sum / count : 0;
+        _bucket.Greatest = _bucket.Least;
         if (Finder.Accept(_bucket))
         {
             Learned++;

@@ -26,7 +26,8 @@ internal sealed class ToolLine
     }
 
     /// <summary>
-    /// Whether the line swings at 90 Hz and not at 50 Hz. That is noise and no tool, and the slow lane does not see it.
+    /// Whether the line swings at 90 Hz and not at 50 Hz, in bursts: one of 25 ms in 0.2 s, and a fifth of that between them.
+    /// That is noise and no tool, and the slow lane does not see it.
     /// </summary>
     public bool IsRumble;
 
@@ -58,7 +59,8 @@ internal sealed class ToolLine
     {
         long number = microseconds / ReadingMicroseconds;
         int noise = (int)(number % 3) - 1;
-        int reading = (int)(Rest + (_peak * _cycle[(int)((IsRumble ? number * 9 / 5 : number) % ReadingsACycle)]) + 0.5) + noise;
+        double peak = !IsRumble || number / 50 % 8 == 0 ? _peak : _peak / 5;
+        int reading = (int)(Rest + (peak * _cycle[(int)((IsRumble ? number * 9 / 5 : number) % ReadingsACycle)]) + 0.5) + noise;
         return reading < 0 ? 0 : reading > FullScale ? FullScale : reading;
     }
 }

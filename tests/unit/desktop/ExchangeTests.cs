@@ -15,7 +15,7 @@ public class ExchangeTests
     // Settings and what is worked out from them, and first guesses at a root that any other gives as well.
     private static readonly string[] s_notState =
     {
-        "NoiseFloor._cap", "NoiseFloor._looksASecond", "RunDetector.StartLooks", "RelayGate._restMicroseconds",
+        "NoiseFloor._cap", "RunDetector.StartLooks", "RelayGate._restMicroseconds",
         "SwingWindow._swing", "SurgeWatch.Circuit", "ToolMemory.Lowest", "ToolMemory.Highest",
         "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook",
         "DetectionCore._hasVacuumLine", "StartCounter._period",

@@ -44,6 +44,7 @@ internal sealed class DayReader
             Shop = Shop(),
             NoiseAmperes = sensor.Noise,
             HumAmperes = sensor.Hum,
+            HumDegrees = sensor.HumDegrees,
             Crosstalk = sensor.Crosstalk,
             CrosstalkDegrees = sensor.CrosstalkDegrees,
             DriftMillivoltsPerHour = sensor.Drift,
@@ -81,6 +82,9 @@ internal sealed class DayReader
                 new CircuitSpecification { Name = circuit.Name, Amperes = circuit.Amperes, Curve = circuit.Curve }),
         ],
         SourceOhms = _fields.Mains.Ohms,
+        WanderHertz = _fields.Mains.WanderHertz,
+        WanderSeconds = _fields.Mains.WanderSeconds,
+        Flattening = _fields.Mains.Flattening,
     };
 
     private Pace ReadPace()

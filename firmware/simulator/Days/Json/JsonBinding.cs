@@ -27,7 +27,7 @@ internal static class JsonBinding
         {
             new LineConverter(1, LongestLine),
             new WordConverter<BreakerCurve>(),
-            new WordConverter<DayAct>(DayAct.PowerBack, DayAct.ArcEnds, DayAct.RadioEnds),
+            new WordConverter<DayAct>(DayAct.PowerBack, DayAct.ArcEnds, DayAct.RadioEnds, DayAct.WildEnds),
             new WordConverter<PaceWord>(),
             new WordConverter<SensorKind>(),
             new WordConverter<ToolKind>(),

@@ -2,8 +2,10 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Simulator.Days.Json;
 
-/// <summary>The sensor of a day file: gain in mV/A, noise and hum in A rms, drift in mV an hour, and
-/// by how much the crosstalk lags the vacuum's current.</summary>
+/// <summary>
+/// The sensor of a day file: gain in mV/A, noise and hum in A rms, the hum's angle in degrees, drift in mV an hour, and by how much
+/// the crosstalk lags the vacuum's current.
+/// </summary>
 internal sealed class SensorFields
 {
     public SensorKind Kind { get; init; } = DayFields.Usual.Shop.Sensor;
@@ -21,6 +23,9 @@ internal sealed class SensorFields
 
     [Between(0, 100)]
     public double Hum { get; init; }
+
+    [Between(-360, 360)]
+    public double HumDegrees { get; init; } = DayFields.Usual.HumDegrees;
 
     [Between(-10_000, 10_000)]
     public double Drift { get; init; }

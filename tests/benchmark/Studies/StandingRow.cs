@@ -1,0 +1,14 @@
+namespace NanoDustSwitch.Benchmarks.Studies;
+
+/// <summary>A figure of <see cref="StandingStudy"/>; less is better.</summary>
+/// <param name="Name">What it is.</param>
+/// <param name="Count">How many trials.</param>
+/// <param name="Figure">What came out.</param>
+/// <param name="Must">What it must not exceed.</param>
+/// <param name="Aim">What is aimed at.</param>
+/// <param name="Unit">Its unit; none for a plain number.</param>
+internal sealed record StandingRow(string Name, int Count, double Figure, double Must, double Aim, string Unit = "")
+{
+    /// <summary>Gets a value indicating whether it is as it must be.</summary>
+    public bool IsOk => Figure <= Must;
+}
