@@ -47,6 +47,29 @@ public class RunHoursTests
         Assert.IsFalse(hours.IsWorthWriting);
     }
 
+    [TestMethod]
+    [DataRow(0, 0)]
+    [DataRow(60000, 60)]
+    public void ARestartThatIsAskedForKeepsTheHours(int onMilliseconds, int seconds)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(2000);
+        if (onMilliseconds > 0)
+        {
+            bench.Answer("vacuum on");
+            bench.Run(onMilliseconds);
+            bench.Answer("vacuum auto");
+        }
+
+        bench.Answer("restart");
+        bench.Board.Type("yes\r");
+        bench.Run(500);
+        Assert.IsTrue(bench.Board.HasRestarted);
+        Assert.AreEqual(seconds > 0, bench.Board.SlotWrites[Slots.Hours] > 0);
+        bench.Boot();
+        Near.Between(seconds, bench.Switch.Hours.Seconds, seconds + 2);
+    }
+
     // Else every bucket would try again.
     [TestMethod]
     public void AFailedWriteWaitsForTheNextThreeMinutes()
