@@ -53,8 +53,9 @@ public class SlotPairTests
         FakeBoard board = new FakeBoard();
         Write(board, 0);
         Write(board, 1);
+        Write(board, 2);
         board.SlotReadsBeforeOneThrows = 2;
-        SlotPair pair = CheckRead(board, 0);
+        SlotPair pair = CheckRead(board, 1);
         Assert.AreEqual(Length, pair.Length);
     }
 
