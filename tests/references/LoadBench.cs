@@ -30,6 +30,9 @@ internal sealed class LoadBench
     /// <summary>Gets the load.</summary>
     public LoadModel Model { get; }
 
+    /// <summary>Gets or sets the voltage as a part of nominal.</summary>
+    public double Volts { get; set; } = 1;
+
     /// <summary>Gets the greatest current since the last <see cref="Run"/> began, over the rated peak.</summary>
     public double Peak { get; private set; }
 
@@ -44,7 +47,7 @@ internal sealed class LoadBench
         Peak = 0;
         for (; _now < end; _now += Step)
         {
-            double amperes = Model.Current(_now, _mains.At(_now));
+            double amperes = Model.Current(_now, _mains.At(_now) with { Factor = Volts });
             Peak = Math.Max(Peak, Math.Abs(amperes) / (Amperes * Math.Sqrt(2)));
             squares += amperes * amperes;
             count++;

@@ -61,6 +61,13 @@ public sealed class LoadTests
                 bench.Run(SettlingSeconds);
                 Assert.AreEqual(load, bench.Cycles(10), 0.02 * load, name);
             }
+
+            bench.Volts = 0.9;
+            bench.Run(SettlingSeconds);
+            Assert.AreNotEqual(1, bench.Cycles(10), 0.005, $"{name}: a dip changes nothing");
+            bench.Volts = 1;
+            bench.Run(SettlingSeconds);
+            Assert.AreEqual(1, bench.Cycles(10), 0.02, $"{name} after a dip");
         }
     }
 
@@ -85,6 +92,43 @@ public sealed class LoadTests
         }
     }
 
+    /// <summary>Textbooks: it draws its magnetising current at least, and stalls on more torque than it can give.</summary>
+    [TestMethod]
+    public void An_induction_motor_idles_and_stalls()
+    {
+        LoadBench bench = new(new InductionMotor { StartMultiple = 6, IdlePart = 0.4 });
+        bench.Run(2);
+        bench.Model.Load = 0.05;
+        bench.Run(2);
+        Assert.AreEqual(0.4, bench.Cycles(6), 0.03);
+        Assert.AreEqual(0.4, bench.Model.SettledAmperes / LoadBench.Amperes, 0.03);
+        bench.Model.Load = 5;
+        bench.Run(4);
+        Assert.AreEqual(6, bench.Cycles(6), 0.1);
+        Assert.AreEqual(6, bench.Model.SettledAmperes / LoadBench.Amperes, 0.1);
+    }
+
+    /// <summary>A compressor starts by itself (common practice, no source).</summary>
+    [TestMethod]
+    public void A_compressor_runs_and_rests_by_itself()
+    {
+        Mains mains = new(50, 230, 0);
+        Tool fridge = new(
+            new ToolSpecification { Kind = ToolKind.Compressor, RatedAmperes = 1, RunsSeconds = 5, RestsSeconds = 10 }, 50);
+        fridge.Start(0);
+        int starts = 0;
+        bool ran = false;
+        for (long now = 0; now < 60_000_000; now += 1000)
+        {
+            fridge.Current(now, mains.At(now));
+            starts += fridge.IsRunning && !ran ? 1 : 0;
+            ran = fridge.IsRunning;
+            Assert.AreEqual(now % 15_000_000 >= 5_000_000, fridge.IsResting, $"at {now} µs");
+        }
+
+        Assert.AreEqual(4, starts);
+    }
+
     /// <summary>Textbooks: the start winding goes off at 70 to 80 % of speed, and the line's current steps down.</summary>
     [TestMethod]
     public void The_start_winding_goes_off_at_three_quarters_of_speed()
@@ -94,7 +138,7 @@ public sealed class LoadTests
             InductionMotor motor = Draw(seed).Induction();
             LoadBench bench = new(motor);
             double before = 0;
-            while (bench.Model.RmsAmperes == 0 || motor.IsStartWindingIn)
+            for (int cycle = 0; cycle < 200 && (cycle == 0 || motor.IsStartWindingIn); cycle++)
             {
                 before = bench.Cycles(1);
             }

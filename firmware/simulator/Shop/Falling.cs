@@ -11,7 +11,7 @@ internal static class Falling
     /// <param name="to">The value.</param>
     /// <param name="low">Where it is still above.</param>
     /// <param name="high">Where it is below.</param>
-    /// <returns>The place, within a ten-thousandth of the value.</returns>
+    /// <returns>The place, within a ten-thousandth of the value; an end where the value lies beyond it.</returns>
     internal static double Search(Func<double, double> of, double to, double low, double high)
     {
         double above = of(low) - to;
@@ -43,6 +43,6 @@ internal static class Falling
             }
         }
 
-        return above <= 0.0 ? low : at;
+        return above <= 0.0 ? low : below >= 0.0 ? high : at;
     }
 }

@@ -135,14 +135,12 @@ public sealed class InductionMotor : LoadEquations
             return;
         }
 
-        double speed = Falling.Search(at => At(_main, at).Amperes, Load, least, most);
+        // Without any torque it turns just below synchronous speed; less than its current there it cannot draw.
+        double idling = Falling.Search(at => 1.0 + At(_main, at).Torque, 1.0, least, most);
+        double speed = Load <= At(_main, idling).Amperes
+            ? idling
+            : Falling.Search(at => At(_main, at).Amperes, Load, least, idling);
         InductionPoint there = At(_main, speed);
-        if (there.Torque <= 0.0)
-        {
-            speed = Falling.Search(at => 1.0 + At(_main, at).Torque, 1.0, least, most);
-            there = At(_main, speed);
-        }
-
         double torque = Math.Max(0.0, there.Torque);
         _friction = FrictionPart * torque;
         _fan = (1.0 - FrictionPart) * torque / (speed * speed);

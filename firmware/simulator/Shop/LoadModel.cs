@@ -14,16 +14,13 @@ public sealed class LoadModel(LoadEquations equations, double ratedAmperes, doub
     private const int Steps = LoadEquations.Steps;
     private const int Mask = Steps - 1;
 
-    // A cycle is kept when no step of it is this far from the one before, its rms has all but stopped, and what is left, taken
-    // on in a geometric row, is this little.
-    private const double NearShape = 0.004;
-    private const double NearRms = 5e-4;
-    private const double LeftRms = 1e-3;
     private const double SameVoltage = 0.003;
     private const double LeastVoltage = 0.05;
 
     private readonly double _cyclesPerMicrosecond = hertz * 1e-6;
     private readonly double[] _cycle = new double[Steps];
+    private readonly SettlingWatch _settling = new();
+    private readonly BrushNoise _brushes = new(seed);
     private double _squares;
     private double _position;
     private double _turn;
@@ -31,9 +28,6 @@ public sealed class LoadModel(LoadEquations equations, double ratedAmperes, doub
     private long _step;
     private double _before;
     private double _ahead;
-    private double _furthest;
-    private double _lastRms;
-    private double _lastChange;
     private bool _begins;
     private bool _isKept;
     private bool _isStale;
@@ -141,7 +135,8 @@ public sealed class LoadModel(LoadEquations equations, double ratedAmperes, doub
         double value = _isKept
             ? Kept(point.Turn * Steps) * (factor / _keptFactor)
             : _before + ((_ahead - _before) * (_position - (_step - 1)));
-        return ratedAmperes * Heard(now, value);
+        double noise = equations.BrushNoise;
+        return ratedAmperes * (noise == 0.0 ? value : value * (1.0 + (noise * _brushes.At(now))));
     }
 
     private double Kept(double at)
@@ -149,21 +144,6 @@ public sealed class LoadModel(LoadEquations equations, double ratedAmperes, doub
         int step = (int)at;
         double low = _cycle[step & Mask];
         return low + ((_cycle[(step + 1) & Mask] - low) * (at - step));
-    }
-
-    // Brushes make and break contact all the time; the noise is held for 128 µs, and zero where no current flows.
-    private double Heard(long now, double current)
-    {
-        double noise = equations.BrushNoise;
-        if (noise == 0.0)
-        {
-            return current;
-        }
-
-        ulong bits = unchecked((ulong)((now >> 7) ^ (seed << 40)) * 0x9E3779B97F4A7C15UL);
-        bits = unchecked((bits ^ (bits >> 32)) * 0xD6E8FEB86659FD93UL);
-        double even = ((long)bits >> 11) * (1.0 / (1L << 52));
-        return current * (1.0 + (noise * even));
     }
 
     private void Begin(long now, double turn)
@@ -183,11 +163,9 @@ public sealed class LoadModel(LoadEquations equations, double ratedAmperes, doub
         _position = closed + since;
         Array.Clear(_cycle);
         _squares = 0.0;
-        _lastRms = 0.0;
-        _lastChange = 0.0;
         _before = 0.0;
         _ahead = 0.0;
-        _furthest = double.MaxValue;
+        _settling.Reset();
         equations.Begin(_restSeconds, _coastSeconds, (int)((_step + 1) & Mask));
     }
 
@@ -208,9 +186,7 @@ public sealed class LoadModel(LoadEquations equations, double ratedAmperes, doub
             _ahead = equations.Step((int)(_step & Mask), _keptFactor);
         }
 
-        _lastRms = 0.0;
-        _lastChange = 0.0;
-        _furthest = double.MaxValue;
+        _settling.Reset();
     }
 
     private void GoTo(long now, double turn, double factor)
@@ -230,32 +206,22 @@ public sealed class LoadModel(LoadEquations equations, double ratedAmperes, doub
             double old = _cycle[at];
             _cycle[at] = _ahead;
             _squares += (_ahead * _ahead) - (old * old);
-            _furthest = Math.Max(_furthest, Math.Abs(_ahead - old));
+            _settling.Add(_ahead - old);
             if (at == 0)
             {
-                Weigh(factor);
+                EndCycle(factor);
             }
         }
     }
 
-    private void Weigh(double factor)
+    private void EndCycle(double factor)
     {
         double rms = Math.Sqrt(Math.Max(0.0, _squares) / Steps);
-        double change = rms - _lastRms;
-        bool nearShape = _furthest <= NearShape * Math.Max(rms, 1e-3);
-        bool nearRms = Math.Abs(change) <= NearRms * Math.Max(rms, 1e-3);
-        double ratio = _lastChange != 0.0 ? change / _lastChange : 0.0;
-        bool little = ratio < 0.999 && Math.Abs(change * ratio / (1.0 - ratio)) <= LeftRms * Math.Max(rms, 1e-3);
-        bool tiny = Math.Abs(change) < 1e-6;
-        if (nearShape && nearRms && (little || tiny) && !equations.IsOnItsWay && factor > LeastVoltage)
+        if (_settling.End(rms) && !equations.IsOnItsWay && factor > LeastVoltage)
         {
             _isKept = true;
             _keptFactor = factor;
             _keptRms = rms;
         }
-
-        _lastRms = rms;
-        _lastChange = change;
-        _furthest = 0.0;
     }
 }
