@@ -23,10 +23,12 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
 {
     private const long SurgeDistance = 200_000;
 
-    // A current that never came down is looked at for so long, and then until 0.2 s of it are steady.
+    // A current that never came down is looked at for so long, and then until 0.4 s of it are steady.
     private const long SurgeLook =
-        (SwingStretch.LeftOut + ((SurgeWatch.StretchesToBelieve + SurgeWatch.Half) * SwingWindow.Length)) * (long)Bucket.Microseconds;
+        (SwingStretch.LeftOut + ((SurgeWatch.StretchesToBelieve + (2 * SurgeWatch.Half)) * SwingWindow.Length))
+        * (long)Bucket.Microseconds;
     private const long SlowLaneTime = 500_000;
+    private const double CircuitShare = 0.85;
     private const double FallAllowed = 0.99;
     private const double FalseBelow = 0.9;
     private const double LeastFalseBelow = 0.5;
@@ -216,9 +218,11 @@ internal sealed class Judge(VirtualShop shop, Person person, SettingValues setti
             return true;
         }
 
-        // An induction motor's surge stands still before it is over. The swing of 0.2 s ago must itself be of a whole cycle.
+        // An induction motor's surge stands still before it is over, and what is about as much as a circuit carries is waited for
+        // until the end. The swing of 0.2 s ago must itself be of a whole cycle.
         double settled = shop.Wiring.Tools.Where(tool => tool.IsRunning).Sum(tool => tool.SettledAmperes);
-        return rms <= SurgeTruth.Near * settled && since >= _cycle + SurgeDistance && swing >= FallAllowed * _history.At(now - SurgeDistance);
+        double most = Math.Min(SurgeTruth.Near * settled, CircuitShare * CoreSettings.CircuitMilliamperes / 1000.0);
+        return rms <= most && since >= _cycle + SurgeDistance && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
 
     private void Decide(long now)
