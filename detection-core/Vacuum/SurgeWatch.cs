@@ -38,6 +38,9 @@ public sealed class SurgeWatch
     // holes between the readings, and what follows is no step.
     private const int StepStretches = 4;
 
+    // No tool steps up more often than this in a start; what does is narrow pulses that come and go.
+    private const int MostSteps = 3;
+
     // A single bucket must show twice that most: it ripples. As a power, which goes with the square.
     private const int StepPower = 4;
 
@@ -63,6 +66,7 @@ public sealed class SurgeWatch
     private readonly SwingStretch _stretch = new SwingStretch();
     private readonly long[] _swings = new long[Mask + 1];
     private int _count;
+    private int _steps;
 
     // Sums of the swings of the last 0.2 s and of the 0.2 s before.
     private int _late;
@@ -122,6 +126,7 @@ public sealed class SurgeWatch
         _stretch.Level = 0;
         _stretch.Top = 0;
         _stretch.MeanTop = 0;
+        _steps = 0;
         _firstOnset = 0;
         _onset = 0;
         _after = 0;
@@ -166,8 +171,9 @@ public sealed class SurgeWatch
         }
 
         int swing = _stretch.Swing;
-        if (_stretch.HasStepped || (_count >= StepStretches && swing > _most / 2 * 3))
+        if (_stretch.HasStepped || (_count >= StepStretches && _steps < MostSteps && swing > _most / 2 * 3))
         {
+            _steps++;
             BeginOnset();
             return false;
         }
@@ -191,6 +197,7 @@ public sealed class SurgeWatch
         _stretch.Exchange(tape);
         tape.Numbers(_swings);
         _count = tape.Number(_count);
+        _steps = tape.Number(_steps);
         _late = tape.Number(_late);
         _early = tape.Number(_early);
         _most = tape.Number(_most);
@@ -246,7 +253,7 @@ public sealed class SurgeWatch
         }
 
         _most = most;
-        _stretch.StepPower = (long)StepPower * SwingWindow.PowerOf(most);
+        _stretch.StepPower = _steps < MostSteps ? (long)StepPower * SwingWindow.PowerOf(most) : long.MaxValue;
         _count = ++count;
         switch (count)
         {

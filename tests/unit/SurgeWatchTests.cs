@@ -106,6 +106,20 @@ public class SurgeWatchTests
         Assert.AreEqual(!isNew, bench.Add(second, SurgeWatch.StretchesToBelieve - 11));
     }
 
+    // Narrow pulses come and go in the readings. After three steps up no further one is taken for an onset.
+    [TestMethod]
+    public void WhatStepsUpAgainAndAgainIsNotWaitedForEachTime()
+    {
+        SurgeBench bench = new SurgeBench();
+        int buckets = 0;
+        while (buckets < 1600 && !bench.AddBucket(buckets / 40 % 2 == 0 ? 1000 : 2100))
+        {
+            buckets++;
+        }
+
+        Near.Between(300, buckets, 800);
+    }
+
     // A single bucket that shows more than twice as much as before does not wait for the end of its stretch.
     [TestMethod]
     [DataRow(1990, 8)]

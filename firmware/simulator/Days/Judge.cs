@@ -25,10 +25,12 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
 {
     private const long SurgeDistance = 200_000;
 
-    // A current that never came down is looked at for so long, and then until 0.2 s of it are steady.
+    // A current that never came down is looked at for so long, and then until 0.4 s of it are steady.
     private const long SurgeLook =
-        (SwingStretch.LeftOut + ((SurgeWatch.StretchesToBelieve + SurgeWatch.Half) * SwingWindow.Length)) * (long)Bucket.Microseconds;
+        (SwingStretch.LeftOut + ((SurgeWatch.StretchesToBelieve + (2 * SurgeWatch.Half)) * SwingWindow.Length))
+        * (long)Bucket.Microseconds;
     private const long SlowLaneTime = 500_000;
+    private const double CircuitShare = 0.85;
     private const double FallAllowed = 0.99;
     private const double FalseBelow = 0.9;
     private const double LeastFalseBelow = 0.5;
@@ -41,6 +43,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
     private readonly double _cycle = 1e6 / shop.Mains.Hertz;
     private readonly SwingHistory _history = new();
     private double _startAt;
+    private double _circuit;
     private int _startDelay;
     private long _patience;
     private bool _isOffByHand;
@@ -146,6 +149,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
     private void Use(SettingValues settings)
     {
         _startAt = settings[SettingId.StartAt] / 1000.0;
+        _circuit = settings[SettingId.Circuit] / 8 * 9 / 1000.0;
         _startDelay = settings[SettingId.StartDelay];
         _patience = settings[SettingId.StartAt] * 100 < settings[SettingId.Noise] * ToolLevels.StartPercent ? SlowLaneTime : 0;
         _relay.Use(settings);
@@ -285,9 +289,10 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
             return true;
         }
 
-        // An induction motor's surge stands still before it is over. The swing of 0.2 s ago must itself be of a whole cycle.
+        // An induction motor's surge stands still before it is over, and what is about as much as a circuit carries is waited for
+        // until the end. The swing of 0.2 s ago must itself be of a whole cycle.
         double settled = shop.Wiring.Tools.Where(tool => tool.IsRunning).Sum(tool => tool.SettledAmperes);
-        return rms <= SurgeTruth.Near * settled
+        return rms <= Math.Min(SurgeTruth.Near * settled, CircuitShare * _circuit)
             && since >= _cycle + SurgeDistance
             && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
