@@ -51,6 +51,26 @@ public sealed class DayReaderTests
         Assert.AreEqual(new DayStep(5_000_000, DayAct.Mains, Value: 0.6, Seconds: 0.3), day.Steps[0]);
     }
 
+    // A sine of 50 Hz a quarter of a cycle later is the negative cosine (textbook identity).
+    [TestMethod]
+    public void The_crosstalk_lags_by_its_degrees()
+    {
+        Day day = new() { NoiseAmperes = 0, Crosstalk = 1, CrosstalkDegrees = 90 };
+        day.Shop.Hertz = 50;
+        day.Shop.Sensor = SensorKind.Hall;
+        CurrentSensor sensor = ShopBuilder.Build(day, 1).Sensor;
+        for (long now = 0; now < 100_000; now += 370)
+        {
+            double angle = 2 * Math.PI * 50e-6 * now;
+            sensor.Follow(now, 0, Math.Sin(angle), default);
+            if (now > 20_000)
+            {
+                double seen = (sensor.Millivolts() - sensor.RestMillivolts) / sensor.MillivoltsPerAmpere;
+                Assert.AreEqual(-Math.Cos(angle), seen, 0.01);
+            }
+        }
+    }
+
     [TestMethod]
     public void Step_errors_spoil_the_codes_by_no_more_than_they_say()
     {
