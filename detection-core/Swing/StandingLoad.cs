@@ -11,7 +11,7 @@ namespace NanoDustSwitch.Detection;
 public sealed class StandingLoad
 {
     /// <summary>Powers that it takes in a second.</summary>
-    public const int Looks = Bucket.ASecond / 2;
+    public const int Looks = Bucket.ASecond / 4;
 
     // A lamp that was lit counts whole after ten seconds, and one that went out is forgotten at once. A tool with a soft start
     // counts for less until it is found. Pulses of a charger that beat with the readings show more and less in turn, over

@@ -25,7 +25,7 @@ public sealed class ToolFinder
 
     // The mean of two powers is steadier than one: the greatest of a second is a seventh lower, as a swing (simulated: white
     // noise 0.88, 1/f noise 0.84).
-    private const int SmoothLacks = 6;
+    private const int SmoothLacks = 5;
 
     private readonly RunDetector _fast = new RunDetector();
     private readonly NoiseFloor _floor = new NoiseFloor();
@@ -35,6 +35,7 @@ public sealed class ToolFinder
     private long _releaseSum;
     private int _releaseLooks;
     private bool _wasRejected;
+    private bool _hasLearned;
 
     // The slow lane's greatest answer of the present second; negative before there is one.
     private int _slowGreatest = -1;
@@ -137,7 +138,7 @@ public sealed class ToolFinder
                 LookForStop(isLow);
             }
 
-            if ((Levels.ReleasePower > 0 || IsOnTrial) && (window.Place & 1) == 0 && !IsSlow)
+            if ((Levels.ReleasePower > 0 || IsOnTrial) && (window.Place & 3) == 0 && !IsSlow)
             {
                 LookForRelease();
             }
@@ -156,11 +157,11 @@ public sealed class ToolFinder
             }
         }
 
-        // To spare the board, the fast floor takes every second bucket and the slow lane the others: the window covers eight
-        // buckets and a quarter-cycle mean covers two, so neither misses anything of the line.
+        // To spare the board, the slow lane takes every second bucket, and the fast floor every other of the rest: the window covers
+        // eight buckets and a quarter-cycle mean covers two, so neither misses anything of the line. The levels follow between them.
         if ((window.Place & 1) == 0)
         {
-            return LookAtNoise();
+            return (window.Place & 2) == 0 ? LookAtNoise() : FollowFloors();
         }
 
         if (isHigh && !IsSlow)
@@ -195,7 +196,8 @@ public sealed class ToolFinder
 
         // At an odd place, so that the second half comes to an even one, after which the slow lane's turn is.
         window.Place |= 1;
-        bool hasLearned = window.IsValid && (!IsRunning || IsSlow) && LookAtNoise();
+        bool isIdle = window.IsValid && (!IsRunning || IsSlow);
+        bool hasLearned = isIdle && ((window.Place & 2) == 0 ? LookAtNoise() : FollowFloors());
         window.AddFirstHalf(bucket.Sum, bucket.Count);
         return hasLearned;
     }
@@ -252,6 +254,7 @@ public sealed class ToolFinder
         _releaseSum = tape.Number(_releaseSum);
         _releaseLooks = tape.Number(_releaseLooks);
         _wasRejected = tape.Flag(_wasRejected);
+        _hasLearned = tape.Flag(_hasLearned);
         IsRunning = tape.Flag(IsRunning);
         IsSlow = tape.Flag(IsSlow);
         IsUnsure = tape.Flag(IsUnsure);
@@ -272,7 +275,24 @@ public sealed class ToolFinder
             standing.Greatest = power;
         }
 
-        return --standing.LooksLeft <= 0 && Learn();
+        if (--standing.LooksLeft <= 0)
+        {
+            Learn();
+        }
+
+        return false;
+    }
+
+    private bool FollowFloors()
+    {
+        if (!_hasLearned)
+        {
+            return false;
+        }
+
+        _hasLearned = false;
+        UpdateLevels();
+        return true;
     }
 
     // What is left may be what stood on the line before the tool started.
@@ -310,7 +330,7 @@ public sealed class ToolFinder
         return Window.PeakToPeak() >= levels.StartPeak;
     }
 
-    private bool Learn()
+    private void Learn()
     {
         StandingLoad standing = Standing;
         if (IsSlow)
@@ -323,7 +343,7 @@ public sealed class ToolFinder
             }
 
             standing.ResetSecond();
-            return false;
+            return;
         }
 
         int noise = standing.Learn();
@@ -335,8 +355,7 @@ public sealed class ToolFinder
             _slowGreatest = -1;
         }
 
-        UpdateLevels();
-        return true;
+        _hasLearned = true;
     }
 
     private void LookForStop(bool isLow)

@@ -282,7 +282,7 @@ public class ToolFinderTests
         bench.Quiet(Bucket.ASecond - 100);
 
         // A seventh more, since two powers together reach less than one does.
-        Assert.AreEqual(floor + ((StartAt + (StartAt / 6) - floor) >> 5), bench.Finder.Floor);
+        Assert.AreEqual(floor + ((StartAt + (StartAt / 5) - floor) >> 5), bench.Finder.Floor);
     }
 
     [TestMethod]
