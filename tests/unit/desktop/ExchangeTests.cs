@@ -17,7 +17,8 @@ public class ExchangeTests
     {
         "NoiseFloor._cap", "NoiseFloor._looksASecond", "RunDetector.StartLooks", "RelayGate._restMicroseconds",
         "SwingWindow._swing", "SurgeWatch.Circuit",
-        "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook", "ToolMemory.Lowest", "ToolMemory.Highest",
+        "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook",
+        "ToolMemory.Lowest", "ToolMemory.Highest",
         "DetectionCore._hasVacuumLine", "FeedbackWatch._noRoom", "StartCounter._period",
     };
 
