@@ -133,7 +133,9 @@ public sealed class SurgeWatch
         BeginOnset();
     }
 
-    /// <summary>Ends the watch. What there is to learn is left to <see cref="Learn"/>, so that it falls into another bucket.</summary>
+    /// <summary>
+    /// Ends the watch. What there is to learn is left to <see cref="Learn"/>, so that it falls into another bucket.
+    /// </summary>
     /// <param name="learns">Whether it was a tool's start.</param>
     public void End(bool learns)
     {

@@ -110,7 +110,8 @@ public static class EventText
                 output.Text("the boot record cannot be read, so it counts as held");
                 break;
             case LogKind.Burst:
-                output.Text("a burst of current of ").Number(entry.Figure).Text(" ms was not followed: no tool was left after it");
+                output.Text("a burst of current of ").Number(entry.Figure)
+                    .Text(" ms was not followed: no tool was left after it");
                 break;
             case LogKind.StaysOn:
                 Stay(output, entry);

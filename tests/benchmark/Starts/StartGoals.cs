@@ -33,16 +33,24 @@ internal static class StartGoals
         string[] surging = kinds[..^1];
         goals.Add(new(
             surging.Sum(kind => found.Count(kind, false)),
-            new("later starts, command after the current is near, median, s", found.AfterNear(surging, false, 0.5), 0.3, 0.2, Seconds)));
+            new(
+                "later starts, command after the current is near, median, s",
+                found.AfterNear(surging, false, 0.5), 0.3, 0.2, Seconds)));
         goals.Add(new(
             surging.Sum(kind => found.Count(kind, true)),
-            new("first starts, command after the current is near, 95 %, s", found.AfterNear(surging, true, 0.95), 1, 0.8, Seconds)));
+            new(
+                "first starts, command after the current is near, 95 %, s",
+                found.AfterNear(surging, true, 0.95), 1, 0.8, Seconds)));
         goals.Add(new(
             found.Count(flat, true),
-            new("without a surge, first starts, command after onset, 95 %, s", found.Delay(flat, true, 0.95), 1, 0.8, Seconds)));
+            new(
+                "without a surge, first starts, command after onset, 95 %, s",
+                found.Delay(flat, true, 0.95), 1, 0.8, Seconds)));
         goals.Add(new(
             found.Count(flat, false),
-            new("without a surge, later starts, command after onset, 80 %, s", found.Delay(flat, false, 0.8), 0.3, 0.2, Seconds)));
+            new(
+                "without a surge, later starts, command after onset, 80 %, s",
+                found.Delay(flat, false, 0.8), 0.3, 0.2, Seconds)));
         return goals;
     }
 

@@ -2,7 +2,9 @@ using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Benchmarks.Starts;
 
-/// <summary>A tool that starts again and again, each time from rest: its current from the moment when its switch closes.</summary>
+/// <summary>
+/// A tool that starts again and again, each time from rest: its current from the moment when its switch closes.
+/// </summary>
 internal abstract class StartLoad
 {
     /// <summary>Distance of two values of the current, s.</summary>
@@ -18,7 +20,9 @@ internal abstract class StartLoad
     /// <param name="random">All chance.</param>
     public void Begin(ShopRandom random) => Begin(random.NextDouble(), 1 + (MostOff * ((2 * random.NextDouble()) - 1)));
 
-    /// <summary>Gives the next value of the current; each call is one step later, the first at the moment of the switch.</summary>
+    /// <summary>
+    /// Gives the next value of the current; each call is one step later, the first at the moment of the switch.
+    /// </summary>
     /// <returns>Amperes.</returns>
     public abstract double Next();
 

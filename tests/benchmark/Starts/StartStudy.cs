@@ -81,7 +81,9 @@ internal sealed class StartStudy
     public double Delay(string kind, bool isFirst, double part) =>
         MathStatistics.Quantile(Of(kind, isFirst).Select(start => start.Delay), part);
 
-    /// <summary>What a part of the delays after the current has come within a tenth of its settled value does not exceed.</summary>
+    /// <summary>
+    /// What a part of the delays after the current has come within a tenth of its settled value does not exceed.
+    /// </summary>
     /// <param name="kinds">Of which kinds, together.</param>
     /// <param name="isFirst">Whether first ones, or later ones.</param>
     /// <param name="part">The part, 0 to 1.</param>

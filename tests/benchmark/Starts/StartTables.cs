@@ -15,7 +15,8 @@ internal sealed class StartTables(IAnsiConsole console)
     public void Print(string title, StartStudy found, IEnumerable<StartKind> kinds)
     {
         Table table = Tables.Start(
-            title, "", "first starts", "> 1.5 x, %", "> 1.1 x, %", "after near, s, median / 95 %", "after onset, s, median / 95 %",
+            title, "", "first starts", "> 1.5 x, %", "> 1.1 x, %", "after near, s, median / 95 %",
+            "after onset, s, median / 95 %",
             "later starts", "> 1.5 x, %", "> 1.1 x, %", "after near, s, median / 95 %", "after onset, s, median / 80 %");
         foreach (StartKind kind in kinds)
         {
