@@ -120,7 +120,7 @@ public sealed class FeedbackWatch
         _mustComeBack = isSameRun && _goes > 0;
         _least = least;
         _closedAt = now;
-        _phasor.Move(window);
+        _phasor.Take(window);
         WantsEveryBucket = window.IsValid;
         IsWatching = true;
     }

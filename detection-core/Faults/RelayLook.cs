@@ -56,7 +56,7 @@ public sealed class RelayLook
         Since = now;
         _fullAt = now;
         _goneAt = -1;
-        _phasor.Move(window);
+        _phasor.Take(window);
         _turn = -1;
         _change = 0;
         _changedAt = now;

@@ -18,23 +18,30 @@ public sealed class Phasor
 
     /// <summary>Takes the present one.</summary>
     /// <param name="window">A valid window.</param>
+    public void Take(SwingWindow window)
+    {
+        // X1 of the discrete Fourier transform of eight means, by their differences over half a cycle (textbook); the power in
+        // SwingWindow is made of the same.
+        int second = window.Difference(1);
+        int fourth = window.Difference(3);
+        _real = window.Difference(0) + (((second - fourth) * RootOfHalf) >> RootShift);
+        _imaginary = window.Difference(2) + (((second + fourth) * RootOfHalf) >> RootShift);
+    }
+
+    /// <summary>Takes the present one and compares it with the one before.</summary>
+    /// <param name="window">A valid window.</param>
     /// <returns>
     /// Swing of the current that has come or gone since the last time, in sixteenths of a count. A mains frequency that is off
     /// by f Hz turns a steady current by 36·f degrees in 100 ms, which shows as a change as well.
     /// </returns>
     public int Move(SwingWindow window)
     {
-        // X1 of the discrete Fourier transform of eight means, by their differences over half a cycle (textbook); the power in
-        // SwingWindow is made of the same.
-        int second = window.Difference(1);
-        int fourth = window.Difference(3);
-        int real = window.Difference(0) + (((second - fourth) * RootOfHalf) >> RootShift);
-        int imaginary = window.Difference(2) + (((second + fourth) * RootOfHalf) >> RootShift);
-        long away = real - _real;
-        long aside = imaginary - _imaginary;
-        _real = real;
-        _imaginary = imaginary;
-        return IntegerMath.SquareRoot(((away * away) + (aside * aside)) * SwingWindow.SquareOfQuarters / 4, window.Swing);
+        long away = -_real;
+        long aside = -_imaginary;
+        Take(window);
+        away += _real;
+        aside += _imaginary;
+        return IntegerMath.SquareRoot(((away * away) + (aside * aside)) * SwingWindow.SquareOfQuarters / 4, _real);
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
