@@ -72,7 +72,7 @@ public class CoreSettingsTests
     {
         CoreBench bench = CoreBench.Ready(CoreBench.AfterSurge());
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 3000));
-        Near.Between(150 * Time.Millisecond, bench.ClosedAt - bench.ToolStartedAt, 165 * Time.Millisecond);
+        Near.Between(170 * Time.Millisecond, bench.ClosedAt - bench.ToolStartedAt, 185 * Time.Millisecond);
     }
 
     // Five times the running current, falling by a tenth of what is left every 20 ms: 5 % in 100 ms of the whole is reached

@@ -47,7 +47,7 @@ public class RegressionTests
 
         // 4 % in 80 ms is over at once; 11 % and 9.6 % are not.
         bool isFlat = thousandthsLeft == 990;
-        Assert.AreEqual(isFlat, bench.ClosedAt - bench.ToolStartedAt <= 165000);
+        Assert.AreEqual(isFlat, bench.ClosedAt - bench.ToolStartedAt <= 185000);
     }
 
     [TestMethod]
