@@ -157,8 +157,9 @@ public sealed class ToolFinder
             }
         }
 
-        // To spare the board, the slow lane takes every second bucket, and the fast floor every other of the rest: the window covers
-        // eight buckets and a quarter-cycle mean covers two, so neither misses anything of the line. The levels follow between them.
+        // To spare the board, the slow lane takes every second bucket, and the fast floor every other of the rest: the window
+        // covers eight buckets and a quarter-cycle mean covers two, so neither misses anything of the line. The levels follow
+        // between them.
         if ((window.Place & 1) == 0)
         {
             return (window.Place & 2) == 0 ? LookAtNoise() : FollowFloors();

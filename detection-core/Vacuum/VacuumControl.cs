@@ -14,7 +14,7 @@ public sealed class VacuumControl
 
     // A shower of wild readings may last for 0.1 s, and the window shows it for a cycle longer. Single ones seldom follow each
     // other for so long.
-    private const long ShowerMicroseconds = 150 * Time.Millisecond;
+    private const long ShowerMicroseconds = 170 * Time.Millisecond;
 
     private readonly VacuumTable _table = new VacuumTable();
     private readonly NoticeQueue _notices;

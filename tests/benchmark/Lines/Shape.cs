@@ -27,12 +27,16 @@ internal sealed class Shape
     /// <summary>Positive half cycles only.</summary>
     public static Shape HalfWave() => new("half-wave", turn => Math.Max(0, Wave(turn)));
 
-    /// <summary>A rectifier's pulses of 1.5 ms, each half a sine at a peak of the voltage.</summary>
+    /// <summary>A rectifier's pulses, each half a sine at a peak of the voltage.</summary>
     /// <param name="hertz">Mains frequency.</param>
-    public static Shape Pulses(double hertz) => new("1.5 ms pulses", turn => Pulse(turn, 0.00075 * hertz));
+    /// <param name="milliseconds">Length of a pulse.</param>
+    public static Shape Pulses(double hertz, double milliseconds = 1.5) =>
+        new($"{milliseconds:0.0} ms pulses", turn => Pulse(turn, 0.0005 * milliseconds * hertz));
 
-    /// <summary>A triac that conducts for the last fifth of each half cycle.</summary>
-    public static Shape Chopped() => new("20 % phase chop", turn => turn % 0.5 >= 0.4 ? Wave(turn) : 0);
+    /// <summary>A triac that conducts for the last part of each half cycle.</summary>
+    /// <param name="part">The part.</param>
+    public static Shape Chopped(double part = 0.2) =>
+        new($"{100 * part:0} % phase chop", turn => turn % 0.5 >= 0.5 * (1 - part) ? Wave(turn) : 0);
 
     /// <summary>The current at a point of the cycle.</summary>
     /// <param name="turns">Cycles since some rising zero crossing, 0 or more.</param>

@@ -190,16 +190,16 @@ internal static class StandingStudy
         {
             int rate = s_rates[i % s_rates.Length];
             double hertz = i / 4 % 2 == 0 ? 60 : 50;
-            Waveform wave = (i / 8 % 3) switch
+            Shape wave = (i / 8 % 3) switch
             {
-                0 => new Waveform(ToolKind.HalfWave, hertz, 1, 1),
-                1 => new Waveform(ToolKind.PhaseChopped, hertz, 0.2 + (0.7 * random.NextDouble()), 1),
-                _ => new Waveform(ToolKind.Rectified, hertz, 1, 1.5 + (2 * random.NextDouble())),
+                0 => Shape.HalfWave(),
+                1 => Shape.Chopped(0.2 + (0.7 * random.NextDouble())),
+                _ => Shape.Pulses(hertz, 1.5 + (2 * random.NextDouble())),
             };
             double times = 1.05 + (0.45 * random.NextDouble());
             double amperes = times * StartAt / WorstShown.Of(wave, rate, hertz);
             StandingLine line = new(rate, hertz, random);
-            line.Add(point => wave.At(point), _ => amperes, 5, Ever);
+            line.Add(point => wave.At(point.Turn), _ => amperes, 5, Ever);
             StandingTrial trial = new(line);
             trial.RunTo(5);
             late[i] = trial.RunUntil(() => trial.Core.Vacuum.WantsVacuum, 6) ? 0 : 1;

@@ -1,7 +1,6 @@
 using NanoDustSwitch.Benchmarks.Lines;
 using NanoDustSwitch.Benchmarks.Methods;
 using NanoDustSwitch.Detection;
-using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.Benchmarks.Studies;
 
@@ -16,7 +15,7 @@ internal static class WorstShown
     /// <param name="rate">Readings a second.</param>
     /// <param name="hertz">Mains frequency.</param>
     /// <returns>A at 1 A rms.</returns>
-    public static double Of(Waveform wave, int rate, double hertz)
+    public static double Of(Shape wave, int rate, double hertz)
     {
         double worst = double.PositiveInfinity;
         for (int phase = 0; phase < Phases; phase++)
@@ -30,7 +29,7 @@ internal static class WorstShown
         return worst;
     }
 
-    private static double At(Waveform wave, int rate, double hertz, double turn, double offset)
+    private static double At(Shape wave, int rate, double hertz, double turn, double offset)
     {
         SwingWindow window = new();
         int taken = 0;
@@ -43,9 +42,7 @@ internal static class WorstShown
             for (; taken + offset < (double)bucket * rate / Bucket.ASecond; taken++)
             {
                 double turns = turn + ((taken + offset) / rate * hertz);
-                turns -= Math.Floor(turns);
-                (double sine, double cosine) = Math.SinCos(2 * Math.PI * turns);
-                sum += wave.At(new MainsPoint(turns, sine, cosine, 1));
+                sum += wave.At(turns);
                 count++;
             }
 
