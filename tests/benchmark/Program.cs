@@ -1,6 +1,8 @@
 using System.CommandLine;
 using NanoDustSwitch.Benchmarks;
+using NanoDustSwitch.Benchmarks.Report;
 using NanoDustSwitch.Benchmarks.Starts;
+using NanoDustSwitch.Benchmarks.Studies;
 using NanoDustSwitch.Simulator.Errors;
 
 Option<bool> quick = new("--quick") { Description = "In less than a minute, with errors of several percent." };
@@ -11,7 +13,13 @@ Option<bool> fewer = new("--quick") { Description = "With fewer tools, in half a
 Command starts = new("starts", "Whether the vacuum waits for the end of the tools' start surges, and for how long.") { fewer };
 starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(fewer)));
 Command standing = new("standing", "What stands on the line beside tools: wild readings, lamps, a generator.") { quick };
-standing.SetAction(parsed => StandingCommand.Run(parsed.GetValue(quick)));
+standing.SetAction(parsed => StudyTable.Print(StandingStudy.Run(new Bench(parsed.GetValue(quick), [], (_, _) => { }))));
+Option<int> cases = new("--cases") { Description = "Coupled vacuums.", DefaultValueFactory = _ => 400 };
+Option<int> ordinary = new("--ordinary") { Description = "Ordinary starts.", DefaultValueFactory = _ => 3000 };
+Option<int> seed = new("--seed") { Description = "Seed of the first.", DefaultValueFactory = _ => 1 };
+Command own = new("own", "Whether the vacuum's own current on the tool's line is found, and how soon.") { cases, ordinary, seed };
+own.SetAction(parsed =>
+    StudyTable.Print(OwnCurrentStudy.Run(parsed.GetValue(cases), parsed.GetValue(ordinary), parsed.GetValue(seed))));
 RootCommand root = new(
     "How small a current is found, how soon, and for how much work. "
     + "Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
@@ -21,6 +29,7 @@ RootCommand root = new(
     speed,
     starts,
     standing,
+    own,
 };
 root.SetAction(parsed => DetectionCommand.Run(parsed.GetValue(quick), parsed.GetRequiredValue(charts)));
 

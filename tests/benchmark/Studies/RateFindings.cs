@@ -15,7 +15,7 @@ internal sealed class RateFindings
     private static readonly double[] s_hertz = [50, 60];
 
     private static readonly Func<double, Shape>[] s_shapes =
-        [_ => Shape.Sine(), _ => Shape.HalfWave(), Shape.Pulses, _ => Shape.Chopped()];
+        [_ => Shape.Sine(), _ => Shape.HalfWave(), hertz => Shape.Pulses(hertz), _ => Shape.Chopped()];
 
     private RateFindings(int rate)
     {

@@ -1,3 +1,4 @@
+using NanoDustSwitch.Benchmarks.Report;
 using System.Globalization;
 using NanoDustSwitch.Benchmarks.Lines;
 using NanoDustSwitch.Detection;
@@ -19,11 +20,11 @@ internal static class StandingStudy
     /// <summary>Tries everything.</summary>
     /// <param name="bench">Seeds, cores and progress.</param>
     /// <returns>The rows of a table: what, how many trials, what came out, what must, what is aimed at.</returns>
-    public static List<StandingRow> Run(Bench bench)
+    public static List<StudyRow> Run(Bench bench)
     {
         int times = bench.IsQuick ? 1 : 10;
         double stood = bench.IsQuick ? 60 : 600;
-        List<StandingRow> rows =
+        List<StudyRow> rows =
         [
             Wild(bench, "single wild readings, 5 a second of up to 50 A: starts in 60 s", 100 * times, 5, 0),
             Wild(bench, "showers of wild readings of 0.1 s, one in 2 s: starts in 60 s", 100 * times, 0.5, 0.1),
@@ -37,7 +38,7 @@ internal static class StandingStudy
         return rows;
     }
 
-    private static StandingRow Wild(Bench bench, string name, int trials, double aSecond, double showerSeconds)
+    private static StudyRow Wild(Bench bench, string name, int trials, double aSecond, double showerSeconds)
     {
         double[] starts = Each(bench, name, trials, (i, random) =>
         {
@@ -47,13 +48,13 @@ internal static class StandingStudy
             trial.RunTo(60);
             return trial.Commands;
         });
-        return new StandingRow(name, trials, starts.Average(), 0.1, 0.01);
+        return new StudyRow(name, trials, starts.Average(), 0.1, 0.01);
     }
 
     // A lamp or charger, hum at any phase, and a tool that stops again. Where lamp and hum together are a tool, there is nothing
     // to be found beside them. A charger's pulses beat with few readings a second: they show half and twice as much in turn, over
     // many seconds, so that what stood there cannot be known. So chargers are tried from 2,000 readings a second on.
-    private static IEnumerable<StandingRow> Further(Bench bench, int trials, double stood)
+    private static IEnumerable<StudyRow> Further(Bench bench, int trials, double stood)
     {
         string name = string.Create(
             CultureInfo.InvariantCulture, $"0.5 A for {stood / 60} min, hum of up to 0.4 A; a further 0.6 A not found in 0.1 s");
@@ -66,10 +67,10 @@ internal static class StandingStudy
             line.Sensor.HumAmperes = 0.4 * random.NextDouble();
             line.Sensor.HumDegrees = 360 * random.NextDouble();
             double degrees = -30 + (90 * random.NextDouble());
-            Waveform charger = new(ToolKind.Charger, line.Mains.Hertz, 1, 2 + (2 * random.NextDouble()));
+            Shape charger = Shape.Pulses(line.Mains.Hertz, 2 + (2 * random.NextDouble()));
             bool isCharger = i % 3 == 0 && s_rates[i % s_rates.Length] >= 2000;
             degrees = isCharger ? 0 : degrees;
-            line.Add(isCharger ? point => charger.At(point) : StandingLine.Sine(degrees), _ => Lamp, 1, Ever);
+            line.Add(isCharger ? point => charger.At(point.Turn) : StandingLine.Sine(degrees), _ => Lamp, 1, Ever);
             double onset = 1 + stood + random.NextDouble();
             double between = 180 * (random.NextDouble() - 0.5);
             line.Add(StandingLine.Sine(degrees + between), _ => 0.6, onset, onset + 6);
@@ -88,12 +89,12 @@ internal static class StandingStudy
             return isFound ? 0 : 1;
         });
         double[] counted = [.. missed.Where(value => !double.IsNaN(value))];
-        yield return new StandingRow(name, counted.Length, 100 * counted.Average(), 5, 1, "%");
-        yield return new StandingRow(
+        yield return new StudyRow(name, counted.Length, 100 * counted.Average(), 5, 1, "%");
+        yield return new StudyRow(
             "… when that tool stops, the vacuum does not", counted.Length, 100.0 * stays.Sum() / counted.Length, 0, 0, "%");
     }
 
-    private static StandingRow Idling(Bench bench, int trials)
+    private static StudyRow Idling(Bench bench, int trials)
     {
         const string Name = "a tool that adds 0.35 to 0.6 A to 0.5 A, idling for a minute: let go";
         double[] stops = Each(bench, Name, trials, (i, random) =>
@@ -109,11 +110,11 @@ internal static class StandingStudy
             trial.RunTo(100);
             return trial.Core.Vacuum.WantsVacuum ? trial.Stops - before : 1;
         });
-        return new StandingRow(Name, trials, stops.Sum(), 0, 0);
+        return new StudyRow(Name, trials, stops.Sum(), 0, 0);
     }
 
     // Nobody can tell it from a tool that idles, so the vacuum stays on; 'why' says so.
-    private static StandingRow LampLit(Bench bench, int trials)
+    private static StudyRow LampLit(Bench bench, int trials)
     {
         const string Name = "a lamp of 0.5 A lit during the run: let go when the tool stops";
         double[] stops = Each(bench, Name, trials, (i, random) =>
@@ -125,11 +126,11 @@ internal static class StandingStudy
             trial.RunTo(60);
             return trial.Stops;
         });
-        return new StandingRow(Name, trials, stops.Sum(), 0, 0);
+        return new StudyRow(Name, trials, stops.Sum(), 0, 0);
     }
 
     // What grew so slowly that it was never a tool, or one that a hand has switched the vacuum off for.
-    private static StandingRow GoingOff(Bench bench, int trials)
+    private static StudyRow GoingOff(Bench bench, int trials)
     {
         const string Name = "a standing load of up to 5 A going off: starts in 10,000";
         double[] starts = Each(bench, Name, trials, (i, random) =>
@@ -162,10 +163,10 @@ internal static class StandingStudy
             return trial.Commands - before;
         });
         double[] counted = [.. starts.Where(value => !double.IsNaN(value))];
-        return new StandingRow(Name, counted.Length, 10_000 * counted.Average(), 1, 0);
+        return new StudyRow(Name, counted.Length, 10_000 * counted.Average(), 1, 0);
     }
 
-    private static StandingRow Generator(Bench bench, int trials)
+    private static StudyRow Generator(Bench bench, int trials)
     {
         const string Name = "a generator wandering 57 to 63 Hz beside 0.5 A for an hour: starts";
         double[] starts = Each(bench, Name, trials, (i, random) =>
@@ -179,10 +180,10 @@ internal static class StandingStudy
             trial.RunTo(3600);
             return trial.Commands;
         });
-        return new StandingRow(Name, trials, starts.Sum(), 0, 0);
+        return new StudyRow(Name, trials, starts.Sum(), 0, 0);
     }
 
-    private static IEnumerable<StandingRow> NearTheLevel(Bench bench, int trials)
+    private static IEnumerable<StudyRow> NearTheLevel(Bench bench, int trials)
     {
         const string Name = "half-wave and chopped loads, 1.05 to 1.5 times start-at as shown at the worst: let go in 20 s";
         int[] late = new int[trials];
@@ -206,8 +207,8 @@ internal static class StandingStudy
             trial.RunTo(25);
             return trial.Stops;
         });
-        yield return new StandingRow(Name, trials, stops.Sum(), 0, 0);
-        yield return new StandingRow("… no command within a second", trials, late.Sum(), 0, 0);
+        yield return new StudyRow(Name, trials, stops.Sum(), 0, 0);
+        yield return new StudyRow("… no command within a second", trials, late.Sum(), 0, 0);
     }
 
     private static StandingLine NewLine(int i, ShopRandom random) =>
