@@ -119,15 +119,15 @@ public sealed class FlashKeeper
         {
             SaveHours(now);
         }
-        else if (areToolsWaiting)
+        else if (isLogWaiting)
+        {
+            SaveLog(now);
+        }
+        else
         {
             // As seldom as the log: tools that are learned in these ten minutes and lost are soon learned again.
             _nextTools = now + LogPeriodMicroseconds;
             _tools.Save();
-        }
-        else
-        {
-            SaveLog(now);
         }
     }
 

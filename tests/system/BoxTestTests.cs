@@ -20,13 +20,14 @@ public sealed class BoxTestTests
         Assert.IsTrue(bench.Shop.IsRelayClosed);
         bench.Run(1);
         Assert.IsFalse(bench.Shop.IsRelayClosed);
+        bench.Type("yes");
 
         string[] rows =
         [
             "test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps",
             "smallest tool", "instruction       0.000 us; a conversion 500 us", "flash, heap       a write 0 ms; 0 bytes free",
             "verdict           fast enough", "to the project    board " + ProductVersion.Text + " 2000 0 500 0.0 0 0",
-            "relay             was fed for 2 s",
+            "relay             was fed for 2 s", "vacuum            ran",
         ];
         int at = 0;
         foreach (string row in rows)
@@ -53,6 +54,8 @@ public sealed class BoxTestTests
         Workbench bench = AtQuestion();
         bench.Type(line);
         bench.Run(5);
+        Assert.IsFalse(bench.WasFed);
+        bench.Type("no");
         StringAssert.Contains(bench.Said, "relay             not tried");
         Assert.IsFalse(bench.WasFed);
         Assert.IsFalse(bench.Switch.Console.IsGuiding);

@@ -73,6 +73,12 @@ public sealed class TeachTests
     {
         Workbench bench = At(question);
         bench.Type(line);
+        if (line != "no")
+        {
+            Assert.IsTrue(bench.Said.EndsWith("Please answer yes or no: ", StringComparison.Ordinal), bench.Said);
+            bench.Type("no");
+        }
+
         AssertUnchanged(bench, reason);
         Assert.AreEqual(5000, bench.Switch.Settings[SettingId.RunOn]);
         bench.CutPower();

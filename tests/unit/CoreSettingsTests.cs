@@ -83,7 +83,7 @@ public class CoreSettingsTests
         bench.Run(Tool, 3000);
         bench.Run(Idle, 9000);
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 3000));
-        Near.Between(150 * Time.Millisecond, bench.ClosedAt - bench.ToolStartedAt, 175 * Time.Millisecond);
+        Near.Between(170 * Time.Millisecond, bench.ClosedAt - bench.ToolStartedAt, 190 * Time.Millisecond);
     }
 
     // Five times the running current, falling by a tenth of what is left every 20 ms: a mean of 0.2 s falls by a hundredth of it

@@ -367,7 +367,8 @@ public sealed class SerialConsole
             }
         }
 
-        while (_receivedAt < _receivedCount)
+        // A key that calls up a line shows three hundred characters.
+        while (_receivedAt < _receivedCount && Output.HasRoom)
         {
             byte value = _received[_receivedAt++];
             if (Watch.IsOn || Recorder.IsOn)

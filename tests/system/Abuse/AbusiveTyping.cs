@@ -14,7 +14,8 @@ internal sealed class AbusiveTyping(Random random)
     private static readonly string[] s_ends =
     [
         "\r", "\r", "\r", "\r", "\r", "\r", "\r", "\r", "\n", "\r\n", "\n\r", "\r\r", "\r\n\r\n", "\0\r", "",
-        "\u001b", "\u001b[", "\u001b[A", "\u001bOP\r", "\u0003", "\u0004\n", "\b\b\b\b\r", "\u007f",
+        "\u001b", "\u001b[", "\u001b[A", "\u001b[B", "\u001b[D", "\u001b[C", "\u001b[H", "\u001b[F", "\u001b[3~", "\u0015",
+        "\u001bOP\r", "\u0003", "\u0004\n", "\b\b\b\b\r", "\u007f",
     ];
 
     private static readonly string[] s_numbers =

@@ -75,9 +75,9 @@ public sealed class ConsoleAbuseTests
 
     private void LookWhetherAllIsWell(int piece)
     {
-        // The first return ends a stream, the second a question or a guide. No default drops a sensor that sees the vacuum run.
+        // The first Ctrl-C ends a stream, the second a question or a guide. No default drops a sensor that sees the vacuum run.
         _board.Begin(s_quiet);
-        foreach (string line in new[] { "", "", "vacuum-turns 0", "defaults", "yes", "clear", "vacuum auto" })
+        foreach (string line in new[] { "\u0003", "\u0003", "vacuum-turns 0", "defaults", "yes", "clear", "vacuum auto" })
         {
             _board.Type(line);
             Pass(Second);

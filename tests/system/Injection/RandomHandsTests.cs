@@ -73,7 +73,7 @@ public sealed class RandomHandsTests
 
     private static void Settle(Witness witness)
     {
-        foreach (string line in new[] { "", "vacuum-turns 0", "defaults", "yes", "vacuum-turns 1", "clear", "vacuum auto" })
+        foreach (string line in new[] { "\u0003", "vacuum-turns 0", "defaults", "yes", "vacuum-turns 1", "clear", "vacuum auto" })
         {
             witness.Ask(line);
             witness.Run(ASecond / 2);
