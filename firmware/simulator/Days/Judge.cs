@@ -239,6 +239,13 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
             return;
         }
 
+        if (_startDelay == CoreSettings.AfterSurge && !_isServed && !_isDecided && person.LastToolChange > _onset)
+        {
+            // A second tool has started while the first one's surge was waited for: now its surge is.
+            _onset = person.LastToolChange;
+            _delayEnd = 0;
+        }
+
         _wasExcused = _wasExcused
             || person.HasSwitchBlind
             || _isOffByHand
