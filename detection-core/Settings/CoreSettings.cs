@@ -61,8 +61,8 @@ public sealed class CoreSettings
     public int NoiseMilliamperes;
 
     /// <summary>
-    /// Current that the tool's circuit carries for long, in mA. No tool with a cord and a plug runs above it (NEC 210.23(A)), so a
-    /// larger current is that of a start.
+    /// Current that the tool's circuit carries for long, in mA. No tool with a cord and a plug runs above it (NEC 210.23(A)), so
+    /// a larger current is that of a start.
     /// </summary>
     public int CircuitMilliamperes;
 }

@@ -13,8 +13,9 @@ public sealed class FlashKeeper
     private const long LogPeriodMicroseconds = 10 * Time.Minute;
     private const long UrgentPeriodMicroseconds = Time.Minute;
 
-    // Run hours, what was learned of the tools, and the log are written within this time after the vacuum has gone off. The relay then has to stay open for the
-    // restart-gap in any case, 0.5 s by default. The write is over by then, so no tool's start has to wait for it.
+    // Run hours, what was learned of the tools, and the log are written within this time after the vacuum has gone off. The relay
+    // then has to stay open for the restart-gap in any case, 0.5 s by default. The write is over by then, so no tool's start has
+    // to wait for it.
     private const long JustOffMicroseconds = 100 * Time.Millisecond;
 
     private readonly DetectionCore _core;
@@ -99,8 +100,8 @@ public sealed class FlashKeeper
             return;
         }
 
-        // Nobody is waiting for the log, the tools, nor for run hours that have merely grown, so writing them must be in nobody's way.
-        // They are written just after the vacuum has gone off, or once nobody has worked for ten minutes.
+        // Nobody is waiting for the log, the tools, nor for run hours that have merely grown, so writing them must be in nobody's
+        // way. They are written just after the vacuum has gone off, or once nobody has worked for ten minutes.
         long off = now - _core.Vacuum.Since;
         bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
         bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog && MayLog();

@@ -73,7 +73,7 @@ public class SlotFilesTests : BoardTest
 
         foreach (string path in Chip.Files.Keys)
         {
-            Assert.MatchesRegex(@"^I:\\dust[0-7]\.bin$", path);
+            Assert.MatchesRegex(@"^I:\\dust[0-9]\.bin$", path);
         }
     }
 

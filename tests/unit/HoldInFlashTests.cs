@@ -137,7 +137,8 @@ public class HoldInFlashTests
         Assert.AreEqual(InDoubt, Plain(bench.Answer("why")));
         Assert.AreEqual(1, bench.Logged(LogKind.HoldInDoubt));
         Assert.AreEqual(
-            "told off by hand until 'vacuum auto' or a long press\r\nNot isolated: unplug before you reach in.", bench.Answer("hold"));
+            "told off by hand until 'vacuum auto' or a long press\r\nNot isolated: unplug before you reach in.",
+            bench.Answer("hold"));
         bench.Boot();
         Assert.AreEqual("told off by hand until 'vacuum auto' or a long press", bench.Answer("why"));
         bench.Answer("vacuum auto");

@@ -42,20 +42,15 @@ public class KnownToolsTests
     }
 
     [TestMethod]
-    [DataRow(SettingId.SensorGain)]
-    [DataRow(SettingId.Turns)]
-    public void WithAnotherSensorNothingIsKnown(SettingId id)
+    public void WithAnotherSensorNothingIsKnown()
     {
-        FakeBoard board = new FakeBoard();
-        ToolMemory learned = new ToolMemory();
-        Learn(learned);
-        New(board, learned, new SettingValues()).Save();
+        AssertForgottenWithAnother(SettingId.SensorGain);
+    }
 
-        SettingsDraft draft = Drafts.New();
-        draft[id] = Drafts.Other(id);
-        ToolMemory kept = new ToolMemory();
-        New(board, kept, Drafts.Checked(draft)).Load();
-        Assert.IsFalse(kept.Find(8000, 4000));
+    [TestMethod]
+    public void WithOtherTurnsNothingIsKnown()
+    {
+        AssertForgottenWithAnother(SettingId.Turns);
     }
 
     [TestMethod]
@@ -74,6 +69,20 @@ public class KnownToolsTests
         bench.Run(700000);
         bench.Boot();
         Assert.AreEqual(level, bench.Switch.Core.Vacuum.Tools[2 * ToolMemory.Entries]);
+    }
+
+    private static void AssertForgottenWithAnother(SettingId id)
+    {
+        FakeBoard board = new FakeBoard();
+        ToolMemory learned = new ToolMemory();
+        Learn(learned);
+        New(board, learned, new SettingValues()).Save();
+
+        SettingsDraft draft = Drafts.New();
+        draft[id] = Drafts.Other(id);
+        ToolMemory kept = new ToolMemory();
+        New(board, kept, Drafts.Checked(draft)).Load();
+        Assert.IsFalse(kept.Find(8000, 4000));
     }
 
     private static void Learn(ToolMemory memory)

@@ -14,8 +14,8 @@ namespace NanoDustSwitch.Simulator.Days;
 /// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum and
 /// a quarter of the noise, is no false start. A vacuum that goes off while the tool runs and does not come back counts as missed,
 /// a relay that rests too short as false. A start is excused where a person, or a fault that the shop explains, holds the vacuum
-/// off. In the surge: a command that waited for the end of the surge, while the true rms of a cycle is above one and a half times what
-/// the tools come to. All is judged by the settings in force at the moment.
+/// off. In the surge: a command that waited for the end of the surge, while the true rms of a cycle is above one and a half times
+/// what the tools come to. All is judged by the settings in force at the moment.
 /// </remarks>
 /// <param name="shop">The shop.</param>
 /// <param name="person">The person at work in it.</param>

@@ -2,8 +2,8 @@ namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
 /// Loads of each kind with parameters drawn from wide ranges: locked rotor 5 to 8 × full load, run-up 0.2 to 1.2 s, start
-/// winding off at 70 to 80 % of speed, offset 10 to 50 ms (textbooks, from memory); brushes 3 to 8 ×, 0.1 to 1.5 s; the others inside the
-/// survey of an open appliance-recording set (1.5 to 12 ×, 0.05 to 1 s).
+/// winding off at 70 to 80 % of speed, offset 10 to 50 ms (textbooks, from memory); brushes 3 to 8 ×, 0.1 to 1.5 s; the others
+/// inside the survey of an open appliance-recording set (1.5 to 12 ×, 0.05 to 1 s).
 /// </summary>
 /// <param name="random">Where chance comes from.</param>
 public sealed class LoadDraw(ShopRandom random)

@@ -2,7 +2,8 @@ namespace NanoDustSwitch.Simulator.Shop;
 
 /// <summary>
 /// A transformer or toroid with a load behind it: dλ/dt = v − R·i. Above its knee the iron is full and the winding is little
-/// more than air, so that the phase of switching on, and what flux was left, decide how high and on which side the first peaks stand.
+/// more than air, so that the phase of switching on, and what flux was left, decide how high and on which side the first peaks
+/// stand.
 /// </summary>
 public sealed class Transformer : LoadEquations
 {

@@ -18,7 +18,10 @@ public sealed class VacuumCleaner(double ratedAmperes, double hertz, long seed =
 
     private readonly Tool _motor = new(
         new ToolSpecification { Name = "vacuum", RatedAmperes = ratedAmperes, CoastSeconds = RunDownSeconds },
-        new UniversalMotor { StartMultiple = StartMultiple, RunUpSeconds = RunUpSeconds, FrictionPart = 0.0, SoftSeconds = softSeconds },
+        new UniversalMotor
+        {
+            StartMultiple = StartMultiple, RunUpSeconds = RunUpSeconds, FrictionPart = 0.0, SoftSeconds = softSeconds,
+        },
         hertz,
         seed);
 

@@ -5,7 +5,8 @@ namespace NanoDustSwitch.Simulator.Soak;
 
 /// <summary>
 /// Draws an evening's work in some shop: mains, sensor, noise, drift and tools at random, a person who works with them, and now
-/// and then a mishap. Tools and lamps are such as the delivered levels are made for; what they cannot see is in firmware/tried.md.
+/// and then a mishap. Tools and lamps are such as the delivered levels are made for; what they cannot see is in
+/// firmware/tried.md.
 /// </summary>
 internal sealed class Evening
 {

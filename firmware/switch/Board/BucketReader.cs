@@ -24,8 +24,9 @@ public sealed class BucketReader
     private const int Stride = 7;
     private const int PlaceMicroseconds = 75;
 
-    // A look at the clock costs the board a fifth of a reading. As many readings as the last bucket had, less this, will surely fit
-    // into this one too, and only after them it looks. A board that has become slower fits fewer in by as many with each bucket.
+    // A look at the clock costs the board a fifth of a reading. As many readings as the last bucket had, less this, will surely
+    // fit into this one too, and only after them it looks. A board that has become slower fits fewer in by as many with each
+    // bucket.
     private const int Unsure = 4;
 
     private readonly IBoard _board;

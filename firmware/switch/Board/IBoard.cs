@@ -31,8 +31,8 @@ public interface IBoard
     /// <param name="readings">Where the counts go, 0 to <see cref="FullScale"/>; a negative number stands for a failed
     /// read.</param>
     /// <param name="from">Index of the first one to be filled.</param>
-    /// <param name="sure">Up to this many readings in the array, but for the last place, the clock need not be looked at: they fit
-    /// in before <paramref name="until"/>.</param>
+    /// <param name="sure">Up to this many readings in the array, but for the last place, the clock need not be looked at: they
+    /// fit in before <paramref name="until"/>.</param>
     /// <param name="until">Time to stop at, in microseconds.</param>
     /// <returns>Number of readings in the array, including those that were there before <paramref name="from"/>.</returns>
     int ReadBurst(int[] readings, int from, int sure, long until);

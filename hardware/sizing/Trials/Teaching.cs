@@ -1,7 +1,6 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
-using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Orders;
 
 namespace NanoDustSwitch.Sizing.Trials;

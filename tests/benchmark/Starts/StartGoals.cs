@@ -54,7 +54,8 @@ internal static class StartGoals
         return goals;
     }
 
-    private static CountedGoal Above(StartStudy found, string kind, bool isFirst, double multiple, double must, double aim) => new(
+    private static CountedGoal Above(
+        StartStudy found, string kind, bool isFirst, double multiple, double must, double aim) => new(
         found.Count(kind, isFirst),
         new(
             $"{kind}: {(isFirst ? "first" : "later")} starts above {multiple} x settled, %",

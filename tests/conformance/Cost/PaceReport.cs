@@ -13,7 +13,8 @@ internal sealed class PaceReport(DeviceCode code)
     // Fewer readings a second than this, and a board takes long buckets.
     private const int Usual = 2000;
 
-    // The clock is looked at for every second reading of those that are taken ahead, for 0.6 ms in the mean, and of the last four.
+    // The clock is looked at for every second reading of those that are taken ahead, for 0.6 ms in the mean, and of the last
+    // four.
     private const double MeanAhead = 600;
     private const double UnsureReadings = 4;
     private const double UsualABucket = Usual * Bucket.Microseconds / 1e6;

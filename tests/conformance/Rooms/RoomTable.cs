@@ -14,7 +14,7 @@ internal static class RoomTable
             [Room.Top] = ["Faults", "Notices", "Readings", "Settings", "State", "Swing", "Tools", "Units", "Vacuum"],
             ["Faults"] = ["Notices", "Readings", "Settings", "State", "Swing", "Units"],
             ["Readings"] = ["Units"],
-            ["Swing"] = ["Readings", "State"],
+            ["Swing"] = ["Readings", "State", "Units"],
             ["Tools"] = ["State"],
             ["Vacuum"] = ["Notices", "Readings", "Settings", "State", "Swing", "Tools", "Units"],
         }),

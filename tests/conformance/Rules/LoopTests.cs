@@ -10,7 +10,6 @@ public class LoopTests
     private static readonly LoopCut[] s_cuts =
     [
         new("SerialConsole.TakeLine", "a line was typed"),
-        new("LineReader.Accept", "a byte was typed"),
         new("Word.WriteRow", "an answer of many rows to a typed word is being written"),
         new("Guide.Update", "a guide was begun by a typed word"),
         new("SerialConsole.AbortGuideByButton", "a guide was begun by a typed word, and the button ends it"),

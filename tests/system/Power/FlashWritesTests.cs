@@ -72,7 +72,8 @@ public sealed class FlashWritesTests
         int hours = Writes(flash, Slots.Hours);
         int tools = Writes(flash, Slots.Tools);
         int settings = Writes(flash, Slots.Settings);
-        TestContext.WriteLine($"boot record {boot}, event log {log}, run hours {hours}, tools {tools}, settings {settings}; {holds} holds, "
+        TestContext.WriteLine(
+            $"boot record {boot}, event log {log}, run hours {hours}, tools {tools}, settings {settings}; {holds} holds, "
             + $"{run.Rig.Boots} restarts");
 
         // The first write of each kind goes to both slots.

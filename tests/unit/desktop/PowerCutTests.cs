@@ -4,8 +4,8 @@ using NanoDustSwitch.Firmware;
 
 namespace NanoDustSwitch.UnitTests;
 
-// Here and not on a device for the number of cases. Settings, log, hours, tools and boot record each hold the values of one generation;
-// a mix of two is found at once.
+// Here and not on a device for the number of cases. Settings, log, hours, tools and boot record each hold the values of one
+// generation; a mix of two is found at once.
 [TestClass]
 public class PowerCutTests
 {

@@ -58,7 +58,8 @@ public class SettingPlacesTests
         {
             string name = SettingsTable.Row(id).Name;
             Assert.IsTrue(
-                rows.Any(row => row.Contains($"`{name}`")), $"The table of settings in firmware/console.md does not name `{name}`.");
+                rows.Any(row => row.Contains($"`{name}`")),
+                $"The table of settings in firmware/console.md does not name `{name}`.");
         }
     }
 

@@ -3,8 +3,8 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.Simulator.Days.Json;
 
 /// <summary>
-/// The sensor of a day file: gain in mV/A, noise and hum in A rms, the hum's angle in degrees, drift in mV an hour, and by how much
-/// the crosstalk lags the vacuum's current.
+/// The sensor of a day file: gain in mV/A, noise and hum in A rms, the hum's angle in degrees, drift in mV an hour, and by how
+/// much the crosstalk lags the vacuum's current.
 /// </summary>
 internal sealed class SensorFields
 {

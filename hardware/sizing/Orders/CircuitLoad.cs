@@ -1,7 +1,6 @@
-using NanoDustSwitch.Sizing.Orders;
 using UnitsNet;
 
-namespace NanoDustSwitch.Sizing.Judging;
+namespace NanoDustSwitch.Sizing.Orders;
 
 /// <summary>What hangs on a circuit, and what its breaker and receptacle may carry.</summary>
 /// <param name="circuit">The circuit.</param>

@@ -3,8 +3,8 @@ using NanoDustSwitch.Detection;
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Keeps in flash what the core has learned of the tools. It belongs to the sensor with which it was learned: with another gain or
-/// other turns the same tool shows another swing. Without it the core learns anew.
+/// Keeps in flash what the core has learned of the tools. It belongs to the sensor with which it was learned: with another gain
+/// or other turns the same tool shows another swing. Without it the core learns anew.
 /// </summary>
 public sealed class KnownTools
 {
