@@ -104,7 +104,7 @@ public sealed class VerdictTests
     public void A_refusal_of_a_small_tool_shows_figures_that_do_not_pass()
     {
         Judged judged = new(
-            "--vacuum 1000W --tool 20W/universal --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 "
+            "--vacuum 1000W --tool 25W/universal --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 "
             + "--sensor transformer-100A --turns 10");
         Finding tool = judged.Finding("Smallest tool", "this tool");
         Assert.AreEqual(Outcome.Fails, tool.Outcome);

@@ -40,7 +40,9 @@ public sealed class DayFileErrorTests
     [DataRow("\"name\": \"\\ud800\"", "this text has a broken \\u escape")]
     [DataRow("\"settings\": [ 5 ]", "a line of 'settings' must be a text, not a number")]
     [DataRow("\"mains\": null", "'mains' must be an object in braces, not null")]
-    [DataRow("\"mains\": { \"volts\": 230 }", "'mains' needs 'hertz'; its members are volts, hertz, ohms")]
+    [DataRow(
+        "\"mains\": { \"volts\": 230 }",
+        "'mains' needs 'hertz'; its members are volts, hertz, ohms, wanderHertz, wanderSeconds, flattening")]
     [DataRow("\"circuits\": []", "'circuits' is empty; a shop has at least one circuit")]
     [DataRow("\"circuits\": {}", "'circuits' must be a list in brackets, not an object in braces")]
     [DataRow(
@@ -120,7 +122,9 @@ public sealed class DayFileErrorTests
 
     [TestMethod]
     [DataRow("\"mains\": { \"volts\": 120,\n\"hertz\": 70 }", "line 3: 'hertz' must be from 45 to 65, not 70")]
-    [DataRow("\"mains\": {\n\"volts\": 120\n}", "line 2: 'mains' needs 'hertz'; its members are volts, hertz, ohms")]
+    [DataRow(
+        "\"mains\": {\n\"volts\": 120\n}",
+        "line 2: 'mains' needs 'hertz'; its members are volts, hertz, ohms, wanderHertz, wanderSeconds, flattening")]
     [DataRow("\"vacuum\": {\n\n\"circuit\": \"x\" }", "line 4: there is no circuit 'x'; the circuits are bench")]
     [DataRow(
         "\"steps\": [ { \"at\": 5, \"do\": \"sensor-out\" },\n{ \"at\": 4, \"do\": \"sensor-in\" } ]",

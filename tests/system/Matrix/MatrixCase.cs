@@ -28,7 +28,7 @@ internal sealed record MatrixCase(
     private const double DefaultStop = 0.35;
 
     /// <summary>Gets the time for which the tool runs first: longer than the surge may last, s.</summary>
-    public const double FirstRun = 2.7;
+    public const double FirstRun = 3.5;
 
     /// <summary>Gets the pause before it is switched on again, s, with the vacuum running on.</summary>
     public const double Pause = 0.7;

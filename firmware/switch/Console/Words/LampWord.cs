@@ -27,11 +27,11 @@ public sealed class LampWord : Word
             case 1:
                 return Row(console, "on", "vacuum on; dark for a moment every 3 s: look at 'why'");
             case 2:
-                return Row(console, "even blinking", "held off, or off until the tool stops");
+                return Row(console, "even blinking", "vacuum told off by hand, or until the tool stops");
             case 3:
-                return Row(console, "three and a pause", "a fault keeps the vacuum off: 'why' says which");
+                return Row(console, "three and a pause", "vacuum told off by a fault: 'why' says which");
             case 4:
-                return Row(console, "long and short, beeps", "tool off, then pull the plug of the vacuum's box");
+                return Row(console, "long and short, beeps", "stop the tool, then pull the plug of the vacuum's box");
             case 5:
                 return Row(console, "quick and even", "teaching or testing");
             case 6:
