@@ -92,6 +92,14 @@ public sealed class ToolFinder
         get { return IsRunning && !IsSlow ? _fast.LooksAgainst : 0; }
     }
 
+    /// <summary>
+    /// Gets a value indicating whether the line shows less than half of the stop level: after a wild reading nothing is left.
+    /// </summary>
+    public bool IsNothingLeft
+    {
+        get { return Window.Power < Levels.StopPower >> LeftShift; }
+    }
+
     /// <summary>Takes new settings.</summary>
     /// <param name="startAt">Swing at which a tool counts as running, in sixteenths of a count.</param>
     /// <param name="stopBelow">Swing below which it counts as stopped; under <paramref name="startAt"/>.</param>
@@ -210,9 +218,9 @@ public sealed class ToolFinder
     {
         _fast.Reset();
         IsRunning = false;
-        
-        // What is left may be a lamp at the level; a wild reading leaves nothing.
-        _wasRejected = Window.Power >= Levels.StopPower >> LeftShift;
+
+        // What is left may be a lamp at the level.
+        _wasRejected = !IsNothingLeft;
         if (Levels.IsNoiseLimited)
         {
             AskSlowLane();

@@ -29,6 +29,7 @@ internal sealed class MatrixRun
     private bool _wasOn;
     private bool _isFound;
     private bool _hasCome;
+    private bool _hasGone;
     private bool _isReleased = true;
     private bool _wasCommanded;
     private long _changed;
@@ -84,9 +85,10 @@ internal sealed class MatrixRun
             Change(isOn);
         }
 
-        if (_case.Tool.ComesLater && isOn && !_hasCome)
+        if ((_case.Tool.ComesLater || _hasGone) && isOn && !_hasCome)
         {
             _hasCome = _shop.ToolLine.Rms >= _case.Tool.HasCome;
+            _hasGone = !_hasCome;
             _changed = now;
             return;
         }
@@ -106,11 +108,13 @@ internal sealed class MatrixRun
             }
             else if (!core.IsToolRunning && _isFound)
             {
-                if (_case.Tool.ComesLater && _shop.ToolLine.Rms < _case.Tool.HasCome)
+                if (_shop.ToolLine.Rms < (_case.Tool.ComesLater ? _case.Tool.HasCome : _case.Tool.StopBelow))
                 {
-                    // The first stage was a surge of its own.
+                    // The first stage was a surge of its own; or the mains has sagged, and a rectifier draws nothing until its
+                    // capacitor has come down to what is left of the mains.
                     _isFound = false;
                     _hasCome = false;
+                    _hasGone = true;
                     return;
                 }
 
@@ -148,6 +152,7 @@ internal sealed class MatrixRun
 
             _isFound = false;
             _hasCome = false;
+            _hasGone = false;
             return;
         }
 

@@ -66,7 +66,7 @@ public sealed class ReplayCommandTests
     [TestMethod]
     public void A_stop_level_within_the_tools_current_shows_as_drop_outs()
     {
-        (int code, string output, _) = Cli.Run("replay", Of("sander.csv"), "--set", "start-at=1", "--set", "stop-below=0.93");
+        (int code, string output, _) = Cli.Run("replay", Of("sander.csv"), "--set", "start-at=0.85", "--set", "stop-below=0.83");
         Assert.AreEqual(1, code, output);
         StringAssert.Contains(Cli.Unfolded(output), "while its current flowed on: stop-below is too high for it");
     }
