@@ -42,6 +42,12 @@ internal sealed class OrdinaryStarts
         day.Shop.Circuits = [new CircuitSpecification { Amperes = 500 }];
         string delay = s_delays[_random.Next(s_delays.Length)];
         _bench = new MatrixBench(day, seed, delay, "run-on 0.6", "restart-gap 0.1", "starts-a-minute 30");
+        if (tool.Kind is ToolKind.Rectified or ToolKind.Inverter)
+        {
+            // Narrow pulses show half their current and less: taught, as in the load matrix.
+            _bench.Ask("stop-below 0.2");
+            _bench.Ask("start-at 0.32");
+        }
     }
 
     /// <summary>Gets the starts made.</summary>
