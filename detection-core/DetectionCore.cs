@@ -289,8 +289,9 @@ public sealed class DetectionCore
 
         _lastEnd = now;
         ToolFinder tool = _tool;
+        SwingWindow window = tool.Window;
         bool hasLearned = tool.Accept(bucket);
-        bool isValid = tool.Window.IsValid;
+        bool isValid = window.IsValid;
         int count = bucket.Count;
         if (count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / count))
         {
@@ -333,7 +334,7 @@ public sealed class DetectionCore
             UpdateGate(now);
         }
 
-        if (_feedback.IsWatching && ((tool.Window.Place & (SwingWindow.Length - 1)) == 0 || _feedback.WantsEveryBucket))
+        if (_feedback.IsWatching && ((window.Place & (SwingWindow.Length - 1)) == 0 || _feedback.WantsEveryBucket))
         {
             WatchFeedback(now);
         }
@@ -452,8 +453,12 @@ public sealed class DetectionCore
         }
         else if (!tool.IsSlow)
         {
-            if ((Vacuum.IsWaitingForSurge && tool.LooksLow >= GoneLooks && tool.IsNothingLeft)
-                || (tool.IsRunning && Vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo)))
+            VacuumControl vacuum = Vacuum;
+            SwingWindow window = tool.Window;
+            ToolLevels levels = tool.Levels;
+            bool isGone = window.Power < levels.StopPower && vacuum.IsWaitingForSurge && tool.LooksLow >= GoneLooks
+                && tool.IsNothingLeft;
+            if (isGone || (tool.IsRunning && vacuum.IsBriefSurge(bucket, window, tool.Floor, levels.StartOfTwo)))
             {
                 tool.RejectStart();
             }
@@ -472,7 +477,10 @@ public sealed class DetectionCore
             Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
 
-        JudgeState(bucket.EndTime);
+        if (Vacuum.State != _judgedState)
+        {
+            JudgeState(bucket.EndTime);
+        }
     }
 
     // A fact has changed since the last bucket, or a time is up.

@@ -20,6 +20,13 @@ public static class IntegerMath
         // the arithmetic and the geometric mean), so the first step lands at or above the whole root, whatever the guess was.
         // From there the steps fall until they reach it, and never pass below it.
         long root = guess > 0 ? guess : 1;
+
+        // From a guess that is far too low the first step would land as far above the root, and each further one only halves it.
+        while (value >> 8 > root * root)
+        {
+            root <<= 4;
+        }
+
         root = (root + (value / root)) / 2;
         while (true)
         {

@@ -66,7 +66,15 @@ public sealed class StateTape
     /// <returns>The number that the part must have from now on.</returns>
     public int Number(int value)
     {
-        return (int)Number((long)value);
+        // Not by the other one: most of the state are such numbers, and the board writes all of it in one step of the loop.
+        if (_isReading)
+        {
+            return (int)_numbers[_at++];
+        }
+
+        _numbers[_at++] = value;
+        Count = _at;
+        return value;
     }
 
     /// <summary>Exchanges a truth value; on the tape it is 1 or 0.</summary>

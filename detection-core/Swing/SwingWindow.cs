@@ -270,21 +270,17 @@ public sealed class SwingWindow
         int[] means = _means;
         int least = int.MaxValue;
         int greatest = int.MinValue;
-        for (int i = 1; i <= Length; i++)
+        int wild = _wildPlace;
+        int end = Place + Kept;
+        for (int place = end - Length; place < end; place++)
         {
-            int place = (Place - i) & (Kept - 1);
-            int mean = means[place];
-            if (place == _wildPlace)
-            {
-                continue;
-            }
-
-            if (mean < least)
+            int mean = means[place & (Kept - 1)];
+            if (mean < least && (place & (Kept - 1)) != wild)
             {
                 least = mean;
             }
 
-            if (mean > greatest)
+            if (mean > greatest && (place & (Kept - 1)) != wild)
             {
                 greatest = mean;
             }

@@ -27,6 +27,9 @@ public sealed class ToolFinder
     // noise 0.88, 1/f noise 0.84).
     private const int SmoothLacks = 5;
 
+    // The levels are worked out in two steps, at two of the buckets that are left for it.
+    private const int StepsToFollow = 2;
+
     private readonly RunDetector _fast = new RunDetector();
     private readonly NoiseFloor _floor = new NoiseFloor();
     private readonly NoiseFloor _slowFloor = new NoiseFloor();
@@ -35,7 +38,9 @@ public sealed class ToolFinder
     private long _releaseSum;
     private int _releaseLooks;
     private bool _wasRejected;
-    private bool _hasLearned;
+
+    // Steps that are left until the levels have followed the floors.
+    private int _stepsToFollow;
 
     // The slow lane's greatest answer of the present second; negative before there is one.
     private int _slowGreatest = -1;
@@ -263,7 +268,7 @@ public sealed class ToolFinder
         _releaseSum = tape.Number(_releaseSum);
         _releaseLooks = tape.Number(_releaseLooks);
         _wasRejected = tape.Flag(_wasRejected);
-        _hasLearned = tape.Flag(_hasLearned);
+        _stepsToFollow = tape.Number(_stepsToFollow);
         IsRunning = tape.Flag(IsRunning);
         IsSlow = tape.Flag(IsSlow);
         IsUnsure = tape.Flag(IsUnsure);
@@ -294,13 +299,18 @@ public sealed class ToolFinder
 
     private bool FollowFloors()
     {
-        if (!_hasLearned)
+        if (_stepsToFollow == 0)
         {
             return false;
         }
 
-        _hasLearned = false;
-        UpdateLevels();
+        if (--_stepsToFollow > 0)
+        {
+            Levels.Begin(_floor.Floor, _slowFloor.Floor, Standing);
+            return false;
+        }
+
+        Levels.Complete(_floor.Floor, _slowFloor.Floor, Standing);
         return true;
     }
 
@@ -364,7 +374,7 @@ public sealed class ToolFinder
             _slowGreatest = -1;
         }
 
-        _hasLearned = true;
+        _stepsToFollow = StepsToFollow;
     }
 
     private void LookForStop(bool isLow)
@@ -414,6 +424,7 @@ public sealed class ToolFinder
 
     private void UpdateLevels()
     {
-        Levels.Update(_floor.Floor, _slowFloor.Floor, Standing);
+        Levels.Begin(_floor.Floor, _slowFloor.Floor, Standing);
+        Levels.Complete(_floor.Floor, _slowFloor.Floor, Standing);
     }
 }

@@ -97,7 +97,9 @@ public sealed class ToolLevels
     /// </summary>
     public bool IsNoiseLimited;
 
-    /// <summary>Takes what the settings ask for; the levels are new after the next <see cref="Update"/>.</summary>
+    /// <summary>
+    /// Takes what the settings ask for; the levels are new after the next <see cref="Begin"/> and <see cref="Complete"/>.
+    /// </summary>
     /// <param name="startAt">Swing at which a tool counts as running, in sixteenths of a count.</param>
     /// <param name="stopBelow">Swing below which it counts as stopped; under <paramref name="startAt"/>.</param>
     public void Use(int startAt, int stopBelow)
@@ -117,21 +119,34 @@ public sealed class ToolLevels
         return set > overFloor ? set : overFloor;
     }
 
-    /// <summary>Works out the levels.</summary>
+    /// <summary>
+    /// Works out the start levels as swings. <see cref="Complete"/> makes the rest of them; in one bucket both would be dear for
+    /// the board.
+    /// </summary>
     /// <param name="floor">The fast lane's floor in sixteenths of a count.</param>
     /// <param name="slowFloor">The slow lane's floor in sixteenths of a count.</param>
     /// <param name="standing">What stands on the line.</param>
-    public void Update(int floor, int slowFloor, StandingLoad standing)
+    public void Begin(int floor, int slowFloor, StandingLoad standing)
     {
         int power = standing.Power;
         int steady = standing.Steady;
         int added = (SwingWindow.PowerOf(_startAt) >> 4) * AddedSixteenths;
         int share = (power >> 3) * AddedEighths;
         long found = (long)power + (added > share ? added : share);
-        StartOfTwo = Root(found, With(steady, floor, StartOfTwoPercent));
-        SlowStart = Root(found, With(steady, slowFloor, SlowStartPercent));
+        StartOfTwo = Root(found, With(steady, floor, StartOfTwoPercent), StartOfTwo);
+        SlowStart = Root(found, With(steady, slowFloor, SlowStartPercent), SlowStart);
         int rippling = steady + ((steady >> 5) * RippleSixteenths);
-        Start = Root(found + ((power >> 4) * RippleSixteenths), With(rippling, floor, StartPercent));
+        Start = Root(found + ((power >> 4) * RippleSixteenths), With(rippling, floor, StartPercent), Start);
+    }
+
+    /// <summary>Works out what follows from the start levels, and the stop levels.</summary>
+    /// <param name="floor">The fast lane's floor in sixteenths of a count.</param>
+    /// <param name="slowFloor">The slow lane's floor in sixteenths of a count.</param>
+    /// <param name="standing">What stands on the line.</param>
+    public void Complete(int floor, int slowFloor, StandingLoad standing)
+    {
+        int power = standing.Power;
+        int steady = standing.Steady;
         Stop = Above(floor, StopPercent, _stopBelow);
         IsNoiseLimited = Above(floor, StartPercent, 0) > _startAt;
         StartPower = SwingWindow.PowerOf(Start);
@@ -139,9 +154,9 @@ public sealed class ToolLevels
         StopPower = SwingWindow.PowerOf(Stop);
         int release = power + (power >> 2) + (power >> 4);
         ReleasePower = release > StopPower >> 1 ? release : 0;
-        SlowStop = Root(ReleasePower, Above(slowFloor, StopPercent, _stopBelow));
+        SlowStop = Root(ReleasePower, Above(slowFloor, StopPercent, _stopBelow), SlowStop);
         LeastStart = StartOfTwo < SlowStart ? StartOfTwo : SlowStart;
-        LeastStop = Root(ReleasePower, Stop < SlowStop ? Stop : SlowStop);
+        LeastStop = Root(ReleasePower, Stop < SlowStop ? Stop : SlowStop, LeastStop);
 
         // Single means show 0.90 to 0.97 of a sine's swing, so their level is a thirty-second lower. Of a steady load they may
         // show more than its power does, as of any other.
@@ -170,10 +185,10 @@ public sealed class ToolLevels
         return noise > _startAt ? noise : _startAt;
     }
 
-    // The swing of a power, or the one that is given where that is more.
-    private static int Root(long power, int least)
+    // The swing of a power, or the least one that is given where that is more. The guess is the level of before.
+    private static int Root(long power, int least, int guess)
     {
         int most = power < int.MaxValue ? (int)power : int.MaxValue;
-        return most > SwingWindow.PowerOf(least) ? SwingWindow.SwingOf(most, least) : least;
+        return most > SwingWindow.PowerOf(least) ? SwingWindow.SwingOf(most, guess) : least;
     }
 }

@@ -42,7 +42,7 @@ public sealed class SurgeWatch
     private const int MostSteps = 3;
 
     // A single bucket must show twice that most: it ripples. As a power, which goes with the square.
-    private const int StepPower = 4;
+    private const long StepPower = 4;
 
     // What stands below seven tenths of the onset's height has come down.
     private const int KneePercent = 70;
@@ -255,7 +255,8 @@ public sealed class SurgeWatch
         }
 
         _most = most;
-        _stretch.StepPower = _steps < MostSteps ? (long)StepPower * SwingWindow.PowerOf(most) : long.MaxValue;
+        long halfStep = _steps < MostSteps ? StepPower * SwingWindow.PowerOf(most) / 2 : int.MaxValue;
+        _stretch.HalfStepPower = halfStep < int.MaxValue ? (int)halfStep : int.MaxValue;
         _count = ++count;
         switch (count)
         {

@@ -20,7 +20,7 @@ public sealed class SwingStretch
 
     private int _buckets;
     private long _powerSum;
-    private long _fundamentalSum;
+    private long _halfSum;
     private int _readings;
     private int _clipped;
     private int _greatest;
@@ -49,10 +49,10 @@ public sealed class SwingStretch
     public int Count;
 
     /// <summary>
-    /// A bucket above this is a step up, to be told without waiting for the end of the stretch; a power as
+    /// A bucket above this is a step up, to be told without waiting for the end of the stretch; half of a power as
     /// <see cref="SwingWindow.PowerOf"/> gives it.
     /// </summary>
-    public long StepPower;
+    public int HalfStepPower;
 
     /// <summary>Whether the last bucket showed such a step.</summary>
     public bool HasStepped;
@@ -61,7 +61,7 @@ public sealed class SwingStretch
     public void Begin()
     {
         _buckets = -LeftOut;
-        StepPower = long.MaxValue;
+        HalfStepPower = int.MaxValue;
         HasStepped = false;
         BeginStretch();
     }
@@ -79,16 +79,20 @@ public sealed class SwingStretch
         }
 
         int power = window.Power;
-        long fundamental = 2L * (power - window.Squares);
-        if (fundamental > StepPower)
+        int half = power - window.Squares;
+        if (half > HalfStepPower)
         {
             HasStepped = true;
             return true;
         }
 
         _powerSum += power;
-        _greatest = power > _greatest ? power : _greatest;
-        _fundamentalSum += fundamental;
+        if (power > _greatest)
+        {
+            _greatest = power;
+        }
+
+        _halfSum += half;
         Sum += bucket.Sum;
         _readings += bucket.Count;
         if (!bucket.IsOrdinary)
@@ -101,7 +105,7 @@ public sealed class SwingStretch
             return false;
         }
 
-        Swing = SwingWindow.SwingOf((int)(_fundamentalSum / SwingWindow.Length), Swing);
+        Swing = SwingWindow.SwingOf((int)(2 * _halfSum / SwingWindow.Length), Swing);
         Level = SwingWindow.SwingOf((int)(_powerSum / SwingWindow.Length), Swing);
         _topBeforeThat = _topBefore;
         _topBefore = Top;
@@ -120,7 +124,7 @@ public sealed class SwingStretch
     {
         _buckets = tape.Number(_buckets);
         _powerSum = tape.Number(_powerSum);
-        _fundamentalSum = tape.Number(_fundamentalSum);
+        _halfSum = tape.Number(_halfSum);
         _clipped = tape.Number(_clipped);
         Swing = tape.Number(Swing);
         Level = tape.Number(Level);
@@ -128,7 +132,7 @@ public sealed class SwingStretch
         Sum = tape.Number(Sum);
         Count = tape.Number(Count);
         _readings = tape.Number(_readings);
-        StepPower = tape.Number(StepPower);
+        HalfStepPower = tape.Number(HalfStepPower);
         _greatest = tape.Number(_greatest);
         _topBefore = tape.Number(_topBefore);
         _topBeforeThat = tape.Number(_topBeforeThat);
@@ -140,7 +144,7 @@ public sealed class SwingStretch
     private void BeginStretch()
     {
         _powerSum = 0;
-        _fundamentalSum = 0;
+        _halfSum = 0;
         _readings = 0;
         _clipped = 0;
         _greatest = 0;

@@ -154,15 +154,25 @@ public sealed class VacuumControl
     {
         // What the watch says is acted upon with the next bucket: both in one would be dear for the board.
         long now = bucket.EndTime;
-        bool isOver = _isSurgeOver && now - Since >= ShowerMicroseconds;
+        bool wasOver = _isSurgeOver;
         _isSurgeOver = Surge.Accept(bucket, window, noise);
         bool isTimeUp = now >= _surgeEnd;
-        if (isTimeUp && !IsWaitingForSurge)
+        if (!wasOver && !isTimeUp)
         {
-            Surge.End(true);
+            return false;
         }
 
-        if (!IsWaitingForSurge || (!isOver && !isTimeUp))
+        if (!IsWaitingForSurge)
+        {
+            if (isTimeUp)
+            {
+                Surge.End(true);
+            }
+
+            return false;
+        }
+
+        if (!isTimeUp && now - Since < ShowerMicroseconds)
         {
             return false;
         }

@@ -11,6 +11,9 @@ public class ToolFinderTests
     // Half a second and the block under way.
     private const int Slowly = 320;
 
+    // The levels follow a floor in two steps, four buckets apart.
+    private const int LevelsFollow = 4;
+
     // On a quiet line the settings. On a noisy one 250, 188 and 125 hundredths of the floor where that is more; the slow lane's
     // floor is a quarter of it, its levels 240 and 125 hundredths of that. The floor never begins above its cap.
     [TestMethod]
@@ -68,7 +71,7 @@ public class ToolFinderTests
         FinderBench bench = New(2000);
         bench.Finder.Use(400, 200, 100, 1, true);
         Assert.AreEqual(500, bench.Finder.Levels.LeastStop);
-        bench.Quiet(SwingWindow.Length + Bucket.ASecond);
+        bench.Quiet(SwingWindow.Length + Bucket.ASecond + LevelsFollow);
         Assert.AreEqual(300, bench.Finder.Floor);
         Assert.AreEqual(375, bench.Finder.Levels.LeastStop);
     }
@@ -253,7 +256,7 @@ public class ToolFinderTests
     public void TheFloorIsLearnedOnceASecond()
     {
         FinderBench bench = New(2000);
-        bench.Quiet(SwingWindow.Length);
+        bench.Quiet(SwingWindow.Length + LevelsFollow);
         int before = bench.Learned;
         bench.Quiet(Bucket.ASecond);
         Assert.AreEqual(before + 1, bench.Learned);

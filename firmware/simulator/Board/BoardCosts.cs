@@ -25,7 +25,7 @@ internal sealed class BoardCosts
     public int BurstInstructions { get; init; } = 52;
 
     /// <summary>Gets the work of closing a bucket: filling it, the core, the heartbeat. Cost meter, mean.</summary>
-    public int ClosingInstructions { get; init; } = 670;
+    public int ClosingInstructions { get; init; } = 690;
 
     /// <summary>Gets the instructions of what a step serves with nobody typing: lamp, console, flash. Cost meter, mean.</summary>
     public int IdleInstructions { get; init; } = 97;

@@ -54,6 +54,15 @@ public sealed class LineEditor
             return;
         }
 
+        if (_at == Length)
+        {
+            // Nearly every key is one at the end of the line; there the rest is nothing.
+            _line[_at++] = value;
+            Length++;
+            _echo.Byte(value);
+            return;
+        }
+
         for (int i = Length; i > _at; i--)
         {
             _line[i] = _line[i - 1];
