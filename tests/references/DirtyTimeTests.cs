@@ -19,7 +19,7 @@ public sealed class DirtyTimeTests
     private const double Noise = 0.13;
     private const double Rate = 1000;
     private const double DropOut = 1.0 / 600;
-    private const double MostOverBound = 2;
+    private const double MostOverBound = 2.2;
     private const double GapsASecond = 2;
     private const int Starts = 1000;
 
