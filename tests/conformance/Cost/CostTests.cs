@@ -68,7 +68,9 @@ public class CostTests
         {
             Assert.IsLessThanOrEqualTo(limit, costs.Mean(step => step.Readings.Weighed) - readings, costs.Name);
             Assert.IsLessThanOrEqualTo(
-                limit == CostLimits.Close ? CostLimits.CloseMostly : CostLimits.CoreRarely, costs.Percentile(99, step => step.Readings.Instructions) - readings, costs.Name);
+                limit == CostLimits.Close ? CostLimits.CloseMostly : CostLimits.CoreRarely,
+                costs.Percentile(99, step => step.Readings.Instructions) - readings,
+                costs.Name);
         }
     }
 

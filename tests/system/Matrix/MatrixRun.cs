@@ -108,8 +108,10 @@ internal sealed class MatrixRun
             }
             else if (!core.IsToolRunning && _isFound)
             {
-                if (_shop.ToolLine.Rms < (_case.Tool.ComesLater ? _case.Tool.HasCome : _case.Tool.StopBelow))
+                if (!_wasCommanded
+                    || _shop.ToolLine.Rms < (_case.Tool.ComesLater ? _case.Tool.HasCome : _case.Tool.StopBelow))
                 {
+                    // While its start is waited for a tool is on trial: what is let go then has not stopped the vacuum.
                     // The first stage was a surge of its own; or the mains has sagged, and a rectifier draws nothing until its
                     // capacitor has come down to what is left of the mains.
                     _isFound = false;
