@@ -20,9 +20,9 @@ public sealed class DetectionCore
     // 0.974 at 50 Hz and 0.858 in place of 0.964 at 60 Hz, which is 92 % and 89 % of it.
     private const int LongBucketsPercent = 91;
 
-    // A tool whose start surge is waited for counts as gone after so many looks below its stop level, when nothing is left. A wild
-    // reading is seen for eight looks, and the next one must not find it still there. Of narrow pulses something is left where
-    // a few of them fall between the readings.
+    // A tool whose start surge is waited for counts as gone after so many looks below its stop level, when nothing is left. A
+    // wild reading is seen for eight looks, and the next one must not find it still there. Of narrow pulses something is left
+    // where a few of them fall between the readings.
     private const int GoneLooks = 3;
 
     private readonly ToolFinder _tool = new ToolFinder();
