@@ -243,6 +243,7 @@ public sealed class DetectionCore
         {
             // Another scale shows the same tools with other swings.
             Vacuum.Tools.Forget();
+            Vacuum.Book.Forget();
         }
 
         _settings = settings;
@@ -324,6 +325,11 @@ public sealed class DetectionCore
         }
 
         bool isRunning = tool.IsRunning;
+        if (vacuum.Ignored.IsThere)
+        {
+            isRunning = FollowIgnored(isRunning, now);
+        }
+
         if (isRunning != vacuum.IsToolRunning || faults.HoldsOff != vacuum.IsHeldOff || now >= vacuum.NextLook)
         {
             Act(isRunning, now);
@@ -447,9 +453,38 @@ public sealed class DetectionCore
     {
         ToolFinder tool = _tool;
         SurgeWatch surge = Vacuum.Surge;
+        ToolGuess guess = Vacuum.Guess;
+        if (guess.IsAsking)
+        {
+            if (guess.Step(surge.Seen) && guess.NeedsNone && Vacuum.IsToolRunning && !Vacuum.Ignored.IsThere)
+            {
+                Vacuum.Ignored.Begin(Vacuum.Book, guess.Tool, tool.Window);
+            }
+        }
+        else if (surge.IsNews)
+        {
+            surge.IsNews = false;
+            if (!Vacuum.Ignored.IsThere)
+            {
+                guess.Ask(false);
+            }
+        }
+
         if (surge.IsEnding)
         {
-            surge.Learn();
+            if (guess.Learned != ToolGuess.None)
+            {
+                surge.Learn();
+            }
+            else if (Vacuum.Ignored.IsThere && !Vacuum.Ignored.IsAlone)
+            {
+                // Two loads together teach nothing of either.
+                surge.End(false);
+            }
+            else if (!guess.IsAsking)
+            {
+                guess.Ask(true);
+            }
         }
         else if (!tool.IsSlow)
         {
@@ -483,6 +518,31 @@ public sealed class DetectionCore
         }
     }
 
+    // A load that needs no vacuum runs; what a person has said of it may have changed meanwhile.
+    private bool FollowIgnored(bool isRunning, long now)
+    {
+        VacuumControl vacuum = Vacuum;
+        IgnoredLoad ignored = vacuum.Ignored;
+        bool wasAlone = ignored.IsAlone;
+        if (vacuum.Book[ignored.Place, ToolFigure.Wish] != ToolBook.NoVacuum)
+        {
+            ignored.End();
+            return isRunning;
+        }
+
+        bool follows = ignored.Follow(_tool.Window, isRunning, _tool.Levels.LeastStart);
+        if (ignored.IsAlone && !wasAlone)
+        {
+            vacuum.Guess.Tool = ignored.Place;
+        }
+        else if (!ignored.IsThere && wasAlone)
+        {
+            vacuum.Guess.Stop(now);
+        }
+
+        return follows;
+    }
+
     // A fact has changed since the last bucket, or a time is up.
     private void Act(bool isRunning, long now)
     {
@@ -491,6 +551,11 @@ public sealed class DetectionCore
         {
             _tool.ResetLearning();
             _idleMeasured = false;
+        }
+
+        if (!isRunning && vacuum.IsToolRunning && !vacuum.Ignored.IsAlone)
+        {
+            vacuum.Guess.Stop(now);
         }
 
         vacuum.Update(isRunning, Faults.HoldsOff, now);

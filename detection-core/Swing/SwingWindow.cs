@@ -58,6 +58,12 @@ public sealed class SwingWindow
     /// </summary>
     public int Squares;
 
+    /// <summary>Least mean of the last eight when <see cref="FindExtremes"/> looked, in sixteenths of a count.</summary>
+    public int Least;
+
+    /// <summary>Greatest of them.</summary>
+    public int Greatest;
+
     /// <summary>Where the next bucket's mean goes, 0 to 15; goes up by one with every bucket and begins anew after 15.</summary>
     public int Place;
 
@@ -287,6 +293,24 @@ public sealed class SwingWindow
         }
 
         return (greatest - least) << SixteenthsShift;
+    }
+
+    /// <summary>Finds <see cref="Least"/> and <see cref="Greatest"/>.</summary>
+    public void FindExtremes()
+    {
+        int[] means = _means;
+        int least = int.MaxValue;
+        int greatest = int.MinValue;
+        int end = Place + Kept;
+        for (int place = end - Length; place < end; place++)
+        {
+            int mean = means[place & (Kept - 1)];
+            least = mean < least ? mean : least;
+            greatest = mean > greatest ? mean : greatest;
+        }
+
+        Least = least << SixteenthsShift;
+        Greatest = greatest << SixteenthsShift;
     }
 
     /// <summary>Starts afresh: what was read before a gap says nothing about what comes after it.</summary>

@@ -62,6 +62,11 @@ public sealed class SurgeWatch
     private const int StillShift = 5;
     private const int StillStretches = 3;
 
+    private const int LengthShift = 4;
+
+    // A watch that has lasted for so many stretches has lasted for the longest surge.
+    private const int LongestStretches = 130;
+
     private readonly ToolMemory _memory;
     private readonly SwingStretch _stretch = new SwingStretch();
     private readonly long[] _swings = new long[Mask + 1];
@@ -72,9 +77,8 @@ public sealed class SurgeWatch
     private int _late;
     private int _early;
     private int _most;
-    private int _lowest = int.MaxValue;
-    private int _onset;
-    private int _after;
+    private int _extremes;
+    private int _range;
     private int _firstOnset;
     private int _firstAfter;
     private int _kneeBelow;
@@ -84,11 +88,17 @@ public sealed class SurgeWatch
     private int _knownLowest;
     private int _knownHighest;
 
+    /// <summary>What the start has shown so far.</summary>
+    public readonly ToolFigures Seen = new ToolFigures();
+
     /// <summary>Whether a start is watched: for as long as a surge may last, or until the tool has stopped.</summary>
     public bool IsWatching;
 
     /// <summary>Whether <see cref="Learn"/> is to be called with the next bucket.</summary>
     public bool IsEnding;
+
+    /// <summary>Whether the start has shown something new: it is worth asking which tool it is.</summary>
+    public bool IsNews;
 
     /// <summary>A swing above this is more than the circuit carries, in sixteenths of a count.</summary>
     public int Circuit = int.MaxValue;
@@ -123,13 +133,13 @@ public sealed class SurgeWatch
     {
         IsWatching = true;
         IsEnding = false;
+        IsNews = false;
         _stretch.Level = 0;
         _stretch.Top = 0;
         _stretch.MeanTop = 0;
         _steps = 0;
         _firstOnset = 0;
-        _onset = 0;
-        _after = 0;
+        Seen.Height = 0;
         BeginOnset();
     }
 
@@ -139,7 +149,13 @@ public sealed class SurgeWatch
     /// <param name="learns">Whether it was a tool's start.</param>
     public void End(bool learns)
     {
-        IsEnding = learns && IsWatching && _lowest < int.MaxValue;
+        if (Seen.Level == int.MaxValue && _count >= LongestStretches)
+        {
+            // A brushed motor with little to turn runs up for longer than is waited for.
+            NoteLevel();
+        }
+
+        IsEnding = learns && IsWatching && Seen.Level < int.MaxValue;
         IsWatching = IsEnding;
     }
 
@@ -155,7 +171,7 @@ public sealed class SurgeWatch
             return;
         }
 
-        _memory.Learn(_onset, _after, _lowest);
+        _memory.Learn(Seen.Height, Seen.After, Seen.Level);
         IsEnding = false;
         IsWatching = false;
     }
@@ -181,10 +197,18 @@ public sealed class SurgeWatch
         }
 
         Add(swing);
+        Note(window);
         bool isSteady = _count >= 2 * Half && _early - _late <= (_early / LeastFall) + (noise * Half >> NoiseShift);
-        if (isSteady && _late / Half < _lowest)
+        if ((isSteady || IsFlat(swing)) && _late / Half < Seen.Level)
         {
-            _lowest = _late / Half;
+            // What fell by a sixteenth was still part of the surge.
+            if (_late / Half < Seen.Level - (Seen.Level >> LengthShift))
+            {
+                Seen.Length = _count;
+                IsNews = true;
+            }
+
+            NoteLevel();
         }
 
         _hasComeDown |= _count >= Half && _late < _kneeBelow;
@@ -203,9 +227,9 @@ public sealed class SurgeWatch
         _late = tape.Number(_late);
         _early = tape.Number(_early);
         _most = tape.Number(_most);
-        _lowest = tape.Number(_lowest);
-        _onset = tape.Number(_onset);
-        _after = tape.Number(_after);
+        _extremes = tape.Number(_extremes);
+        _range = tape.Number(_range);
+        Seen.Exchange(tape);
         _firstOnset = tape.Number(_firstOnset);
         _firstAfter = tape.Number(_firstAfter);
         _kneeBelow = tape.Number(_kneeBelow);
@@ -216,22 +240,23 @@ public sealed class SurgeWatch
         _knownHighest = tape.Number(_knownHighest);
         IsWatching = tape.Flag(IsWatching);
         IsEnding = tape.Flag(IsEnding);
+        IsNews = tape.Flag(IsNews);
     }
 
     private void BeginOnset()
     {
-        if (_firstOnset == 0 && _onset > 0)
+        if (_firstOnset == 0 && Seen.Height > 0)
         {
-            _firstOnset = _onset;
-            _firstAfter = _after > 0 ? _after : _onset;
+            _firstOnset = Seen.Height;
+            _firstAfter = Seen.After > 0 ? Seen.After : Seen.Height;
         }
 
-        _onset = 0;
-        _after = 0;
+        Seen.Begin();
+        _extremes = 0;
+        _range = 0;
         _count = 0;
         _late = 0;
         _early = 0;
-        _lowest = int.MaxValue;
         _hasComeDown = false;
         _isKnown = false;
         _stretch.Begin();
@@ -261,15 +286,15 @@ public sealed class SurgeWatch
         switch (count)
         {
             case OnsetStretches:
-                _onset = (int)(swing + swings[0]) / 2;
-                _kneeBelow = _onset * Half / 100 * KneePercent;
+                Seen.Height = (int)(swing + swings[0]) / 2;
+                _kneeBelow = Seen.Height * Half / 100 * KneePercent;
                 Recall();
                 break;
             case Tenth:
                 _firstMean = TakeMean();
                 break;
             case AfterStretches:
-                _after = (int)(swing + swings[(count - 2) & Mask]) / 2;
+                Seen.After = (int)(swing + swings[(count - 2) & Mask]) / 2;
                 Recall();
                 break;
             case Half:
@@ -278,9 +303,49 @@ public sealed class SurgeWatch
         }
     }
 
+    // What tells one tool from another besides its strength.
+    private void Note(SwingWindow window)
+    {
+        if (_count > Tenth && _count <= Half)
+        {
+            window.FindExtremes();
+            _extremes += window.Greatest + window.Least;
+            _range += window.Greatest - window.Least;
+            if (_count == Half)
+            {
+                // LookForOffset has put the mean of this time there.
+                int off = _extremes - (2 * Tenth * Seen.Half);
+                Seen.Half = (off < 0 ? -off : off) * ToolFigures.Whole / (_range + 1);
+            }
+        }
+    }
+
+    // Soon enough to tell which tool it is, and not sure enough to end a surge.
+    private bool IsFlat(int swing)
+    {
+        int away = swing >> StillShift;
+        long[] swings = _swings;
+        return _count >= Half && IsWithin(swing - (int)swings[(_count - Half) & Mask], away)
+            && IsWithin(swing - (int)swings[(_count - Tenth) & Mask], away);
+    }
+
+    private static bool IsWithin(int difference, int most)
+    {
+        return difference <= most && -difference <= most;
+    }
+
+    private void NoteLevel()
+    {
+        Seen.Level = _late / Half;
+        long share = _stretch.Third > 0 ? 2L * _stretch.Third : 0;
+        int root = IntegerMath.SquareRoot(
+            share * ToolFigures.Whole * ToolFigures.Whole >> SwingStretch.ThirdParts, ToolFigures.Whole / 8);
+        Seen.Third = root < ToolFigures.MostPart ? root : ToolFigures.MostPart;
+    }
+
     private void Recall()
     {
-        _isKnown = _memory.Find(_onset, _after);
+        _isKnown = _memory.Find(Seen.Height, Seen.After);
         _knownLowest = _memory.Lowest;
         _knownHighest = _memory.Highest;
     }
@@ -288,7 +353,9 @@ public sealed class SurgeWatch
     // Where there was an offset, only what comes down from the plateau after it counts.
     private void LookForOffset()
     {
-        int offset = TakeMean() - _firstMean;
+        int mean = TakeMean();
+        int offset = mean - _firstMean;
+        Seen.Half = mean;
         offset = offset < 0 ? -offset : offset;
         if (offset > _late / Half >> OffsetShift)
         {

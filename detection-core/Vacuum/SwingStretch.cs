@@ -18,6 +18,12 @@ public sealed class SwingStretch
     // About 3 A with the default sensor, from which no root is far.
     private const int FirstGuess = 4096;
 
+    /// <summary>See <see cref="Third"/>.</summary>
+    public const int ThirdParts = 17;
+
+    // It follows within ten stretches.
+    private const int ThirdShift = 2;
+
     private int _buckets;
     private long _powerSum;
     private long _halfSum;
@@ -32,6 +38,12 @@ public sealed class SwingStretch
 
     /// <summary>The same with its third harmonic: what the levels are compared with; 0 until there is a stretch.</summary>
     public int Level;
+
+    /// <summary>
+    /// Half of the power of the third harmonic as a part of that of the mains frequency, times 2^<see cref="ThirdParts"/>, over
+    /// the last 0.2 s or so.
+    /// </summary>
+    public int Third;
 
     /// <summary>Greatest swing, with the third harmonic, of the last whole stretch; 0 until there is one.</summary>
     public int Top;
@@ -107,6 +119,8 @@ public sealed class SwingStretch
 
         Swing = SwingWindow.SwingOf((int)(2 * _halfSum / SwingWindow.Length), Swing);
         Level = SwingWindow.SwingOf((int)(_powerSum / SwingWindow.Length), Swing);
+        int third = (int)(((_powerSum - (2 * _halfSum)) << ThirdParts) / ((2 * _halfSum) + 1));
+        Third += (third - Third) >> ThirdShift;
         _topBeforeThat = _topBefore;
         _topBefore = Top;
         Top = SwingWindow.SwingOf(_greatest, Swing);
@@ -136,6 +150,7 @@ public sealed class SwingStretch
         _greatest = tape.Number(_greatest);
         _topBefore = tape.Number(_topBefore);
         _topBeforeThat = tape.Number(_topBeforeThat);
+        Third = tape.Number(Third);
         Top = tape.Number(Top);
         MeanTop = tape.Number(MeanTop);
         HasStepped = tape.Flag(HasStepped);

@@ -22,6 +22,10 @@ public sealed class VacuumControl
     // A burst is told when no tool has come for so long after it: electronics may draw one before their motor starts.
     private const long BurstMicroseconds = Time.Second;
 
+    // So long a load may keep the vacuum waiting that resembles one which needs none.
+    private const long KnowMicroseconds = 500 * Time.Millisecond;
+
+    private long _knownBy;
     private long _deadline = Never;
     private long _surgeEnd;
     private bool _isSurgeOver;
@@ -32,6 +36,15 @@ public sealed class VacuumControl
 
     /// <summary>What the starts have taught of the tools.</summary>
     public readonly ToolMemory Tools = new ToolMemory();
+
+    /// <summary>The tools that were learned.</summary>
+    public readonly ToolBook Book = new ToolBook();
+
+    /// <summary>Which tool it is.</summary>
+    public readonly ToolGuess Guess;
+
+    /// <summary>The load that needs no vacuum, while it runs.</summary>
+    public readonly IgnoredLoad Ignored = new IgnoredLoad();
 
     /// <summary>Watches a tool's start.</summary>
     public readonly SurgeWatch Surge;
@@ -73,6 +86,16 @@ public sealed class VacuumControl
     /// </summary>
     public bool RanTooLong;
 
+    /// <summary>Gets the run-on after the present tool, in ms: its own, or that of the setting.</summary>
+    public int RunOn
+    {
+        get
+        {
+            int own = Guess.RunOn;
+            return own >= 0 ? own : _settings.RunOnMilliseconds;
+        }
+    }
+
     /// <summary>Initializes a new instance of the <see cref="VacuumControl"/> class.</summary>
     /// <param name="settings">The settings to begin with.</param>
     /// <param name="notices">Where changes are told.</param>
@@ -81,6 +104,7 @@ public sealed class VacuumControl
         _settings = settings;
         _notices = notices;
         Surge = new SurgeWatch(Tools);
+        Guess = new ToolGuess(Book);
     }
 
     /// <summary>Takes new settings; the present state then lasts as long as they say, counted from its beginning.</summary>
@@ -124,7 +148,7 @@ public sealed class VacuumControl
 
         // The wait for the end of a surge is ended by IsBriefSurge, which also looks at what is left of the surge when the time
         // is up.
-        if (now >= _deadline && !IsWaitingForSurge)
+        if (now >= _deadline && !IsWaitingForSurge && !(State == VacuumState.Starting && WaitsToKnow(now)))
         {
             Handle(VacuumEvent.TimeUp, now);
         }
@@ -182,8 +206,23 @@ public sealed class VacuumControl
             return true;
         }
 
-        Handle(VacuumEvent.TimeUp, now);
+        if (!WaitsToKnow(now))
+        {
+            Handle(VacuumEvent.TimeUp, now);
+        }
+
         return false;
+    }
+
+    // What begins like a load that needs no vacuum is waited for a little longer, until it is sure which one it is.
+    private bool WaitsToKnow(long now)
+    {
+        if (_knownBy == 0)
+        {
+            _knownBy = Surge.Seen.After > 0 && Guess.MayNeedNone(Surge.Seen) ? now + KnowMicroseconds : now;
+        }
+
+        return now < _knownBy && !Guess.NeedsNone;
     }
 
     // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
@@ -258,7 +297,7 @@ public sealed class VacuumControl
         RanTooLong = from == VacuumState.On && happened == VacuumEvent.TimeUp;
         if (from == VacuumState.Starting && to != VacuumState.On)
         {
-            Surge.End(false);
+            Surge.End(Ignored.IsAlone);
         }
         else if (from == VacuumState.On)
         {
@@ -268,7 +307,9 @@ public sealed class VacuumControl
         if (to == VacuumState.Starting)
         {
             Surge.Begin();
+            Guess.Begin(now);
             _isSurgeOver = false;
+            _knownBy = 0;
             _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
         }
         else if (to == VacuumState.On)
@@ -281,8 +322,7 @@ public sealed class VacuumControl
         }
         else if (to == VacuumState.RunOn)
         {
-            IsStretched = Starts.Recent(now) >= _settings.StartsAMinute
-                && _settings.RunOnMilliseconds < StretchedRunOnMilliseconds;
+            IsStretched = Starts.Recent(now) >= _settings.StartsAMinute && RunOn < StretchedRunOnMilliseconds;
         }
 
         SetDeadline();
@@ -292,7 +332,7 @@ public sealed class VacuumControl
     private void NoteBurst(VacuumState from, VacuumState to, VacuumEvent happened, long now)
     {
         _burstAt = Never;
-        if (from == VacuumState.Starting && to == VacuumState.Idle && happened == VacuumEvent.ToolStopped
+        if (from == VacuumState.Starting && to == VacuumState.Idle && happened == VacuumEvent.ToolStopped && !Ignored.IsAlone
             && now - _burstToldAt >= Time.Minute)
         {
             _burstAt = now + BurstMicroseconds;
@@ -322,7 +362,7 @@ public sealed class VacuumControl
                 milliseconds = _settings.LongestRunMilliseconds > 0 ? _settings.LongestRunMilliseconds : -1;
                 break;
             case VacuumState.RunOn:
-                milliseconds = IsStretched ? StretchedRunOnMilliseconds : _settings.RunOnMilliseconds;
+                milliseconds = IsStretched ? StretchedRunOnMilliseconds : RunOn;
                 break;
             case VacuumState.ByHand:
                 milliseconds = _settings.ByHandMilliseconds;
@@ -362,6 +402,10 @@ public sealed class VacuumControl
         _isSurgeOver = tape.Flag(_isSurgeOver);
         Surge.Exchange(tape);
         Tools.Exchange(tape);
+        _knownBy = tape.Number(_knownBy);
+        Book.Exchange(tape);
+        Ignored.Exchange(tape);
+        Guess.Exchange(tape);
         Starts.Exchange(tape);
         DeriveFromState();
     }

@@ -20,7 +20,8 @@ internal static class AllWords
         Journal journal,
         Sounder sounder,
         WhyText why,
-        StayWatch stay)
+        StayWatch stay,
+        ToolNames names)
     {
         SetWord set = new SetWord(desk);
         Word[] words = new Word[]
@@ -34,6 +35,7 @@ internal static class AllWords
             new UndoWord(desk),
             new DefaultsWord(desk),
             new TeachWord(core, desk, journal, sounder),
+            new ToolsWord(core, names),
             new CalibrateWord(core, desk),
             new TestWord(board, core, controls, boot, readings, safe, sounder),
             new WatchWord(),

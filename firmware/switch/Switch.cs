@@ -43,7 +43,7 @@ public sealed class Switch
         _bucket = _reader.Bucket;
         _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
-        KnownTools tools = new KnownTools(Safe, Core.Vacuum.Tools, Settings);
+        KnownTools tools = new KnownTools(Safe, Core.Vacuum, Settings);
         tools.Load();
         _journal = new Journal(Log, Boot, Core);
         Desk = new SettingsDesk(gate, store, SavedSettings, Settings, _reader, Core, _journal);
@@ -54,9 +54,9 @@ public sealed class Switch
         _pace = new BoardPace(Core, _reader, recorder);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
         _stay = new StayWatch(Core, Controls, _journal);
-        Why = new WhyText(Core, Settings, Boot);
+        Why = new WhyText(Core, Settings, Boot, tools.Names);
         WordList words = AllWords.Make(
-            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why, _stay);
+            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why, _stay, tools.Names);
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
         Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
         _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, _journal, Hours);

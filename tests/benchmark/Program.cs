@@ -20,6 +20,8 @@ Option<int> seed = new("--seed") { Description = "Seed of the first.", DefaultVa
 Command own = new("own", "Whether the vacuum's own current on the tool's line is found, and how soon.") { cases, ordinary, seed };
 own.SetAction(parsed =>
     StudyTable.Print(OwnCurrentStudy.Run(parsed.GetValue(cases), parsed.GetValue(ordinary), parsed.GetValue(seed))));
+Command tools = new("tools", "x") { seed };
+tools.SetAction(parsed => NanoDustSwitch.Benchmarks.Tools.ToolsCommand.Run(120, parsed.GetValue(seed)));
 RootCommand root = new(
     "How small a current is found, how soon, and for how much work. "
     + "Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
@@ -30,6 +32,7 @@ RootCommand root = new(
     starts,
     standing,
     own,
+    tools,
 };
 root.SetAction(parsed => DetectionCommand.Run(parsed.GetValue(quick), parsed.GetRequiredValue(charts)));
 

@@ -10,16 +10,18 @@ public class KnownToolsTests
     public void AToolIsKnownAfterAPowerCut()
     {
         FakeBoard board = new FakeBoard();
-        ToolMemory learned = new ToolMemory();
-        KnownTools tools = New(board, learned, new SettingValues());
+        VacuumControl vacuum = NewVacuum();
+        ToolMemory learned = vacuum.Tools;
+        KnownTools tools = New(board, vacuum, new SettingValues());
         Assert.IsFalse(tools.IsWorthWriting);
         Learn(learned);
         Assert.IsTrue(tools.IsWorthWriting);
         Assert.IsTrue(tools.Save());
         Assert.IsFalse(tools.IsWorthWriting);
 
-        ToolMemory kept = new ToolMemory();
-        New(board, kept, new SettingValues()).Load();
+        vacuum = NewVacuum();
+        ToolMemory kept = vacuum.Tools;
+        New(board, vacuum, new SettingValues()).Load();
         Assert.IsTrue(kept.Find(8000, 4000));
         Assert.AreEqual(2000, kept.Lowest);
         for (int i = 0; i < ToolMemory.Size; i++)
@@ -74,15 +76,15 @@ public class KnownToolsTests
     private static void AssertForgottenWithAnother(SettingId id)
     {
         FakeBoard board = new FakeBoard();
-        ToolMemory learned = new ToolMemory();
-        Learn(learned);
+        VacuumControl learned = NewVacuum();
+        Learn(learned.Tools);
         New(board, learned, new SettingValues()).Save();
 
         SettingsDraft draft = Drafts.New();
         draft[id] = Drafts.Other(id);
-        ToolMemory kept = new ToolMemory();
+        VacuumControl kept = NewVacuum();
         New(board, kept, Drafts.Checked(draft)).Load();
-        Assert.IsFalse(kept.Find(8000, 4000));
+        Assert.IsFalse(kept.Tools.Find(8000, 4000));
     }
 
     private static void Learn(ToolMemory memory)
@@ -93,8 +95,13 @@ public class KnownToolsTests
         }
     }
 
-    private static KnownTools New(FakeBoard board, ToolMemory memory, SettingValues settings)
+    private static VacuumControl NewVacuum()
     {
-        return new KnownTools(new SafeBoard(board), memory, settings);
+        return new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
+    }
+
+    private static KnownTools New(FakeBoard board, VacuumControl vacuum, SettingValues settings)
+    {
+        return new KnownTools(new SafeBoard(board), vacuum, settings);
     }
 }

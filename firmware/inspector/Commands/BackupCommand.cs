@@ -14,7 +14,7 @@ internal static class BackupCommand
     {
         Argument<string> file = new("FILE") { Description = "Where they go; an older backup is written over." };
         Option<string> port = PortOption.Create();
-        Command command = new("backup", "Write a board's settings into a file that a person can read.")
+        Command command = new("backup", "Write a board's settings, and the tools that it knows, into a file that a person can read.")
         {
             file, port,
         };
@@ -30,7 +30,7 @@ internal static class BackupCommand
         Option<string> port = PortOption.Create();
         Command command = new(
             "restore",
-            "Put the settings of a backup into a board and save them. The whole file is checked before anything is sent, and "
+            "Put the settings and the tools of a backup into a board and save them. The whole file is checked before anything is sent, and "
             + "what the board has is read back. Meanwhile the vacuum is held off; not while it runs.")
         {
             file, port,
@@ -59,18 +59,20 @@ internal static class BackupCommand
     {
         using BoardConsole console = BoardConsole.Connect(port);
         (SettingsDraft values, int unsaved) = new BoardSettings(console).Read();
-        SettingsFile.Write(path, values, port);
+        string[] tools = ToolLines.Read(console);
+        SettingsFile.Write(path, values, tools, port);
         Console.WriteLine(
-            $"{path}: {SettingsTable.Count} settings"
+            $"{path}: {SettingsTable.Count} settings, {tools.Length} lines of tools"
             + $"{(unsaved > 0 ? $", {unsaved} of them in use but not saved on the board" : "")}.");
         return ExitCode.Good;
     }
 
     private static int Restore(string port, string path)
     {
-        SettingsDraft wanted = SettingsFile.Read(path);
+        (SettingsDraft wanted, string[] tools) = SettingsFile.Read(path);
         using BoardConsole console = BoardConsole.Connect(port);
         Put(console, wanted);
+        ToolLines.Put(console, tools);
         return ExitCode.Good;
     }
 }

@@ -18,14 +18,20 @@ internal static class SettingsFile
     /// <summary>Writes a file.</summary>
     /// <param name="path">Where.</param>
     /// <param name="settings">The settings.</param>
+    /// <param name="tools">Lines of the tools.</param>
     /// <param name="port">Where they come from.</param>
-    public static void Write(string path, SettingsDraft settings, string port)
+    public static void Write(string path, SettingsDraft settings, IEnumerable<string> tools, string port)
     {
         StringBuilder text = new();
         text.Append($"{Head}\n# from {port}, firmware {ProductVersion.Text}, {DateTime.Now:yyyy-MM-dd HH:mm}\n");
         foreach (SettingId id in Enum.GetValues<SettingId>())
         {
             text.Append($"{SettingsTable.Row(id).Name.PadRight(NameWidth)}{FirmwareText.Of(id, settings[id])}\n");
+        }
+
+        foreach (string line in tools)
+        {
+            text.Append($"{line}\n");
         }
 
         try
@@ -42,9 +48,9 @@ internal static class SettingsFile
     /// <param name="path">Where.</param>
     /// <returns>
     /// The settings, each within its range. What they demand of each other depends on the board's converter and is not checked
-    /// yet.
+    /// yet. And the lines of the tools.
     /// </returns>
-    public static SettingsDraft Read(string path)
+    public static (SettingsDraft Settings, string[] Tools) Read(string path)
     {
         string[] lines = Lines(path);
         if (lines.Length == 0 || lines[0].Trim() != Head)
@@ -54,10 +60,16 @@ internal static class SettingsFile
 
         SettingsDraft settings = new(new SettingValues());
         HashSet<int> seen = [];
+        List<string> tools = [];
         for (int i = 1; i < lines.Length; i++)
         {
             string line = lines[i].Split('#')[0].Trim();
-            if (line.Length > 0)
+            if (ToolLines.IsOne(line))
+            {
+                ToolLines.Check($"{path} line {i + 1}", line);
+                tools.Add(line);
+            }
+            else if (line.Length > 0)
             {
                 TakeLine($"{path} line {i + 1}", line, settings, seen);
             }
@@ -73,7 +85,7 @@ internal static class SettingsFile
             }
         }
 
-        return settings;
+        return (settings, [.. tools]);
     }
 
     /// <summary>Reads one line: a name and a value.</summary>

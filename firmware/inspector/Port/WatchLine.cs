@@ -20,6 +20,7 @@ namespace NanoDustSwitch.Inspector.Port;
 /// <param name="Figure">The figure of the first of them.</param>
 /// <param name="Hours">Run hours of the vacuum.</param>
 /// <param name="Starts">Its starts.</param>
+/// <param name="Known">Number of the tool that it probably is; 0 where that is not known.</param>
 internal sealed record WatchLine(
     double Seconds,
     double Amperes,
@@ -34,7 +35,8 @@ internal sealed record WatchLine(
     IReadOnlyList<Fault> Faults,
     int Figure,
     double Hours,
-    int Starts)
+    int Starts,
+    int Known)
 {
     private static readonly int s_columns = Watch.Header.Split(',').Length;
 
@@ -78,7 +80,8 @@ internal sealed record WatchLine(
                 Standing((int)(long)numbers[9]),
                 (int)(long)numbers[10],
                 numbers[11],
-                (int)(long)numbers[12]);
+                (int)(long)numbers[12],
+                (int)(long)numbers[13]);
     }
 
     /// <summary>Gets the word for how the board stands.</summary>
@@ -95,7 +98,8 @@ internal sealed record WatchLine(
             "told off for a moment: the relay rests before it closes again",
         VacuumState.Idle => $"told off: {Swing:0.00} A, starts at {StartAt:0.00} A",
         VacuumState.Starting => $"told off: {Swing:0.00} A seen, starts within {Left:0.0} s",
-        VacuumState.On => $"on: {Swing:0.00} A, stops below {StopBelow:0.00} A and the run-on",
+        VacuumState.On => $"on: {Swing:0.00} A, stops below {StopBelow:0.00} A and the run-on"
+            + (Known > 0 ? $"; tool {Known}" : ""),
         VacuumState.RunOn => $"on: the tool has stopped, runs on for {Left:0.0} s",
         VacuumState.ByHand => $"on by hand for {Math.Ceiling(Left / 60):0} min more, then auto",
         VacuumState.UntilStop => "told off until the tool has stopped",

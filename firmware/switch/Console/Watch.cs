@@ -8,9 +8,10 @@ public sealed class Watch
     /// <summary>
     /// The names of the columns: seconds since the boot; four currents in A; 1 while the tool runs, 1 while the relay is
     /// closed; the state; seconds until the state ends by itself; the present faults as a number in which bit n is the fault
-    /// with number n; the figure of the first of these faults; the vacuum's run hours and starts.
+    /// with number n; the figure of the first of these faults; the vacuum's run hours and starts; the number
+    /// of the tool that it is probably, as 'tools' lists it, 0 where it is not known.
     /// </summary>
-    public const string Header = "seconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts";
+    public const string Header = "seconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts,known";
 
     private const long PeriodMicroseconds = Time.Second / 10;
 
@@ -114,7 +115,8 @@ public sealed class Watch
                 break;
             default:
                 output.Fixed(_hours.Seconds / 36, 2).Byte(Comma);
-                output.Number(_hours.Starts).End();
+                output.Number(_hours.Starts).Byte(Comma);
+                output.Number(core.IsToolRunning ? core.Vacuum.Guess.Tool + 1 : 0).End();
                 _part = -1;
                 break;
         }

@@ -15,13 +15,16 @@ public sealed class WhyText
     private readonly DetectionCore _core;
     private readonly SettingValues _settings;
     private readonly BootRecord _boot;
+    private readonly ToolNames _names;
 
     /// <summary>Initializes a new instance of the <see cref="WhyText"/> class.</summary>
     /// <param name="core">The core.</param>
     /// <param name="settings">The settings in use.</param>
     /// <param name="boot">Knows of a hold whether it outlives a power cut.</param>
-    public WhyText(DetectionCore core, SettingValues settings, BootRecord boot)
+    /// <param name="names">The tools' names.</param>
+    public WhyText(DetectionCore core, SettingValues settings, BootRecord boot, ToolNames names)
     {
+        _names = names;
         _core = core;
         _settings = settings;
         _boot = boot;
@@ -75,6 +78,14 @@ public sealed class WhyText
         switch (vacuum.State)
         {
             case VacuumState.Idle:
+                if (vacuum.Ignored.IsAlone)
+                {
+                    output.Text(off).Text(": ").Amperes(core.SwingMilliamperes).Text(" is ");
+                    _names.Write(output, vacuum.Ignored.Place);
+                    output.Text(", which needs no vacuum. A guess: it may start at any time, unplug before you reach in");
+                    break;
+                }
+
                 if (core.StandingMilliamperes > _settings[SettingId.StartAt] / 3)
                 {
                     output.Text(off).Text(": ").Amperes(core.Milliamperes)
@@ -100,6 +111,7 @@ public sealed class WhyText
             case VacuumState.On:
                 output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes)
                     .Text(" and the run-on");
+                WriteTool(output, "; ");
                 if (core.Milliamperes < core.StartMilliamperes)
                 {
                     output.Text("; a start takes ").Amperes(core.StartMilliamperes)
@@ -110,6 +122,7 @@ public sealed class WhyText
             case VacuumState.RunOn:
                 output.Text("on: the tool has stopped, runs on for ");
                 Seconds(output, left);
+                WriteTool(output, " after ");
                 if (vacuum.IsStretched)
                 {
                     output.Text(" (stretched: many starts)");
@@ -137,6 +150,15 @@ public sealed class WhyText
             default:
                 HeldOff(output, held);
                 break;
+        }
+    }
+
+    private void WriteTool(TextOutput output, string before)
+    {
+        int tool = _core.Vacuum.Guess.Tool;
+        if (tool != ToolGuess.None)
+        {
+            _names.Write(output.Text(before), tool);
         }
     }
 

@@ -295,6 +295,7 @@ public sealed class Teacher : Guide
         Console.Say(save == SettingsSave.Done ? "Set and saved."
             : save == SettingsSave.Failed ? "Set, but the flash failed: not saved."
             : "Set; will be saved as soon as tool and vacuum have stopped.");
+        Console.Say("After three starts 'tools' lists it, and 'tools name NUMBER NAME' gives it a name.");
         Release(Sounder.Done);
     }
 

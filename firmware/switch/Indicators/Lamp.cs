@@ -11,7 +11,7 @@ public sealed class Lamp
     private const long PlaceMicroseconds = Time.Second / 10;
 
     private readonly SafeBoard _board;
-    private readonly string[] _patterns = new string[8];
+    private readonly string[] _patterns = new string[9];
     private bool _isOn;
     private bool _isKnown;
 
@@ -27,6 +27,7 @@ public sealed class Lamp
         _patterns[(int)LampPattern.OnWithNotice] = "#############################.";
         _patterns[(int)LampPattern.AwakeWithNotice] = "#.#...........................";
         _patterns[(int)LampPattern.VacuumStuck] = "######..#.######..#.######..#.";
+        _patterns[(int)LampPattern.Ignored] = "#.........#.........#.........";
         _patterns[(int)LampPattern.Guide] = "#.#.#.#.#.#.#.#.#.#.#.#.#.#.#.";
     }
 

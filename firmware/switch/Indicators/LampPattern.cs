@@ -26,4 +26,7 @@ public enum LampPattern
 
     /// <summary>A long flash and a short one in turn: the vacuum runs and cannot be switched off here.</summary>
     VacuumStuck = 7,
+
+    /// <summary>A short flash every second: something runs that needs no vacuum.</summary>
+    Ignored = 8,
 }

@@ -161,6 +161,8 @@ public sealed class Panel
             return wantsLook ? LampPattern.OnWithNotice : LampPattern.On;
         }
 
-        return wantsLook ? LampPattern.AwakeWithNotice : LampPattern.Awake;
+        return wantsLook ? LampPattern.AwakeWithNotice
+            : core.Vacuum.Ignored.IsAlone ? LampPattern.Ignored
+            : LampPattern.Awake;
     }
 }

@@ -5,6 +5,11 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>The words for the entries of the event log.</summary>
 public static class EventText
 {
+    /// <summary>Above so many bits of the new state stands the tool that it probably was: its number, 0 for none.</summary>
+    public const int ToolShift = 4;
+
+    private const int StateMask = (1 << ToolShift) - 1;
+
     /// <summary>
     /// Tells whether a change of state is worth an entry: only when the vacuum goes on or off, or a hold begins or ends.
     /// </summary>
@@ -191,7 +196,7 @@ public static class EventText
 
     private static void StateChange(TextOutput output, LogEntry entry)
     {
-        switch ((VacuumState)entry.Second)
+        switch ((VacuumState)(entry.Second & StateMask))
         {
             case VacuumState.On:
                 output.Text("vacuum on: tool at ").Amperes(entry.Milliamperes);
@@ -212,6 +217,11 @@ public static class EventText
                     : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum told off: by hand"
                     : "vacuum told off: run-on over");
                 break;
+        }
+
+        if (entry.Second >> ToolShift != 0)
+        {
+            output.Text(", tool ").Number(entry.Second >> ToolShift);
         }
     }
 }

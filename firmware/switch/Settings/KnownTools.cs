@@ -1,39 +1,72 @@
+using System;
 using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
 /// <summary>
-/// Keeps in flash what the core has learned of the tools. It belongs to the sensor with which it was learned: with another gain
-/// or other turns the same tool shows another swing. Without it the core learns anew.
+/// Keeps in flash what the core has learned of the tools, with their names. It belongs to the sensor with which it was learned:
+/// with another gain or other turns the same tool shows another swing. Without it the core learns anew.
 /// </summary>
 public sealed class KnownTools
 {
-    private const int Version = 1;
+    /// <summary>Version of the layout in flash.</summary>
+    public const int Version = 1;
+
     private const int NumberBytes = 4;
     private const int FirstNumber = SlotPair.Head + (2 * NumberBytes);
-    private const int Length = (2 + ToolMemory.Size) * NumberBytes;
+    private const int FirstTool = FirstNumber + (ToolMemory.Size * NumberBytes);
+    private const int ToolBytes = (10 * NumberBytes) + ToolNames.Most;
+    private const int Length = FirstTool + (ToolBook.Places * ToolBytes) - SlotPair.Head;
+
+    private const int NamedBit = 1 << 8;
 
     private readonly SlotPair _slots;
+    private readonly ToolGuess _guess;
     private readonly ToolMemory _memory;
     private readonly SettingValues _settings;
     private int _written;
+    private int _writtenBook;
+    private int _writtenSeconds;
+
+    /// <summary>Names of the tools, and when each was started last.</summary>
+    public readonly ToolNames Names;
 
     /// <summary>Initializes a new instance of the <see cref="KnownTools"/> class.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="memory">What the core knows.</param>
+    /// <param name="vacuum">The core's part that learns.</param>
     /// <param name="settings">The settings in use.</param>
-    public KnownTools(SafeBoard board, ToolMemory memory, SettingValues settings)
+    public KnownTools(SafeBoard board, VacuumControl vacuum, SettingValues settings)
     {
         _slots = new SlotPair(board, Slots.Tools);
-        _memory = memory;
+        _guess = vacuum.Guess;
+        _memory = vacuum.Tools;
         _settings = settings;
-        _written = memory.Changes;
+        Names = new ToolNames(vacuum.Book);
+        NoteWritten();
     }
 
-    /// <summary>Gets a value indicating whether something was learned since the last write.</summary>
+    /// <summary>
+    /// Gets a value indicating whether something was learned or asked for since the last write, or the tools have run for
+    /// <see cref="RunHours.WorthWriting"/>.
+    /// </summary>
     public bool IsWorthWriting
     {
-        get { return _memory.Changes != _written; }
+        get
+        {
+            return _memory.Changes != _written || Names.Book.Changes != _writtenBook
+                || Seconds() - _writtenSeconds >= RunHours.WorthWriting;
+        }
+    }
+
+    /// <summary>Notes in which boot the present tool was started.</summary>
+    /// <param name="boot">Number of the boot.</param>
+    public void Update(int boot)
+    {
+        int place = _guess.Learned;
+        if (place >= 0)
+        {
+            Names.Boots[place] = boot & ushort.MaxValue;
+        }
     }
 
     /// <summary>Reads what flash has, if it is of this sensor.</summary>
@@ -48,6 +81,13 @@ public sealed class KnownTools
             {
                 _memory[i] = LittleEndian.Read(buffer, FirstNumber + (i * NumberBytes));
             }
+
+            for (int i = 0; i < ToolBook.Places; i++)
+            {
+                Read(buffer, FirstTool + (i * ToolBytes), i);
+            }
+
+            NoteWritten();
         }
     }
 
@@ -63,8 +103,76 @@ public sealed class KnownTools
             LittleEndian.Write(buffer, FirstNumber + (i * NumberBytes), _memory[i]);
         }
 
+        for (int i = 0; i < ToolBook.Places; i++)
+        {
+            Write(buffer, FirstTool + (i * ToolBytes), i);
+        }
+
         // Noted even if the write fails, so that the next try comes with the next thing learned and not at once.
-        _written = _memory.Changes;
+        NoteWritten();
         return _slots.Write(Version, Length);
+    }
+
+    private void NoteWritten()
+    {
+        _written = _memory.Changes;
+        _writtenBook = Names.Book.Changes;
+        _writtenSeconds = Seconds();
+    }
+
+    private int Seconds()
+    {
+        int seconds = 0;
+        for (int i = 0; i < ToolBook.Places; i++)
+        {
+            seconds += Names.Book[i, ToolFigure.Seconds];
+        }
+
+        return seconds;
+    }
+
+    private void Read(byte[] buffer, int at, int place)
+    {
+        ToolBook book = Names.Book;
+        book[place, ToolFigure.Height] = LittleEndian.Read(buffer, at);
+        book[place, ToolFigure.Least] = LittleEndian.Read(buffer, at + 4);
+        book[place, ToolFigure.Most] = LittleEndian.Read(buffer, at + 8);
+        book[place, ToolFigure.Used] = LittleEndian.Read(buffer, at + 12);
+        book[place, ToolFigure.Seconds] = LittleEndian.Read(buffer, at + 16);
+        book[place, ToolFigure.Wish] = LittleEndian.Read(buffer, at + 20);
+        int pair = LittleEndian.Read(buffer, at + 24);
+        book[place, ToolFigure.After] = pair & ushort.MaxValue;
+        book[place, ToolFigure.Third] = (pair >> 16) & ushort.MaxValue;
+        pair = LittleEndian.Read(buffer, at + 28);
+        book[place, ToolFigure.Half] = pair & ushort.MaxValue;
+        book[place, ToolFigure.HeightSpread] = (pair >> 16) & ushort.MaxValue;
+        pair = LittleEndian.Read(buffer, at + 32);
+        book[place, ToolFigure.AfterSpread] = pair & ushort.MaxValue;
+        book[place, ToolFigure.Length] = (pair >> 16) & (NamedBit - 1);
+        book[place, ToolFigure.Named] = ((pair >> 16) & NamedBit) != 0 ? 1 : 0;
+        pair = LittleEndian.Read(buffer, at + 36);
+        book[place, ToolFigure.Starts] = pair & ushort.MaxValue;
+        Names.Boots[place] = (pair >> 16) & ushort.MaxValue;
+        Array.Copy(buffer, at + 40, Names.Bytes, place * ToolNames.Most, ToolNames.Most);
+        book.Check(place);
+        Names.Check(place);
+    }
+
+    private void Write(byte[] buffer, int at, int place)
+    {
+        ToolBook book = Names.Book;
+        int named = book[place, ToolFigure.Named] != 0 ? NamedBit : 0;
+        LittleEndian.Write(buffer, at, book[place, ToolFigure.Height]);
+        LittleEndian.Write(buffer, at + 4, book[place, ToolFigure.Least]);
+        LittleEndian.Write(buffer, at + 8, book[place, ToolFigure.Most]);
+        LittleEndian.Write(buffer, at + 12, book[place, ToolFigure.Used]);
+        LittleEndian.Write(buffer, at + 16, book[place, ToolFigure.Seconds]);
+        LittleEndian.Write(buffer, at + 20, book[place, ToolFigure.Wish]);
+        LittleEndian.Write(buffer, at + 24, book[place, ToolFigure.After] | (book[place, ToolFigure.Third] << 16));
+        LittleEndian.Write(buffer, at + 28, book[place, ToolFigure.Half] | (book[place, ToolFigure.HeightSpread] << 16));
+        LittleEndian.Write(
+            buffer, at + 32, book[place, ToolFigure.AfterSpread] | ((book[place, ToolFigure.Length] | named) << 16));
+        LittleEndian.Write(buffer, at + 36, book[place, ToolFigure.Starts] | (Names.Boots[place] << 16));
+        Array.Copy(Names.Bytes, place * ToolNames.Most, buffer, at + 40, ToolNames.Most);
     }
 }

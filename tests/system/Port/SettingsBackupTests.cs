@@ -56,8 +56,9 @@ public sealed class SettingsBackupTests
             draft[id] = SettingsTable.Row(id).Greatest - 1;
         }
 
-        SettingsFile.Write(_path, draft, "a test");
-        SettingsDraft read = SettingsFile.Read(_path);
+        SettingsFile.Write(_path, draft, ["tools put 1 1,2,3", "tools name 1 saw"], "a test");
+        (SettingsDraft read, string[] tools) = SettingsFile.Read(_path);
+        CollectionAssert.AreEqual(new[] { "tools put 1 1,2,3", "tools name 1 saw" }, tools);
         foreach (SettingId id in Enum.GetValues<SettingId>())
         {
             Assert.AreEqual(draft[id], read[id], $"A backup does not bring back {SettingsTable.Row(id).Name}.");
@@ -70,6 +71,7 @@ public sealed class SettingsBackupTests
     [DataRow("run-on ", "run-on", "line 7: '' is no value for run-on; allowed is 0 s to 3 min.")]
     [DataRow("run-on ", "run-off 5", "line 7: there is no setting 'run-off'.")]
     [DataRow("run-on ", "turns 2", "line 14: turns stands there a second time.")]
+    [DataRow("run-on ", "tools put saw", "line 7: 'tools put saw' is no line of 'tools copy'.")]
     [DataRow("run-on ", "# run-on 8", "has no line for run-on; all 15 settings must be there.")]
     [DataRow(
         "nanoDust",
@@ -123,12 +125,12 @@ public sealed class SettingsBackupTests
     private void Backup(PortBoard board)
     {
         using BoardConsole console = BoardConsole.Connect(board.Name);
-        SettingsFile.Write(_path, new BoardSettings(console).Read().Values, board.Name);
+        SettingsFile.Write(_path, new BoardSettings(console).Read().Values, [], board.Name);
     }
 
     private IReadOnlyList<string> Restore(PortBoard board)
     {
-        SettingsDraft wanted = SettingsFile.Read(_path);
+        SettingsDraft wanted = SettingsFile.Read(_path).Settings;
         using BoardConsole console = BoardConsole.Connect(board.Name);
         return new BoardSettings(console).Change(wanted);
     }

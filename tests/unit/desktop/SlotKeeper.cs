@@ -109,8 +109,9 @@ internal sealed class SlotKeeper
                 hours.Starts = generation;
                 return hours.Save();
             case Slots.Tools:
-                ToolMemory memory = new ToolMemory();
-                KnownTools tools = new KnownTools(board, memory, new SettingValues());
+                VacuumControl vacuum = new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
+                ToolMemory memory = vacuum.Tools;
+                KnownTools tools = new KnownTools(board, vacuum, new SettingValues());
                 tools.Load();
                 for (int i = 0; i < ToolMemory.Size; i++)
                 {
@@ -167,8 +168,9 @@ internal sealed class SlotKeeper
 
     private static int ReadTools(SafeBoard board)
     {
-        ToolMemory memory = new ToolMemory();
-        new KnownTools(board, memory, new SettingValues()).Load();
+        VacuumControl vacuum = new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
+        ToolMemory memory = vacuum.Tools;
+        new KnownTools(board, vacuum, new SettingValues()).Load();
         for (int i = 1; i < ToolMemory.Size; i++)
         {
             if (memory[i] != memory[0])

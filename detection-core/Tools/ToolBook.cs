@@ -1,0 +1,249 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>
+/// Twelve tools that the switch has learned by itself from their starts. A tool is known once it was seen three times alike.
+/// A thirteenth takes the place of the one that was seen longest ago, where a person has asked nothing of it.
+/// </summary>
+public sealed class ToolBook
+{
+    /// <summary>Number of places.</summary>
+    public const int Places = 12;
+
+    /// <summary>Numbers that are kept of each tool; see <see cref="ToolFigure"/>.</summary>
+    public const int Figures = 14;
+
+    /// <summary>From so many starts on a tool is known.</summary>
+    public const int StartsToKnow = 3;
+
+    /// <summary>The wish that the vacuum takes no notice of it. A wish above 0 is the run-on in ms, plus 1; 0 is none.</summary>
+    public const int NoVacuum = -1;
+
+    /// <summary>Longest run-on of a tool's own, in ms: that of the setting.</summary>
+    public const int LongestRunOn = 180_000;
+
+    private const int MostStarts = 30_000;
+    private const int Longest = 255;
+
+    // A quarter of what is known of a start is the latest one; the range of levels shrinks by a sixteenth.
+    private const int NewShift = 2;
+    private const int ShrinkShift = 4;
+
+    // One odd start must not make everything alike.
+    private const int MostSpread = 280;
+
+    // So many starts longer a tool that is known stays than one that is not.
+    private const int StaysLonger = 20;
+
+    private readonly long[] _numbers = new long[Places * Figures];
+    private long _starts;
+
+    /// <summary>Goes up with whatever is worth keeping over a power cut soon.</summary>
+    public int Changes;
+
+    /// <summary>Gets or sets a number.</summary>
+    /// <param name="place">The tool's place, 0 to 11.</param>
+    /// <param name="figure">Which number.</param>
+    /// <returns>The number.</returns>
+    public int this[int place, ToolFigure figure]
+    {
+        get { return (int)_numbers[(place * Figures) + (int)figure]; }
+        set { _numbers[(place * Figures) + (int)figure] = value; }
+    }
+
+    /// <summary>Tells whether a tool is known.</summary>
+    /// <param name="place">Its place.</param>
+    /// <returns>True when it was seen often enough.</returns>
+    public bool IsKnown(int place)
+    {
+        return this[place, ToolFigure.Starts] >= StartsToKnow;
+    }
+
+    /// <summary>Learns from a start.</summary>
+    /// <param name="seen">What it showed; its level is known.</param>
+    /// <param name="place">Place of the tool that it was; negative for a new one.</param>
+    /// <param name="isOutside">Whether its level was far above, as in a cut, and says nothing.</param>
+    /// <returns>Its place.</returns>
+    public int Learn(ToolFigures seen, int place, bool isOutside)
+    {
+        if (place < 0)
+        {
+            place = LeastUsed();
+            Forget(place);
+            Begin(seen, place);
+        }
+
+        int height = this[place, ToolFigure.Height];
+        int after = this[place, ToolFigure.After];
+        Follow(place, ToolFigure.HeightSpread, Spread(seen.Height - height, height));
+        Follow(place, ToolFigure.AfterSpread, Spread(seen.AfterPart - after, after));
+        Follow(place, ToolFigure.Height, seen.Height);
+        Follow(place, ToolFigure.After, seen.AfterPart);
+        if (!isOutside)
+        {
+            Follow(place, ToolFigure.Third, seen.Third);
+            Follow(place, ToolFigure.Half, seen.Half);
+            Follow(place, ToolFigure.Length, seen.Length);
+            int least = this[place, ToolFigure.Least];
+            int most = this[place, ToolFigure.Most];
+            this[place, ToolFigure.Least] = seen.Level < least ? seen.Level : least + ((seen.Level - least) >> ShrinkShift);
+            this[place, ToolFigure.Most] = seen.Level > most ? seen.Level : most - ((most - seen.Level) >> ShrinkShift);
+        }
+
+        int starts = this[place, ToolFigure.Starts];
+        if (starts < StartsToKnow)
+        {
+            Changes++;
+        }
+
+        this[place, ToolFigure.Starts] = starts < MostStarts ? starts + 1 : starts;
+        this[place, ToolFigure.Used] = (int)++_starts;
+        return place;
+    }
+
+    /// <summary>Forgets a tool.</summary>
+    /// <param name="place">Its place.</param>
+    public void Forget(int place)
+    {
+        for (int i = 0; i < Figures; i++)
+        {
+            this[place, (ToolFigure)i] = 0;
+        }
+
+        Changes++;
+    }
+
+    /// <summary>Forgets all tools.</summary>
+    public void Forget()
+    {
+        for (int i = 0; i < Places; i++)
+        {
+            Forget(i);
+        }
+    }
+
+    /// <summary>
+    /// Checks a tool that was read from somewhere. What cannot be is forgotten, for a wrong number could keep the vacuum off.
+    /// </summary>
+    /// <param name="place">Its place.</param>
+    /// <returns>False when it was forgotten.</returns>
+    public bool Check(int place)
+    {
+        if (!IsTool(place))
+        {
+            Forget(place);
+            return false;
+        }
+
+        int used = this[place, ToolFigure.Used];
+        _starts = used > _starts ? used : _starts;
+        return true;
+    }
+
+    private bool IsTool(int place)
+    {
+        int least = this[place, ToolFigure.Least];
+        return IsWithin(place, ToolFigure.Height, 1, ToolFigures.MostSwing)
+            && IsWithin(place, ToolFigure.After, 1, ToolFigures.MostPart)
+            && IsWithin(place, ToolFigure.Least, 1, ToolFigures.MostSwing)
+            && IsWithin(place, ToolFigure.Most, least, ToolFigures.MostSwing)
+            && IsWithin(place, ToolFigure.Third, 0, ToolFigures.MostPart)
+            && IsWithin(place, ToolFigure.Half, 0, ToolFigures.MostPart)
+            && IsWithin(place, ToolFigure.HeightSpread, 0, MostSpread)
+            && IsWithin(place, ToolFigure.AfterSpread, 0, MostSpread)
+            && IsWithin(place, ToolFigure.Length, 0, Longest)
+            && IsWithin(place, ToolFigure.Starts, 1, MostStarts)
+            && IsWithin(place, ToolFigure.Used, 0, int.MaxValue)
+            && IsWithin(place, ToolFigure.Seconds, 0, int.MaxValue)
+            && IsWithin(place, ToolFigure.Wish, NoVacuum, LongestRunOn + 1)
+            && IsWithin(place, ToolFigure.Named, 0, 1);
+    }
+
+    /// <summary>Puts a tool into a place, as a backup has it.</summary>
+    /// <param name="place">The place.</param>
+    /// <param name="numbers">Its numbers.</param>
+    /// <returns>False when they are no tool's; the place is as it was.</returns>
+    public bool Put(int place, int[] numbers)
+    {
+        for (int i = 0; i < Figures; i++)
+        {
+            int before = this[place, (ToolFigure)i];
+            this[place, (ToolFigure)i] = numbers[i];
+            numbers[i] = before;
+        }
+
+        if (!IsTool(place))
+        {
+            for (int i = 0; i < Figures; i++)
+            {
+                this[place, (ToolFigure)i] = numbers[i];
+            }
+
+            return false;
+        }
+
+        this[place, ToolFigure.Used] = (int)++_starts;
+        Changes++;
+        return true;
+    }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        tape.Numbers(_numbers);
+        _starts = tape.Number(_starts);
+        Changes = tape.Number(Changes);
+    }
+
+    private static int Spread(int difference, int whole)
+    {
+        int spread = ToolMatch.Part(difference, whole);
+        return spread < MostSpread ? spread : MostSpread;
+    }
+
+    private bool IsWithin(int place, ToolFigure figure, int least, int most)
+    {
+        int number = this[place, figure];
+        return number >= least && number <= most;
+    }
+
+    private void Begin(ToolFigures seen, int place)
+    {
+        this[place, ToolFigure.Height] = seen.Height;
+        this[place, ToolFigure.After] = seen.AfterPart;
+        this[place, ToolFigure.Least] = seen.Level;
+        this[place, ToolFigure.Most] = seen.Level;
+        this[place, ToolFigure.Third] = seen.Third;
+        this[place, ToolFigure.Half] = seen.Half;
+        this[place, ToolFigure.Length] = seen.Length;
+    }
+
+    private void Follow(int place, ToolFigure figure, int latest)
+    {
+        int known = this[place, figure];
+        this[place, figure] = known + ((latest - known) >> NewShift);
+    }
+
+    private int LeastUsed()
+    {
+        int least = 0;
+        long leastUse = long.MaxValue;
+        for (int i = 0; i < Places; i++)
+        {
+            long use = this[i, ToolFigure.Used] + (IsKnown(i) ? StaysLonger : 0);
+            use += this[i, ToolFigure.Wish] != 0 || this[i, ToolFigure.Named] != 0 ? int.MaxValue : 0;
+            if (this[i, ToolFigure.Height] == 0)
+            {
+                return i;
+            }
+
+            if (use < leastUse)
+            {
+                leastUse = use;
+                least = i;
+            }
+        }
+
+        return least;
+    }
+}

@@ -1,0 +1,67 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>What a tool's start showed. Swings are in sixteenths of a count.</summary>
+public sealed class ToolFigures
+{
+    /// <summary>Parts of a share: so many are the whole.</summary>
+    public const int Whole = 1024;
+
+    /// <summary>Greatest swing there can be.</summary>
+    public const int MostSwing = 1 << 17;
+
+    /// <summary>Greatest share there can be.</summary>
+    public const int MostPart = (1 << 16) - 1;
+
+    /// <summary>Height of the onset: swing of the mains frequency in its first 40 ms; 0 until it is known.</summary>
+    public int Height;
+
+    /// <summary>The same a tenth of a second later; 0 until it is known.</summary>
+    public int After;
+
+    /// <summary>Lowest steady swing that followed; the greatest number until there is one.</summary>
+    public int Level = int.MaxValue;
+
+    /// <summary>How much the third harmonic adds to the swing, in parts of <see cref="Whole"/>.</summary>
+    public int Third;
+
+    /// <summary>
+    /// By how much more the current goes to one side than to the other, in parts of <see cref="Whole"/>: much for half waves.
+    /// </summary>
+    public int Half;
+
+    /// <summary>When the current first was steady, in stretches of 20 ms after the onset; 0 until then.</summary>
+    public int Length;
+
+    /// <summary>Gets what is left after a tenth of a second, in parts of the height, which is known.</summary>
+    public int AfterPart
+    {
+        get
+        {
+            int part = ToolMatch.Part(After, Height);
+            return part == 0 ? 1 : part < MostPart ? part : MostPart;
+        }
+    }
+
+    /// <summary>Begins a start.</summary>
+    public void Begin()
+    {
+        Height = 0;
+        After = 0;
+        Level = int.MaxValue;
+        Third = 0;
+        Half = 0;
+        Length = 0;
+    }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        Height = tape.Number(Height);
+        After = tape.Number(After);
+        Level = tape.Number(Level);
+        Third = tape.Number(Third);
+        Half = tape.Number(Half);
+        Length = tape.Number(Length);
+    }
+}

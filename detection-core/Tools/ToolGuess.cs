@@ -1,0 +1,208 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>
+/// Guesses which tool it is that runs. It asks the book for one place at a bucket, which costs the board little, and says
+/// nothing where two tools agree about as well.
+/// </summary>
+public sealed class ToolGuess
+{
+    /// <summary>Stands for no tool.</summary>
+    public const int None = -1;
+
+    /// <summary>A known tool must agree within so much, and better than any other; a new one agrees with none.</summary>
+    public const int MostScore = 8 * ToolMatch.One;
+    private const int Margin = ToolMatch.One / 2;
+
+    // A tool is not followed only where it is surely the one.
+    private const int SureMargin = 2 * ToolMatch.One;
+
+    private readonly ToolMatch _match = new ToolMatch();
+    private readonly ToolBook _book;
+    private int _at;
+    private int _known;
+    private int _knownScore;
+    private bool _isKnownCut;
+    private int _otherScore;
+    private int _nearest;
+    private int _nearestScore;
+    private bool _isNearestCut;
+    private bool _learns;
+    private long _since;
+
+    /// <summary>Place of the tool in the book; <see cref="None"/> where it is not known.</summary>
+    public int Tool = None;
+
+    /// <summary>Whether it is surely that tool.</summary>
+    public bool IsSure;
+
+    /// <summary>Whether there has been an answer since the start.</summary>
+    public bool HasAnswered;
+
+    /// <summary>Whether the book is being asked.</summary>
+    public bool IsAsking;
+
+    /// <summary>Place that the start was learned for; <see cref="None"/> until then.</summary>
+    public int Learned = None;
+
+    /// <summary>Initializes a new instance of the <see cref="ToolGuess"/> class.</summary>
+    /// <param name="book">The tools.</param>
+    public ToolGuess(ToolBook book)
+    {
+        _book = book;
+    }
+
+    /// <summary>Begins at a start.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Begin(long now)
+    {
+        _since = now;
+        Tool = None;
+        IsSure = false;
+        HasAnswered = false;
+        IsAsking = false;
+        Learned = None;
+    }
+
+    /// <summary>Begins to ask the book.</summary>
+    /// <param name="learns">Whether the start is over, and is to be learned.</param>
+    public void Ask(bool learns)
+    {
+        IsAsking = true;
+        _learns = learns;
+        _at = 0;
+        _known = None;
+        _knownScore = int.MaxValue;
+        _otherScore = int.MaxValue;
+        _nearest = None;
+        _nearestScore = int.MaxValue;
+    }
+
+    /// <summary>Asks for the next place.</summary>
+    /// <param name="seen">What the start has shown; its level is known.</param>
+    /// <returns>True when there is an answer.</returns>
+    public bool Step(ToolFigures seen)
+    {
+        if (seen.Level == int.MaxValue)
+        {
+            // A new onset has come in between.
+            IsAsking = false;
+            return false;
+        }
+
+        int at = _at++;
+        if (at < ToolBook.Places)
+        {
+            if (_book[at, ToolFigure.Height] > 0)
+            {
+                Compare(at, seen);
+            }
+
+            return false;
+        }
+
+        IsAsking = false;
+        HasAnswered = true;
+        bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin;
+        Tool = isKnown ? _known : None;
+        IsSure = isKnown && !_isKnownCut && _otherScore - _knownScore >= SureMargin && ToolMatch.IsSure(_book, _known, seen);
+        if (_learns)
+        {
+            Learned = _book.Learn(seen, _nearestScore <= MostScore ? _nearest : None, _isNearestCut);
+        }
+
+        return true;
+    }
+
+    /// <summary>Counts how long the tool ran, which has stopped.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void Stop(long now)
+    {
+        if (Tool != None && _since > 0)
+        {
+            long seconds = _book[Tool, ToolFigure.Seconds] + ((now - _since + (Time.Second / 2)) / Time.Second);
+            _book[Tool, ToolFigure.Seconds] = seconds < int.MaxValue ? (int)seconds : int.MaxValue;
+        }
+
+        _since = 0;
+    }
+
+    /// <summary>Gets the run-on that a person asked for with this tool, in ms; -1 for that of the setting.</summary>
+    public int RunOn
+    {
+        get { return Tool == None ? -1 : _book[Tool, ToolFigure.Wish] - 1; }
+    }
+
+    /// <summary>Gets a value indicating whether it is surely a load that needs no vacuum.</summary>
+    public bool NeedsNone
+    {
+        get { return IsSure && _book[Tool, ToolFigure.Wish] == ToolBook.NoVacuum; }
+    }
+
+    /// <summary>Tells whether a start resembles one of a tool that needs no vacuum.</summary>
+    /// <param name="seen">What it has shown in its first tenth of a second.</param>
+    /// <returns>True when it is worth waiting for what follows.</returns>
+    public bool MayNeedNone(ToolFigures seen)
+    {
+        for (int i = 0; i < ToolBook.Places; i++)
+        {
+            if (_book[i, ToolFigure.Wish] == ToolBook.NoVacuum && _book.IsKnown(i)
+                && ToolMatch.StartScore(_book, i, seen) <= MostScore)
+            {
+                return true;
+            }
+        }
+
+        return false;
+    }
+
+    /// <summary>Exchanges the state with a tape.</summary>
+    /// <param name="tape">The tape.</param>
+    public void Exchange(StateTape tape)
+    {
+        _at = tape.Number(_at);
+        _known = tape.Number(_known);
+        _knownScore = tape.Number(_knownScore);
+        _isKnownCut = tape.Flag(_isKnownCut);
+        _otherScore = tape.Number(_otherScore);
+        _nearest = tape.Number(_nearest);
+        _nearestScore = tape.Number(_nearestScore);
+        _isNearestCut = tape.Flag(_isNearestCut);
+        _learns = tape.Flag(_learns);
+        _since = tape.Number(_since);
+        Tool = tape.Number(Tool);
+        IsSure = tape.Flag(IsSure);
+        HasAnswered = tape.Flag(HasAnswered);
+        IsAsking = tape.Flag(IsAsking);
+        Learned = tape.Number(Learned);
+    }
+
+    private void Compare(int at, ToolFigures seen)
+    {
+        ToolMatch match = _match;
+        match.Compare(_book, at, seen);
+        int score = match.Score;
+        if (score < _nearestScore)
+        {
+            _nearest = at;
+            _nearestScore = score;
+            _isNearestCut = match.IsCut;
+        }
+
+        if (!_book.IsKnown(at))
+        {
+            return;
+        }
+
+        if (score < _knownScore)
+        {
+            _otherScore = _knownScore;
+            _known = at;
+            _knownScore = score;
+            _isKnownCut = match.IsCut;
+        }
+        else if (score < _otherScore)
+        {
+            _otherScore = score;
+        }
+    }
+}

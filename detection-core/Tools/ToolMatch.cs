@@ -1,0 +1,138 @@
+namespace NanoDustSwitch.Detection;
+
+/// <summary>
+/// Tells how well a start agrees with a tool that is known: the sum of the squares of what differs, each in units of what a
+/// tool's starts usually differ by. All constants were tuned on drawn motors, and judged on others (tests/benchmark).
+/// </summary>
+public sealed class ToolMatch
+{
+    /// <summary>The square of one unit.</summary>
+    public const int One = Unit * Unit;
+
+    // A unit has so many parts.
+    private const int Unit = 64;
+    private const int MostUnits = 20;
+
+    private const int HeightUsual = 99;
+    private const int AfterUsual = 90;
+    private const int ClimbUsual = 400;
+    private const int ClimbAfterUsual = 346;
+    private const int LevelUsual = 77;
+    private const int CutCosts = 7 * One;
+    private const int CutWeight = 3;
+    private const int ThirdUsual = 2;
+    private const int HalfUsual = 38;
+
+    private const int SureScore = 5 * One;
+    private const int SureLevel = 102;
+    private const int SureLength = 6;
+
+    // How much more than its mean spread counts as usual for a tool.
+    private const int SpreadTimes = 4;
+
+    // A cut draws this much more than idling at most.
+    private const int CutTimes = 33;
+    private const int CutTimesOf = 10;
+
+    /// <summary>How little agrees; less is better.</summary>
+    public int Score;
+
+    /// <summary>Whether the level was that of a cut.</summary>
+    public bool IsCut;
+
+    /// <summary>Tells a difference as a part of a number.</summary>
+    /// <param name="difference">The difference.</param>
+    /// <param name="whole">The number, above 0.</param>
+    /// <returns>0 or more, in 1024ths.</returns>
+    public static int Part(int difference, int whole)
+    {
+        long part = (long)(difference < 0 ? -difference : difference) * ToolFigures.Whole / whole;
+        return part < int.MaxValue ? (int)part : int.MaxValue;
+    }
+
+    /// <summary>Compares what stands on the line in the first tenth of a second alone.</summary>
+    /// <param name="book">The tools.</param>
+    /// <param name="place">Place of the tool, not an empty one.</param>
+    /// <param name="seen">What the start showed.</param>
+    /// <returns>How little agrees; less is better.</returns>
+    public static int StartScore(ToolBook book, int place, ToolFigures seen)
+    {
+        int height = book[place, ToolFigure.Height];
+        int after = book[place, ToolFigure.After];
+        int least = book[place, ToolFigure.Least];
+
+        // What begins low and climbs begins anywhere.
+        bool climbs = height < least - (least >> 3);
+        int heightUsual = Usual(climbs ? ClimbUsual : HeightUsual, book[place, ToolFigure.HeightSpread]);
+        int afterUsual = Usual(climbs ? ClimbAfterUsual : AfterUsual, book[place, ToolFigure.AfterSpread]);
+        return Square(Part(seen.Height - height, height), heightUsual)
+            + Square(Part(seen.AfterPart - after, after), afterUsual)
+            + Penalty(heightUsual, HeightUsual) + Penalty(afterUsual, AfterUsual);
+    }
+
+    /// <summary>Compares.</summary>
+    /// <param name="book">The tools.</param>
+    /// <param name="place">Place of the tool, not an empty one.</param>
+    /// <param name="seen">What the start showed; its level is known.</param>
+    public void Compare(ToolBook book, int place, ToolFigures seen)
+    {
+        int start = StartScore(book, place, seen);
+        int least = book[place, ToolFigure.Least];
+        int most = book[place, ToolFigure.Most];
+        int third = book[place, ToolFigure.Third];
+        int half = book[place, ToolFigure.Half];
+        int level = seen.Level;
+        int away = level < least ? Part(least - level, least) : level > most ? Part(level - most, most) : 0;
+        Score = start + Square(away, LevelUsual) + Square(seen.Third - third, ThirdUsual + (third / 5))
+            + Square(seen.Half - half, HalfUsual + (half / 3));
+        IsCut = false;
+        int cut = (start * CutWeight) + CutCosts;
+        if (cut < Score && level > most && level / CutTimes < most / CutTimesOf)
+        {
+            Score = cut;
+            IsCut = true;
+        }
+    }
+
+    /// <summary>Tells whether a start is so much like a tool's that it is surely that one.</summary>
+    /// <param name="book">The tools.</param>
+    /// <param name="place">Place of the tool, not an empty one.</param>
+    /// <param name="seen">What the start showed; its level is known.</param>
+    /// <returns>True when it is.</returns>
+    public static bool IsSure(ToolBook book, int place, ToolFigures seen)
+    {
+        int height = book[place, ToolFigure.Height];
+        int after = book[place, ToolFigure.After];
+        int least = book[place, ToolFigure.Least];
+        int most = book[place, ToolFigure.Most];
+        int third = book[place, ToolFigure.Third];
+        int half = book[place, ToolFigure.Half];
+        int length = book[place, ToolFigure.Length];
+        int spread = 2 * book[place, ToolFigure.AfterSpread];
+        int longer = seen.Length - length;
+        int away = seen.Level < least ? Part(least - seen.Level, least)
+            : seen.Level > most ? Part(seen.Level - most, most)
+            : 0;
+        int score = Square(Part(seen.Height - height, height), HeightUsual)
+            + Square(Part(seen.AfterPart - after, after), spread > AfterUsual ? spread : AfterUsual)
+            + Square(away, LevelUsual) + Square(seen.Third - third, ThirdUsual + (third / 5))
+            + Square(seen.Half - half, HalfUsual + (half / 3));
+        return score <= SureScore && away <= SureLevel && (longer < 0 ? -longer : longer) <= (length / 2) + SureLength;
+    }
+
+    private static int Usual(int usual, int spread)
+    {
+        return SpreadTimes * spread > usual ? SpreadTimes * spread : usual;
+    }
+
+    private static int Penalty(int usual, int least)
+    {
+        return (usual - least) * One / least / 2;
+    }
+
+    private static int Square(int difference, int usual)
+    {
+        int units = difference / MostUnits >= usual || -difference / MostUnits >= usual ? MostUnits * Unit : difference * Unit / usual;
+        return units * units;
+    }
+}

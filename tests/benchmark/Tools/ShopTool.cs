@@ -1,0 +1,119 @@
+using NanoDustSwitch.Benchmarks.Starts;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.Benchmarks.Tools;
+
+/// <summary>A tool of a drawn shop, which starts again and again, idling or into a cut.</summary>
+internal sealed class ShopTool
+{
+    private const double RestSeconds = 600;
+    private const double MostOff = 0.06;
+    private const double DriftAStart = 0.01;
+    private const double MostDrift = 0.05;
+    private const double LeastPressure = 0.7;
+
+    private readonly double _hertz;
+    private readonly ShopRandom _random;
+    private readonly double _idle;
+    private readonly LoadEquations _equations;
+    private readonly LoadModel _usual;
+    private LoadModel _model;
+    private Mains _mains;
+    private double _factor;
+    private double _cutAt;
+    private double _cutLoad;
+    private double _drift;
+    private long _now;
+    private long _begun;
+
+    /// <summary>Initializes a new instance of the <see cref="ShopTool"/> class.</summary>
+    /// <param name="kind">Its kind.</param>
+    /// <param name="amperes">Current when idling, A.</param>
+    /// <param name="hertz">Mains frequency.</param>
+    /// <param name="random">All chance.</param>
+    public ShopTool(ShopKind kind, double amperes, double hertz, ShopRandom random)
+    {
+        Kind = kind;
+        Amperes = amperes;
+        _hertz = hertz;
+        _random = random;
+        _idle = kind.IsMotor ? new LoadDraw(random).Between(0.3, 0.5) : 1;
+        _mains = new Mains(hertz, 230, 0);
+        _equations = kind.Draw(new LoadDraw(random));
+        double settled = new LoadModel(_equations, 1, hertz, 1) { Load = _idle }.SettledAmperes;
+        _usual = Model(_equations, amperes / settled);
+        _model = _usual;
+    }
+
+    /// <summary>Gets its kind.</summary>
+    public ShopKind Kind { get; }
+
+    /// <summary>Gets its current when idling, at nominal voltage, A.</summary>
+    public double Amperes { get; }
+
+    /// <summary>Gets the true rms of the last cycle, A.</summary>
+    public double RmsAmperes => _model.RmsAmperes * (1 + _drift);
+
+    /// <summary>Gets a value indicating whether it cuts within half a second of steady current.</summary>
+    public bool IsCutting { get; private set; }
+
+    /// <summary>Switches it on.</summary>
+    /// <param name="canCut">Whether it may cut, or its dial be turned.</param>
+    public void Begin(bool canCut)
+    {
+        LoadDraw draw = new(_random);
+        IsCutting = false;
+        _model = _usual;
+        if (canCut && _equations is UniversalMotor { Conduction: < 1 } motor && _random.NextDouble() < 0.3)
+        {
+            // Another speed by its dial: a current of its own.
+            _model = Model(Dialled(motor, draw.Between(0.3, 0.9)), _model.RatedAmperes);
+            IsCutting = true;
+        }
+
+        _model.Switch(false, _now);
+        _now += (long)(1e6 * RestSeconds);
+        _begun = _now;
+        _mains = new Mains(_hertz, 230, 360 * _random.NextDouble());
+        _drift = Math.Clamp(_drift + (DriftAStart * _random.NextGaussian()), -MostDrift, MostDrift);
+        _factor = 1 + draw.Between(-MostOff, MostOff);
+        double load = Kind == ShopKind.Compressor ? draw.Between(LeastPressure, 1) : _idle * draw.Between(0.97, 1.03);
+        _cutAt = double.PositiveInfinity;
+        if (canCut && Kind.IsMotor && _random.NextDouble() < 0.3)
+        {
+            _cutAt = Math.Max(0, draw.Between(-0.3, 0.6));
+            _cutLoad = _idle * draw.Between(1.2, 3);
+            IsCutting = true;
+        }
+
+        _model.Load = load;
+        _model.Switch(true, _now);
+    }
+
+    /// <summary>Gives the next value of the current, a step later.</summary>
+    /// <returns>Amperes.</returns>
+    public double Next()
+    {
+        if ((_now - _begun) * 1e-6 >= _cutAt)
+        {
+            _model.Load = _cutLoad;
+        }
+
+        double amperes = _model.Current(_now, _mains.At(_now) with { Factor = _factor });
+        _now += (long)(1e6 * StartLoad.Step);
+        return amperes * (1 + _drift);
+    }
+
+    private static UniversalMotor Dialled(UniversalMotor motor, double conduction) => new()
+    {
+        StartMultiple = motor.StartMultiple,
+        RunUpSeconds = motor.RunUpSeconds,
+        Knee = motor.Knee,
+        ReactancePart = motor.ReactancePart,
+        FrictionPart = motor.FrictionPart,
+        Conduction = conduction,
+    };
+
+    private LoadModel Model(LoadEquations equations, double rated) =>
+        new(equations, rated, _hertz, (long)(_random.NextBits() >> 1)) { Load = _idle };
+}

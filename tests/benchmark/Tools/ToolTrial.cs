@@ -1,0 +1,65 @@
+using NanoDustSwitch.Benchmarks.Lines;
+using NanoDustSwitch.Benchmarks.Starts;
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Shop;
+
+namespace NanoDustSwitch.Benchmarks.Tools;
+
+/// <summary>A core at a board's pace behind a transformer, and tools that start on its line one after the other.</summary>
+internal sealed class ToolTrial
+{
+    // Corner of a small transformer with its burden: common practice, no source.
+    private const double CornerHertz = 0.5;
+    private const double Follows = 2 * Math.PI * CornerHertz * StartLoad.Step;
+
+    private readonly StartLine _line;
+    private double _mean;
+
+    /// <summary>Initializes a new instance of the <see cref="ToolTrial"/> class, with a core that knows no tool.</summary>
+    /// <param name="pace">The board's pace.</param>
+    /// <param name="random">All chance.</param>
+    public ToolTrial(StartPace pace, ShopRandom random)
+    {
+        CoreSettings settings = new SettingValues().ToCore();
+        settings.StartAtMilliamperes = 400;
+        settings.StopBelowMilliamperes = 250;
+        settings.RunOnMilliseconds = 0;
+        settings.StartsAMinute = CoreSettings.MostStartsAMinute;
+        Core = new DetectionCore(new ConverterScale(Line.FullScale, Line.MicrovoltsACount, 850, 1750), settings, 0);
+        if (pace.IsLong)
+        {
+            Core.UseLongBuckets();
+        }
+
+        _line = new StartLine(pace, random);
+        Run(1);
+    }
+
+    /// <summary>Gets the core.</summary>
+    public DetectionCore Core { get; }
+
+    /// <summary>Gets the time, s.</summary>
+    public double Seconds => _line.Seconds;
+
+    /// <summary>Lets time go on.</summary>
+    /// <param name="seconds">For how long.</param>
+    /// <param name="tools">The tools that run.</param>
+    public void Run(double seconds, params ShopTool[] tools)
+    {
+        for (double end = _line.Seconds + seconds; _line.Seconds < end;)
+        {
+            _line.Take(() =>
+            {
+                double amperes = tools.Sum(tool => tool.Next());
+                _mean += (amperes - _mean) * Follows;
+                return amperes - _mean;
+            });
+            Core.Accept(_line.Bucket);
+            while (Core.Notices.Take() != null)
+            {
+                // Nobody reads them here.
+            }
+        }
+    }
+}

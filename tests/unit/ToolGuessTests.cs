@@ -1,0 +1,155 @@
+using NanoDustSwitch.Detection;
+
+namespace NanoDustSwitch.UnitTests;
+
+/// <summary>Which tool it is. The figures are the author's; how often it is right on motors is told by the benchmark.</summary>
+[TestClass]
+public class ToolGuessTests
+{
+    [TestMethod]
+    public void ThreeStartsMakeATool()
+    {
+        ToolBook book = new ToolBook();
+        for (int i = 0; i < ToolBook.StartsToKnow; i++)
+        {
+            Assert.AreEqual(ToolGuess.None, Ask(book, Seen(20000, 19000, 4000)).Tool);
+            Assert.AreEqual(0, Learn(book, Seen(20000 + (400 * i), 19000, 4000 - (50 * i))));
+        }
+
+        ToolGuess guess = Ask(book, Seen(20100, 19100, 3950));
+        Assert.AreEqual(0, guess.Tool);
+        Assert.IsTrue(guess.IsSure);
+    }
+
+    [TestMethod]
+    public void AToolOfAQuarterMoreIsAnother()
+    {
+        ToolBook book = new ToolBook();
+        LearnThrice(book, Seen(20000, 19000, 4000));
+        LearnThrice(book, Seen(25000, 23700, 5000));
+        Assert.AreEqual(0, Ask(book, Seen(20800, 19700, 4150)).Tool);
+        Assert.AreEqual(1, Ask(book, Seen(24200, 23000, 4850)).Tool);
+        Assert.AreEqual(ToolGuess.None, Ask(book, Seen(16000, 15200, 3200)).Tool);
+    }
+
+    // The start tells it, whatever it cuts; but not at more than three times the idling current.
+    [TestMethod]
+    [DataRow(8000, true)]
+    [DataRow(11900, true)]
+    [DataRow(16000, false)]
+    public void AToolIsKnownInACut(int level, bool isKnown)
+    {
+        ToolBook book = new ToolBook();
+        LearnThrice(book, Seen(30000, 28000, 4000));
+        ToolGuess guess = Ask(book, Seen(30200, 28100, level));
+        Assert.AreEqual(isKnown, guess.Tool == 0);
+        Assert.IsFalse(guess.IsSure);
+    }
+
+    [TestMethod]
+    public void TwoAlikeAreNotToldApart()
+    {
+        ToolBook book = new ToolBook();
+        LearnThrice(book, Seen(20000, 19000, 4000));
+        Copy(book, 0, 1);
+        Assert.AreEqual(ToolGuess.None, Ask(book, Seen(20000, 19000, 4000)).Tool);
+    }
+
+    [TestMethod]
+    public void TheOneSeenLongestAgoGivesWayButNotOneThatAPersonNamed()
+    {
+        ToolBook book = new ToolBook();
+        int height = 1000;
+        for (int i = 0; i < ToolBook.Places; i++)
+        {
+            LearnThrice(book, Seen(height, height, height));
+            height = height * 3 / 2;
+        }
+
+        book[0, ToolFigure.Named] = 1;
+        Assert.AreEqual(1, Learn(book, Seen(90000, 20000, 30000)));
+        Assert.AreEqual(1, book[1, ToolFigure.Starts]);
+    }
+
+    [TestMethod]
+    public void OnlyASureGuessNeedsNoVacuum()
+    {
+        ToolBook book = new ToolBook();
+        LearnThrice(book, Seen(20000, 19000, 4000));
+        book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
+        Assert.IsTrue(Ask(book, Seen(20000, 19000, 4000)).NeedsNone);
+        Assert.IsFalse(Ask(book, Seen(20000, 19000, 8000)).NeedsNone);
+        Assert.IsFalse(Ask(book, Seen(20000, 19000, 5000)).NeedsNone);
+        Assert.IsFalse(Ask(book, Seen(26000, 24700, 4000)).NeedsNone);
+        Assert.IsTrue(Ask(book, Seen(20000, 19000, 4000)).MayNeedNone(Seen(20500, 19000, 0)));
+        Assert.IsFalse(Ask(book, Seen(20000, 19000, 4000)).MayNeedNone(Seen(30000, 29000, 0)));
+    }
+
+    // What was read from flash may be anything.
+    [TestMethod]
+    [DataRow((int)ToolFigure.Height, -5)]
+    [DataRow((int)ToolFigure.After, 0)]
+    [DataRow((int)ToolFigure.Least, 9000)]
+    [DataRow((int)ToolFigure.Third, -1)]
+    [DataRow((int)ToolFigure.HeightSpread, 2000)]
+    [DataRow((int)ToolFigure.Starts, 0)]
+    [DataRow((int)ToolFigure.Wish, -2)]
+    public void WhatIsNoToolIsForgotten(int figure, int number)
+    {
+        ToolBook book = new ToolBook();
+        LearnThrice(book, Seen(20000, 19000, 4000));
+        Assert.IsTrue(book.Check(0));
+        book[0, (ToolFigure)figure] = number;
+        Assert.IsFalse(book.Check(0));
+        Assert.AreEqual(0, book[0, ToolFigure.Height]);
+    }
+
+    private static ToolFigures Seen(int height, int after, int level)
+    {
+        ToolFigures seen = new ToolFigures();
+        seen.Height = height;
+        seen.After = after;
+        seen.Level = level;
+        return seen;
+    }
+
+    private static ToolGuess Ask(ToolBook book, ToolFigures seen)
+    {
+        ToolGuess guess = new ToolGuess(book);
+        guess.Ask(false);
+        Finish(guess, seen);
+        return guess;
+    }
+
+    private static void Finish(ToolGuess guess, ToolFigures seen)
+    {
+        while (guess.IsAsking)
+        {
+            guess.Step(seen);
+        }
+    }
+
+    private static int Learn(ToolBook book, ToolFigures seen)
+    {
+        ToolGuess guess = new ToolGuess(book);
+        guess.Ask(true);
+        Finish(guess, seen);
+        return guess.Learned;
+    }
+
+    private static void LearnThrice(ToolBook book, ToolFigures seen)
+    {
+        for (int i = 0; i < ToolBook.StartsToKnow; i++)
+        {
+            Learn(book, seen);
+        }
+    }
+
+    private static void Copy(ToolBook book, int from, int to)
+    {
+        for (int i = 0; i < ToolBook.Figures; i++)
+        {
+            book[to, (ToolFigure)i] = book[from, (ToolFigure)i];
+        }
+    }
+}
