@@ -10,7 +10,7 @@ public sealed class ToolBook
     public const int Places = 12;
 
     /// <summary>Numbers that are kept of each tool; see <see cref="ToolFigure"/>.</summary>
-    public const int Figures = 14;
+    public const int Figures = 15;
 
     /// <summary>From so many starts on a tool is known.</summary>
     public const int StartsToKnow = 3;
@@ -24,9 +24,9 @@ public sealed class ToolBook
     private const int MostStarts = 30_000;
     private const int Longest = 255;
 
-    // A quarter of what is known of a start is the latest one; the range of levels shrinks by a sixteenth.
+    // A quarter of what is known of a start is the latest one; the range of levels shrinks by a thirty-second.
     private const int NewShift = 2;
-    private const int ShrinkShift = 4;
+    private const int ShrinkShift = 5;
 
     // One odd start must not make everything alike.
     private const int MostSpread = 280;
@@ -83,6 +83,7 @@ public sealed class ToolBook
             Follow(place, ToolFigure.Third, seen.Third);
             Follow(place, ToolFigure.Half, seen.Half);
             Follow(place, ToolFigure.Length, seen.Length);
+            Follow(place, ToolFigure.Knee, seen.KneePart);
             int least = this[place, ToolFigure.Least];
             int most = this[place, ToolFigure.Most];
             this[place, ToolFigure.Least] = seen.Level < least ? seen.Level : least + ((seen.Level - least) >> ShrinkShift);
@@ -155,7 +156,8 @@ public sealed class ToolBook
             && IsWithin(place, ToolFigure.Used, 0, int.MaxValue)
             && IsWithin(place, ToolFigure.Seconds, 0, int.MaxValue)
             && IsWithin(place, ToolFigure.Wish, NoVacuum, LongestRunOn + 1)
-            && IsWithin(place, ToolFigure.Named, 0, 1);
+            && IsWithin(place, ToolFigure.Named, 0, 1)
+            && IsWithin(place, ToolFigure.Knee, 0, ToolFigures.MostKnee);
     }
 
     /// <summary>Puts a tool into a place, as a backup has it.</summary>
@@ -216,6 +218,7 @@ public sealed class ToolBook
         this[place, ToolFigure.Third] = seen.Third;
         this[place, ToolFigure.Half] = seen.Half;
         this[place, ToolFigure.Length] = seen.Length;
+        this[place, ToolFigure.Knee] = seen.KneePart;
     }
 
     private void Follow(int place, ToolFigure figure, int latest)

@@ -44,4 +44,7 @@ public enum ToolFigure
 
     /// <summary>1 when a person has named it, else 0: it then stays before others.</summary>
     Named = 13,
+
+    /// <summary>Place of the knee within the surge; see <see cref="ToolFigures.KneePart"/>.</summary>
+    Knee = 14,
 }

@@ -12,6 +12,9 @@ public sealed class ToolFigures
     /// <summary>Greatest share there can be.</summary>
     public const int MostPart = (1 << 16) - 1;
 
+    /// <summary>A knee at the end of the surge.</summary>
+    public const int MostKnee = 64;
+
     /// <summary>Height of the onset: swing of the mains frequency in its first 40 ms; 0 until it is known.</summary>
     public int Height;
 
@@ -42,6 +45,15 @@ public sealed class ToolFigures
         }
     }
 
+    /// <summary>When the current had come well down from its height, in the same unit; 0 until then.</summary>
+    public int Knee;
+
+    /// <summary>Gets the place of the knee within the surge: late for a motor that draws much until it has come to speed.</summary>
+    public int KneePart
+    {
+        get { return Knee == 0 ? 0 : Knee >= Length ? MostKnee : Knee * MostKnee / Length; }
+    }
+
     /// <summary>Begins a start.</summary>
     public void Begin()
     {
@@ -51,6 +63,7 @@ public sealed class ToolFigures
         Third = 0;
         Half = 0;
         Length = 0;
+        Knee = 0;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -63,5 +76,6 @@ public sealed class ToolFigures
         Third = tape.Number(Third);
         Half = tape.Number(Half);
         Length = tape.Number(Length);
+        Knee = tape.Number(Knee);
     }
 }

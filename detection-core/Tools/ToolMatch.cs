@@ -23,9 +23,10 @@ public sealed class ToolMatch
     private const int ThirdUsual = 2;
     private const int HalfUsual = 38;
 
-    private const int SureScore = 5 * One;
-    private const int SureLevel = 102;
+    private const int SureScore = 8 * One;
+    private const int SureLevel = 180;
     private const int SureLength = 6;
+    private const int SureKnee = 10;
 
     // How much more than its mean spread counts as usual for a tool.
     private const int SpreadTimes = 4;
@@ -115,9 +116,11 @@ public sealed class ToolMatch
             : 0;
         int score = Square(Part(seen.Height - height, height), HeightUsual)
             + Square(Part(seen.AfterPart - after, after), spread > AfterUsual ? spread : AfterUsual)
-            + Square(away, LevelUsual) + Square(seen.Third - third, ThirdUsual + (third / 5))
+            + (Square(away, LevelUsual) / 2) + Square(seen.Third - third, ThirdUsual + (third / 5))
             + Square(seen.Half - half, HalfUsual + (half / 3));
-        return score <= SureScore && away <= SureLevel && (longer < 0 ? -longer : longer) <= (length / 2) + SureLength;
+        int knee = seen.KneePart - book[place, ToolFigure.Knee];
+        return score <= SureScore && away <= SureLevel && (longer < 0 ? -longer : longer) <= (length * 3 / 4) + SureLength
+            && (knee < 0 ? -knee : knee) <= SureKnee;
     }
 
     private static int Usual(int usual, int spread)

@@ -211,7 +211,12 @@ public sealed class SurgeWatch
             NoteLevel();
         }
 
-        _hasComeDown |= _count >= Half && _late < _kneeBelow;
+        if (!_hasComeDown && _count >= Half && _late < _kneeBelow)
+        {
+            _hasComeDown = true;
+            Seen.Knee = _count;
+        }
+
         return swing <= Circuit && !_stretch.IsClipped
             && (IsAtKnownLevel(swing) || IsClimbing() || (isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
     }

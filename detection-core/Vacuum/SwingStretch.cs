@@ -75,6 +75,7 @@ public sealed class SwingStretch
         _buckets = -LeftOut;
         HalfStepPower = int.MaxValue;
         HasStepped = false;
+        Third = 0;
         BeginStretch();
     }
 

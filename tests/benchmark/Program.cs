@@ -3,6 +3,7 @@ using NanoDustSwitch.Benchmarks;
 using NanoDustSwitch.Benchmarks.Report;
 using NanoDustSwitch.Benchmarks.Starts;
 using NanoDustSwitch.Benchmarks.Studies;
+using NanoDustSwitch.Benchmarks.Tools;
 using NanoDustSwitch.Simulator.Errors;
 
 Option<bool> quick = new("--quick") { Description = "In less than a minute, with errors of several percent." };
@@ -20,8 +21,8 @@ Option<int> seed = new("--seed") { Description = "Seed of the first.", DefaultVa
 Command own = new("own", "Whether the vacuum's own current on the tool's line is found, and how soon.") { cases, ordinary, seed };
 own.SetAction(parsed =>
     StudyTable.Print(OwnCurrentStudy.Run(parsed.GetValue(cases), parsed.GetValue(ordinary), parsed.GetValue(seed))));
-Command tools = new("tools", "x") { seed };
-tools.SetAction(parsed => NanoDustSwitch.Benchmarks.Tools.ToolsCommand.Run(120, parsed.GetValue(seed)));
+Command tools = new("tools", "Whether tools are known again, and loads that need no vacuum are told from tools.") { quick, seed };
+tools.SetAction(parsed => ToolsCommand.Run(parsed.GetValue(quick), parsed.GetValue(seed)));
 RootCommand root = new(
     "How small a current is found, how soon, and for how much work. "
     + "Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")

@@ -5,10 +5,10 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>The words for the entries of the event log.</summary>
 public static class EventText
 {
-    /// <summary>Above so many bits of the new state stands the tool that it probably was: its number, 0 for none.</summary>
-    public const int ToolShift = 4;
+    /// <summary>Above so many bits of the vacuum event stands the tool that it probably was: its number, 0 for none.</summary>
+    public const int ToolShift = 8;
 
-    private const int StateMask = (1 << ToolShift) - 1;
+    private const int EventMask = (1 << ToolShift) - 1;
 
     /// <summary>
     /// Tells whether a change of state is worth an entry: only when the vacuum goes on or off, or a hold begins or ends.
@@ -196,7 +196,8 @@ public static class EventText
 
     private static void StateChange(TextOutput output, LogEntry entry)
     {
-        switch ((VacuumState)(entry.Second & StateMask))
+        VacuumEvent happened = (VacuumEvent)(entry.Figure & EventMask);
+        switch ((VacuumState)entry.Second)
         {
             case VacuumState.On:
                 output.Text("vacuum on: tool at ").Amperes(entry.Milliamperes);
@@ -206,7 +207,7 @@ public static class EventText
                 break;
             case VacuumState.UntilStop:
                 output.Text("vacuum told off until the tool stops: ")
-                    .Text((VacuumEvent)entry.Figure == VacuumEvent.TimeUp ? "longest run reached" : "by hand");
+                    .Text(happened == VacuumEvent.TimeUp ? "longest run reached" : "by hand");
                 break;
             case VacuumState.Held:
                 output.Text("hold begun");
@@ -214,14 +215,14 @@ public static class EventText
             default:
                 output.Text((VacuumState)entry.First == VacuumState.Held
                     ? "hold released"
-                    : (VacuumEvent)entry.Figure == VacuumEvent.HandOff ? "vacuum told off: by hand"
+                    : happened == VacuumEvent.HandOff ? "vacuum told off: by hand"
                     : "vacuum told off: run-on over");
                 break;
         }
 
-        if (entry.Second >> ToolShift != 0)
+        if (entry.Figure >> ToolShift > 0)
         {
-            output.Text(", tool ").Number(entry.Second >> ToolShift);
+            output.Text(", tool ").Number(entry.Figure >> ToolShift);
         }
     }
 }

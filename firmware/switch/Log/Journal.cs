@@ -65,13 +65,13 @@ public sealed class Journal
                 // that wait at once. The log says simply that the vacuum is off.
                 bool isOver = notice.Kind == NoticeKind.StateChanged && notice.Second == (int)VacuumState.UntilStop
                     && !_core.IsToolRunning;
-                int second = isOver ? (int)VacuumState.Idle : notice.Second;
+                int figure = notice.Figure;
                 if (notice.Kind == NoticeKind.StateChanged)
                 {
-                    second += (_core.Vacuum.Guess.Tool + 1) << EventText.ToolShift;
+                    figure |= (_core.Vacuum.Guess.Tool + 1) << EventText.ToolShift;
                 }
 
-                Note(LogKinds.Of(notice.Kind), notice.First, second, notice.Figure, now);
+                Note(LogKinds.Of(notice.Kind), notice.First, isOver ? (int)VacuumState.Idle : notice.Second, figure, now);
             }
 
             notice = _core.Notices.Take();

@@ -3,7 +3,10 @@ namespace NanoDustSwitch.Firmware;
 /// <summary>Kinds of entries in the event log. The numbers are stored in flash: a number never changes its meaning.</summary>
 public enum LogKind
 {
-    /// <summary>The vacuum's state changed. First: the old state; second: the new one; figure: the vacuum event.</summary>
+    /// <summary>
+    /// The vacuum's state changed. First: the old state; second: the new one; figure: the vacuum event, and from bit 8 on the
+    /// number of the tool that it probably was.
+    /// </summary>
     StateChanged = 0,
 
     /// <summary>A fault came up. First: the fault; second: 1 when it stays until cleared; figure: what was seen of it.</summary>

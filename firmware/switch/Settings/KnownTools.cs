@@ -18,7 +18,9 @@ public sealed class KnownTools
     private const int ToolBytes = (10 * NumberBytes) + ToolNames.Most;
     private const int Length = FirstTool + (ToolBook.Places * ToolBytes) - SlotPair.Head;
 
+    // The high half of a number: the length, whether it has a name, the knee.
     private const int NamedBit = 1 << 8;
+    private const int KneeShift = 9;
 
     private readonly SlotPair _slots;
     private readonly ToolGuess _guess;
@@ -150,6 +152,7 @@ public sealed class KnownTools
         book[place, ToolFigure.AfterSpread] = pair & ushort.MaxValue;
         book[place, ToolFigure.Length] = (pair >> 16) & (NamedBit - 1);
         book[place, ToolFigure.Named] = ((pair >> 16) & NamedBit) != 0 ? 1 : 0;
+        book[place, ToolFigure.Knee] = (pair >> (16 + KneeShift)) & (ToolFigures.MostKnee + ToolFigures.MostKnee - 1);
         pair = LittleEndian.Read(buffer, at + 36);
         book[place, ToolFigure.Starts] = pair & ushort.MaxValue;
         Names.Boots[place] = (pair >> 16) & ushort.MaxValue;
@@ -161,7 +164,7 @@ public sealed class KnownTools
     private void Write(byte[] buffer, int at, int place)
     {
         ToolBook book = Names.Book;
-        int named = book[place, ToolFigure.Named] != 0 ? NamedBit : 0;
+        int named = (book[place, ToolFigure.Named] != 0 ? NamedBit : 0) | (book[place, ToolFigure.Knee] << KneeShift);
         LittleEndian.Write(buffer, at, book[place, ToolFigure.Height]);
         LittleEndian.Write(buffer, at + 4, book[place, ToolFigure.Least]);
         LittleEndian.Write(buffer, at + 8, book[place, ToolFigure.Most]);

@@ -24,14 +24,6 @@ internal static class NamingStudy
         bench.InParallel("drawn shops", shops, (shop, random) => all[shop] = One(shop, random));
         List<Named> named = [.. all.SelectMany(one => one)];
         List<Named> idle = [.. named.Where(one => !one.IsCutting && !one.Kind.DependsOnTheMoment)];
-        if (Environment.GetEnvironmentVariable("DUST_KINDS") != null)
-        {
-            foreach (var group in named.Where(one => !one.IsCutting).GroupBy(one => one.Kind.Name))
-            {
-                Console.WriteLine($"{group.Key}: {group.Count()} not right {Percent([.. group], one => !one.IsRight):0.0} by name {Percent([.. group], one => !one.IsRightByName):0.0} wrong {Percent([.. group], one => one.IsWrong):0.0}");
-            }
-        }
-
         return
         [
             new("idling starts, learned by itself: not named right", idle.Count, Percent(idle, one => !one.IsRight), 10, 3, "%"),
@@ -76,23 +68,6 @@ internal static class NamingStudy
             int last = places[^1];
             if (isKnown)
             {
-                if (Environment.GetEnvironmentVariable("DUST_DEBUG") != null && number < 4 && !tool.IsCutting)
-                {
-                    ToolFigures f = trial.Core.Vacuum.Surge.Seen;
-                    ToolMatch m = new();
-                    List<string> scores = [];
-                    for (int q = 0; q < ToolBook.Places; q++)
-                    {
-                        if (trial.Core.Vacuum.Book[q, ToolFigure.Height] > 0)
-                        {
-                            m.Compare(trial.Core.Vacuum.Book, q, f);
-                            scores.Add($"{q}:{trial.Core.Vacuum.Book[q, ToolFigure.Starts]}:{m.Score / 4096.0:0.0}({trial.Core.Vacuum.Book[q, ToolFigure.Height]} {trial.Core.Vacuum.Book[q, ToolFigure.After]} {trial.Core.Vacuum.Book[q, ToolFigure.Least]} {trial.Core.Vacuum.Book[q, ToolFigure.Most]} {trial.Core.Vacuum.Book[q, ToolFigure.Third]} {trial.Core.Vacuum.Book[q, ToolFigure.Half]} o{Owner(owners, q)})");
-                        }
-                    }
-
-                    Console.WriteLine($"#{number} {i} {tool.Kind.Name} near {near} soon {soon} last {last} own {(soon >= 0 ? Owner(owners, soon) : -1)} {f.Height} {f.AfterPart} {f.Level} {f.Third} {f.Half} | {string.Join(' ', scores)}");
-                }
-
                 bool isRight = soon >= 0 && Owner(owners, soon) == i;
                 bool isWrong = (soon >= 0 && Owner(owners, soon) != i) || (last >= 0 && Owner(owners, last) != i);
                 all.Add(new Named(tool.Kind, tool.IsCutting, isRight, soon >= 0 && names[soon] == i, isWrong));

@@ -39,18 +39,7 @@ internal static class NoVacuumStudy
                 if (!other.IsTransformer && hertz == otherHertz && pace == otherPace && (!other.IsLike(kind) || IsOutside(book, seen.Length == 0 ? 0 : seen[^1].Level)))
                 {
                     pairs++;
-                    if (seen.Length > 0 && NeedsNone(guess, seen[^1]))
-                    {
-                        swallowed++;
-                        if (Environment.GetEnvironmentVariable("DUST_KINDS") != null)
-                        {
-                            guess.Ask(false);
-                            ToolFigures f = seen[^1];
-                            NeedsNone(guess, f);
-                            int q = guess.Tool;
-                            Console.WriteLine($"swallowed {other.Name} by {kind.Name}: {f.Height} {f.AfterPart} {f.Level} {f.Third} {f.Half} {f.Length} by {book[q, ToolFigure.Height]} {book[q, ToolFigure.After]} {book[q, ToolFigure.Least]} {book[q, ToolFigure.Most]} {book[q, ToolFigure.Third]} {book[q, ToolFigure.Half]} {book[q, ToolFigure.HeightSpread]} {book[q, ToolFigure.AfterSpread]} {book[q, ToolFigure.Length]}; last level {seen[^1].Level}");
-                        }
-                    }
+                    swallowed += seen.Length > 0 && NeedsNone(guess, seen[^1]) ? 1 : 0;
                 }
             }
         }
@@ -117,11 +106,13 @@ internal static class NoVacuumStudy
                 copy.Third = now.Third;
                 copy.Half = now.Half;
                 copy.Length = now.Length;
+                copy.Knee = now.Knee;
                 seen.Add(copy);
             }
         }
 
-        return (kind, hertz, pace, [.. seen]);
+        // A motor whose rotor is held settles at nothing.
+        return (kind, hertz, pace, tool.IsStalled ? [] : [.. seen]);
     }
 
     private static bool IsOutside(ToolBook book, int level)

@@ -54,6 +54,9 @@ internal sealed class ShopTool
     /// <summary>Gets the true rms of the last cycle, A.</summary>
     public double RmsAmperes => _model.RmsAmperes * (1 + _drift);
 
+    /// <summary>Gets a value indicating whether it stands still, its rotor held.</summary>
+    public bool IsStalled => _model.RmsAmperes > 1.5 * _model.SettledAmperes;
+
     /// <summary>Gets a value indicating whether it cuts within half a second of steady current.</summary>
     public bool IsCutting { get; private set; }
 

@@ -1,73 +1,24 @@
-using NanoDustSwitch.Benchmarks.Starts;
-using NanoDustSwitch.Detection;
-using NanoDustSwitch.Simulator.Shop;
+using NanoDustSwitch.Benchmarks.Report;
 
 namespace NanoDustSwitch.Benchmarks.Tools;
 
-/// <summary>dump.</summary>
+/// <summary>Whether tools are known again, and a load that needs no vacuum is told from tools.</summary>
 internal static class ToolsCommand
 {
-    private const double Apart = 1.25;
+    private const int Shops = 120;
+    private const int Loads = 96;
+    private const int Others = 600;
+    private const int QuickPart = 6;
 
-    public static int Run(int groups, long seed)
+    /// <summary>Measures and prints.</summary>
+    /// <param name="isQuick">Whether with fewer shops.</param>
+    /// <param name="seed">Seed of all chance; the constants were tuned with 7.</param>
+    /// <returns>The exit code.</returns>
+    public static int Run(bool isQuick, int seed)
     {
-        string? dump = Environment.GetEnvironmentVariable("DUST_DUMP");
-        return dump == null
-            ? Report.StudyTable.Print([.. NamingStudy.Run(new Bench(true, [], (_, _) => { }, seed), groups), .. NoVacuumStudy.Run(new Bench(true, [], (_, _) => { }, seed + 100), 96, 600)])
-            : Dump(groups, seed);
-    }
-
-    public static int Dump(int groups, long seed)
-    {
-        Bench bench = new(true, [], (_, _) => { }, seed);
-        List<string>[] all = [.. new List<string>[groups]];
-        bench.InParallel("x", groups, (group, random) => all[group] = One(group, random));
-        foreach (string line in all.SelectMany(one => one))
-        {
-            Console.WriteLine(line);
-        }
-
-        return 0;
-    }
-
-    private static List<string> One(int group, ShopRandom random)
-    {
-        List<string> lines = [];
-        double hertz = (group / 2 % 2 == 0 ? 50 : 60) + (0.2 * ((2 * random.NextDouble()) - 1));
-        ToolTrial trial = new(StartStudy.Paces[group % 2], random);
-        List<ShopTool> tools = [];
-        while (tools.Count < 6)
-        {
-            ShopKind kind = ShopKind.All[(int)(random.NextDouble() * ShopKind.All.Length)];
-            double amperes = new LoadDraw(random).Even(0.8, 12);
-            if (!tools.Exists(tool => tool.Kind == kind && Math.Max(tool.Amperes, amperes) / Math.Min(tool.Amperes, amperes) < Apart))
-            {
-                tools.Add(new ShopTool(kind, amperes, hertz, random));
-            }
-        }
-
-        for (int start = 0; start < 9; start++)
-        {
-            for (int i = 0; i < 6; i++)
-            {
-                ShopTool tool = tools[i];
-                tool.Begin(start >= 3);
-                string first = "";
-                ToolFigures seen = trial.Core.Vacuum.Surge.Seen;
-                for (int t = 0; t < 700; t++)
-                {
-                    trial.Run(0.005, tool);
-                    if (first.Length == 0 && t > 3 && seen.Length > 0)
-                    {
-                        first = $"{t * 5},{seen.Height},{seen.After},{seen.Level},{seen.Third},{seen.Half},{seen.Length}";
-                    }
-                }
-
-                lines.Add(FormattableString.Invariant($"{group},{i},{tool.Kind.Name},{tool.Amperes:0.00},{start},{(tool.IsCutting ? 1 : 0)},{(first.Length > 0 ? first : "-1,0,0,0,0,0,0")},{seen.Height},{seen.After},{seen.Level},{seen.Third},{seen.Half},{seen.Length}"));
-                trial.Run(0.5);
-            }
-        }
-
-        return lines;
+        Bench bench = new(isQuick, [], (_, _) => { }, seed);
+        int part = isQuick ? QuickPart : 1;
+        return StudyTable.Print(
+            [.. NamingStudy.Run(bench, Shops / part), .. NoVacuumStudy.Run(bench, Loads / part, Others / part)]);
     }
 }

@@ -18,7 +18,7 @@ public sealed class ToolsWord : Word
     /// <param name="core">The core.</param>
     /// <param name="names">The tools' names.</param>
     public ToolsWord(DetectionCore core, ToolNames names)
-        : base("tools", "tools [name|run-on|no-vacuum|vacuum|forget|copy N]", "tools that it knows by their current")
+        : base("tools", "tools [DO NUMBER]", "tools that it knows by their current")
     {
         _core = core;
         _names = names;
