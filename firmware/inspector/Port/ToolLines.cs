@@ -51,7 +51,7 @@ internal static partial class ToolLines
 
     [GeneratedRegex(
         "^tools (put [0-9]{1,2} [0-9,]+|name [0-9]{1,2} [a-z0-9 -]{1,20}|no-vacuum [0-9]{1,2}|run-on [0-9]{1,2} [0-9]+ ms)$",
-        RegexOptions.None,
+        RegexOptions.ExplicitCapture,
         1000)]
     private static partial Regex Form();
 }
