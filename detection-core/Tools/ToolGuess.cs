@@ -10,7 +10,7 @@ public sealed class ToolGuess
     public const int None = -1;
 
     /// <summary>A known tool must agree within so much, and better than any other; a new one agrees with none.</summary>
-    public const int MostScore = 7 * ToolMatch.One;
+    public const int MostScore = 8 * ToolMatch.One;
     private const int Margin = ToolMatch.One * 3 / 2;
 
     // A tool is not followed only where it is surely the one.
