@@ -43,13 +43,31 @@ public class ButtonTests
         long now = 0;
         Button button = New(ref now);
         Hold(button, true, 700, ref now);
-        Assert.IsFalse(button.Lose(now));
-        Assert.IsTrue(button.Lose(now + Button.ShortestMicroseconds));
-        Assert.IsFalse(button.Lose(now + (2 * Button.ShortestMicroseconds)));
+        Assert.AreEqual(ButtonPress.None, button.Lose(now));
+        Assert.AreEqual(ButtonPress.UnsurePress, button.Lose(now + Button.ShortestMicroseconds));
+        Assert.AreEqual(ButtonPress.None, button.Lose(now + (2 * Button.ShortestMicroseconds)));
         now += 1000000;
         Assert.AreEqual(0, Hold(button, false, 200, ref now));
         Hold(button, true, 100, ref now);
         Assert.AreEqual(Short, Hold(button, false, 100, ref now));
+    }
+
+    // A long one would hold or release, a short one would start: whoever did not look must not guess.
+    [TestMethod]
+    [DataRow(1470, 660, 0, 0, ButtonPress.UnsurePress)]
+    [DataRow(300, 1500, 300, 0, ButtonPress.UnsurePress)]
+    [DataRow(300, 1500, 1600, (int)ButtonPress.LongPress, ButtonPress.None)]
+    [DataRow(0, 900, 900, 0, ButtonPress.UnsurePress)]
+    [DataRow(300, 190, 0, 0, ButtonPress.ShortPress)]
+    public void APressThatWasNotLookedAtForLongerThanACollectionIsUnsure(
+        int before, int gap, int after, int pressed, ButtonPress released)
+    {
+        long now = 0;
+        Button button = New(ref now);
+        Assert.AreEqual(0, Hold(button, true, before, ref now));
+        now += gap * 1000;
+        Assert.AreEqual(pressed, Hold(button, true, after, ref now));
+        Assert.AreEqual((int)released, Hold(button, false, 100, ref now));
     }
 
     [TestMethod]
@@ -58,10 +76,10 @@ public class ButtonTests
         long now = 0;
         Button button = New(ref now);
         Hold(button, true, 700, ref now);
-        Assert.IsFalse(button.Lose(now));
+        Assert.AreEqual(ButtonPress.None, button.Lose(now));
         now += 20000;
         Assert.AreEqual(Long, Hold(button, true, 1000, ref now));
-        Assert.IsFalse(button.Lose(now + 1000000));
+        Assert.AreEqual(ButtonPress.None, button.Lose(now + 1000000));
     }
 
     // A person who holds the button as the power comes, or a contact that sticks, must not release a stored hold.
@@ -90,7 +108,7 @@ public class ButtonTests
         Button button = new Button();
         long now = 0;
         Hold(button, false, 900, ref now);
-        Assert.IsFalse(button.Lose(now));
+        Assert.AreEqual(ButtonPress.None, button.Lose(now));
         Hold(button, false, 900, ref now);
         Assert.AreEqual(0, Hold(button, true, 100, ref now) + Hold(button, false, 900, ref now));
     }

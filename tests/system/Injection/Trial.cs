@@ -88,12 +88,13 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
             _witness.Step();
 
             // A look at what the relay does, with its rest after it, and the end of a start surge may come at another moment than
-            // without the trouble; and a load that shows less than start-at may be found in one run and not in another.
+            // without the trouble; and a load that shows a little less than start-at may be found in one run and not in another.
             DetectionCore? core = rig.Switch?.Core;
             bool isItsTurn = core is not null
                 && (core.Vacuum.IsWaitingForSurge
                     || (core.Vacuum.WantsVacuum && !core.IsRelayClosed)
-                    || core.SwingMilliamperes < core.StartMilliamperes);
+                    || (core.SwingMilliamperes < core.StartMilliamperes
+                        && core.SwingMilliamperes > core.StartMilliamperes / 2));
             bool isOpen = !rig.Board.IsRelayDriven && !isItsTurn;
             open += tried.MustNotMatter && survey.IsClosedForATool(rig.Time) && isOpen ? rig.Time - before : 0;
         }
