@@ -10,7 +10,8 @@ public sealed class PageTests
 
     /// <summary>Gets the pages that a person builds and commissions by.</summary>
     private static IEnumerable<Page> BuildersPages =>
-        new[] { "hardware/README.md", "hardware/commissioning-sheet.md", "hardware/enclosure/README.md" }.Select(Page.Read);
+        new[] { "README", "ready-made", "commissioning-sheet", "enclosure/README" }
+            .Select(page => Page.Read($"hardware/{page}.md"));
 
     [TestMethod]
     public void Every_link_leads_somewhere() =>

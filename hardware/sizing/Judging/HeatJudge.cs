@@ -9,7 +9,19 @@ internal static class HeatJudge
     /// <summary>Judges.</summary>
     /// <param name="order">The order.</param>
     /// <returns>The section.</returns>
-    public static Section Judge(Order order)
+    public static Section Judge(Order order) => order.IsReadyMade
+        ? new Section(
+            "Heat in the case",
+            [
+                new(
+                    Outcome.Fits,
+                    "heat",
+                    "board 0.6 W and at most 0.9 W for the unit's input: no mains and no supply in the case, no sum needed",
+                    Source.Practice),
+            ])
+        : InBox(order);
+
+    private static Section InBox(Order order)
     {
         HeatSums sums = new(order);
         string hall = sums.Sensor.Watts > 0 ? $", sensor {sums.Sensor.Watts:0.0}" : "";
