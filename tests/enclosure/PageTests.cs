@@ -88,7 +88,7 @@ public sealed class PageTests
         string[] reached = ["button", "lamp", "sounder", "console", "breaker for equipment"];
         AssertSays(holes, reached.Select(name => $"\n| {name}"));
         int screws = p.BarrierScrews().Length + CradleScrews + HolderScrews;
-        AssertSays(list, [$",always,{screws}\nboard screw,", "\nplastic screw,all,\"M4 screw"]);
+        AssertSays(list, [$",always,{screws}\nboard screw,", "\nplastic screw,wired,\"M4 screw"]);
         Findings.AssertNone(list.Split('\n')
             .Where(line => line.StartsWith("gland,", StringComparison.Ordinal)
                 && !line.EndsWith($",{p.All("gland_y").Count}", StringComparison.Ordinal)));
@@ -101,7 +101,7 @@ public sealed class PageTests
         AssertSays(Page.Read("hardware/enclosure/README.md").Text, ["barrier and sensor's holder", "UL 94 V-0 at 3 mm"]);
         AssertSays(
             Page.Read("hardware/parts.csv").Text,
-            ["\nbarrier,all,barrier and sensor's holder,", "UL 94 V-0 at 3 mm or thinner"]);
+            ["\nbarrier,wired,barrier and sensor's holder,", "UL 94 V-0 at 3 mm or thinner"]);
     }
 
     [TestMethod]
