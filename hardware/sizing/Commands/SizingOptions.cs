@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NanoDustSwitch.Simulator.Errors;
+using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Texts;
 
@@ -50,6 +51,15 @@ internal sealed class SizingOptions
         Description = "No mains wiring: a switching unit for the vacuum and a line splitter for the tool, both bought and "
             + "approved, a plug each. Without --vacuum-circuit both on the one circuit.",
     };
+    private readonly Option<bool> _contactor = new("--contactor")
+    {
+        Description = "The vacuum's contact is a contactor's, where no relay of the rating is to be had.",
+    };
+    private readonly Option<string?> _build = new("--build")
+    {
+        Description = "Write to this folder what to build this order by: drawing, parts, tools, label, settings, sheet (HTML to "
+            + "print, and Markdown). Nothing where it does not fit.",
+    };
     private readonly Option<string?> _report = new("--report")
     {
         Description = "Write the judgement to this page (HTML), with the starts against the breaker's curve.",
@@ -60,7 +70,8 @@ internal sealed class SizingOptions
     public void AddTo(Command command)
     {
         foreach (Option option in (Option[])
-            [_vacuum, _tool, _supply, _breaker, _cords, _sensor, _plug, _vacuumCircuit, _turns, _box, _readyMade, _report])
+            [_vacuum, _tool, _supply, _breaker, _cords, _sensor, _plug, _vacuumCircuit, _turns, _box,
+            _readyMade, _contactor, _build, _report])
         {
             command.Options.Add(option);
         }
@@ -70,6 +81,11 @@ internal sealed class SizingOptions
     /// <param name="parsed">What was typed.</param>
     /// <returns>The file, or null.</returns>
     public string? Report(ParseResult parsed) => parsed.GetValue(_report);
+
+    /// <summary>Gets the folder that is to be written.</summary>
+    /// <param name="parsed">What was typed.</param>
+    /// <returns>The folder, or null.</returns>
+    public string? Build(ParseResult parsed) => parsed.GetValue(_build);
 
     /// <summary>Reads the order.</summary>
     /// <param name="parsed">What was typed.</param>
@@ -83,10 +99,22 @@ internal sealed class SizingOptions
         Circuit? vacuum = own is null ? null : CircuitText.Vacuum(own, tool);
         SensorModel sensor = SensorText.Read(parsed.GetRequiredValue(_sensor));
         List<Cord> cords = [.. (parsed.GetValue(_cords) ?? []).Select(CordText.Read)];
+        if (sensor.Kind == SensorKind.Hall && parsed.GetValue(_build) is not null)
+        {
+            throw new UserException(
+                $"--build has no drawing with --sensor {sensor.Name}, whose insulation is basic only; "
+                + "allowed is transformer-100A.");
+        }
+
         int turns = SensorText.Turns(parsed.GetValue(_turns)!, sensor);
         if (isReadyMade)
         {
             ReadyMadeText.Check(cords, sensor, turns, isBoxGiven: parsed.GetResult(_box) is { Implicit: false });
+            if (parsed.GetValue(_contactor))
+            {
+                throw new UserException(
+                    "--contactor is for a box with mains in it; with --ready-made the unit has its own contact.");
+            }
         }
         else if (!cords.Exists(cord => cord.Use == CordUse.Box))
         {
@@ -110,6 +138,7 @@ internal sealed class SizingOptions
             BoxText.Read(parsed.GetValue(_box)!))
         {
             IsReadyMade = isReadyMade,
+            HasContactor = parsed.GetValue(_contactor),
         };
     }
 

@@ -32,6 +32,7 @@ internal static class HeatJudge
                     Outcome.Fits,
                     "heat",
                     $"contacts {sums.Contacts.Watts:0.0}, coil, board and their supply {HeatSums.Supply.Watts:0.0}, "
+                    + (order.HasContactor ? $"contactor's coil {sums.Coil.Watts:0}, " : "")
                     + $"wires and terminals {sums.Wires.Watts:0.0}{hall}: {sums.Total.Watts:0.0} W",
                     Source.Practice),
                 new(
@@ -45,7 +46,7 @@ internal static class HeatJudge
                     sums.Inside <= HeatSums.WarmestInside,
                     "inside",
                     $"{sums.Total.Watts:0.0} W x {sums.KelvinPerWatt:0.0} K/W = {sums.Rise.Kelvins:0.0} K over a shop of "
-                    + $"{HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C, {sums.InsideWithContactor:0.0} °C with a contactor; "
+                    + $"{HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C; "
                     + $"{HeatSums.WarmestInside:0} °C at most",
                     Source.Practice),
             ]);

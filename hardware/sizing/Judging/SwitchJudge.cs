@@ -25,7 +25,7 @@ internal static class SwitchJudge
     {
         double amperes = order.VacuumCurrent.Amperes;
         Supply supply = order.VacuumCircuit.Supply;
-        int rating = s_ratings.FirstOrDefault(each => each >= amperes);
+        int rating = RatingFor(order);
         double locked = LockedRotorMultiple * amperes;
         return new Section(
             order.IsReadyMade ? "Switching unit" : "Relay or contactor",
@@ -58,28 +58,29 @@ internal static class SwitchJudge
                     + "vacuum's receptacle, whatever is plugged in there",
                     Source.Practice),
                 .. order.IsReadyMade
-                    ? [Unit(order, rating), Input, LetsGo]
-                    : (Finding[])[Part(order, rating), Poles(order.VacuumCircuit)],
+                    ? [Unit(order), Input, LetsGo]
+                    : (Finding[])[Part(order), Poles(order.VacuumCircuit)],
             ]);
     }
 
-    private static Finding Part(Order order, int rating) => new(
+    private static Finding Part(Order order) => new(
         Outcome.Fits,
         "part",
-        "relay K1 with one of these ratings, its coil on the heartbeat driver; where none is to be had, contactor "
-        + "KM with one of them, its coil worked by K1 and behind a fuse of its own, F3",
+        order.HasContactor
+            ? "contactor KM with one of these ratings, its coil worked by relay K1 and behind a fuse of its own, F3"
+            : "relay K1 with one of these ratings, its coil on the heartbeat driver; where none is to be had: --contactor",
         Source.Practice)
     {
-        Condition = $"a relay or contactor {ForMotors(order, rating)}",
+        Condition = $"a {(order.HasContactor ? "contactor" : "relay")} {ForMotors(order)}",
     };
 
-    private static Finding Unit(Order order, int rating) => new(
+    private static Finding Unit(Order order) => new(
         Outcome.Fits,
         "part",
         "switching unit SU1, bought and never opened, with one of these ratings on its label or in its data sheet",
         Source.Practice)
     {
-        Condition = $"an approved switching unit {ForMotors(order, rating)}, or by its maker's word switches vacuums of "
+        Condition = $"an approved switching unit {ForMotors(order)}, or by its maker's word switches vacuums of "
             + $"{order.VacuumCurrent.Amperes:0.0#} A; a contact, no semiconductor, open without its control voltage",
     };
 
@@ -104,8 +105,18 @@ internal static class SwitchJudge
             + "tried with a bulb",
     };
 
-    private static string ForMotors(Order order, int rating) =>
-        $"for motors, AC-3 or AC-7b {rating} A{Horsepower(order)}, that carries {Protector.OfBox(order).LetsThrough:0} A";
+    /// <summary>Says what the vacuum's contact must be rated for.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The words.</returns>
+    public static string ForMotors(Order order) =>
+        $"for motors, {MotorRating(order)}, that carries {Protector.OfBox(order).LetsThrough:0} A";
+
+    /// <summary>Gives the motor rating that the vacuum's contact must have.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The rating.</returns>
+    public static string MotorRating(Order order) => $"AC-3 or AC-7b {RatingFor(order)} A{Horsepower(order)}";
+
+    private static int RatingFor(Order order) => s_ratings.FirstOrDefault(each => each >= order.VacuumCurrent.Amperes);
 
     private static Finding ByHorsepower(UnitsNet.ElectricCurrent current, Supply supply)
     {

@@ -29,6 +29,9 @@ internal sealed record Order(
     /// </summary>
     public bool IsReadyMade { get; init; }
 
+    /// <summary>Gets a value indicating whether the vacuum's contact is a contactor's, whose coil the relay works.</summary>
+    public bool HasContactor { get; init; }
+
     /// <summary>Gets the name of what the vacuum is plugged into.</summary>
     public string BoxName => IsReadyMade ? "switching unit" : "box";
 
@@ -65,6 +68,7 @@ internal sealed record Order(
                 ? ["--vacuum-circuit " + (IsSameCircuit ? "same" : own.TextWithPlug)]
                 : (string[])[],
             .. Cords.Select(cord => $"--cord {cord.Text}"),
-            $"--sensor {Sensor.Name}{(Turns > 1 ? $" --turns {Turns}" : "")} {(IsReadyMade ? "--ready-made" : $"--box {Box}")}",
+            $"--sensor {Sensor.Name}{(Turns > 1 ? $" --turns {Turns}" : "")} {(IsReadyMade ? "--ready-made" : $"--box {Box}")}"
+                + (HasContactor ? " --contactor" : ""),
         ]);
 }
