@@ -31,6 +31,19 @@ public sealed class JudgeTests
         Assert.AreEqual(0, Run(day).Judge.InSurge);
     }
 
+    // Its pulses beat with the board's readings, and seem to fall for a second and more.
+    [TestMethod]
+    public void Narrow_pulses_are_waited_for()
+    {
+        ToolSpecification tool = ShortDay.Tool(ToolKind.Rectified, 11.1);
+        Day day = Day(tool, 200, [.. Enumerable.Range(0, 40).Select(i => 4.9 * (i + 1))]);
+        day.Shop.Hertz = 50.041;
+        day.Pace = Pace.Esp32();
+        DayRun run = Run(day);
+        Assert.IsTrue(run.IsGood, string.Join(", ", run.Result.Verdicts));
+        Assert.AreEqual(20, run.Judge.Starts);
+    }
+
     [TestMethod]
     [DataRow(5_000, 0)]
     [DataRow(6_000, 0)]
