@@ -29,6 +29,7 @@ internal static class StartKinds
         new("universal, half-wave", (random, hertz) => Model(random, hertz, new LoadDraw(random).HalfWave(), Amperes(random))),
         new("rectifier", (random, hertz) => Model(random, hertz, new LoadDraw(random).Rectifier(), Amperes(random))),
         new("inverter-fed", (random, hertz) => Model(random, hertz, new LoadDraw(random).Inverter(), Amperes(random))),
+        new("soft start", (random, hertz) => Model(random, hertz, new LoadDraw(random).SoftStart(), Amperes(random))),
         new("lamp", (random, hertz) => Model(random, hertz, new LoadDraw(random).Lamp(), Amperes(random))),
     ];
 

@@ -19,11 +19,12 @@ internal sealed class StartTrial
     private readonly double[] _squares;
     private readonly double[] _rms;
 
-    /// <summary>Initializes a new instance of the <see cref="StartTrial"/> class, with a core that knows no tool.</summary>
+    /// <summary>Initializes a new instance of the <see cref="StartTrial"/> class, with a core that has just come up.</summary>
     /// <param name="pace">The board's pace.</param>
     /// <param name="hertz">Mains frequency.</param>
     /// <param name="random">All chance.</param>
-    public StartTrial(StartPace pace, double hertz, ShopRandom random)
+    /// <param name="before">A core that knew tools before the power was cut; null for a new box.</param>
+    public StartTrial(StartPace pace, double hertz, ShopRandom random, DetectionCore? before = null)
     {
         CoreSettings settings = new SettingValues().ToCore();
         settings.StartAtMilliamperes = 400;
@@ -34,6 +35,12 @@ internal sealed class StartTrial
         if (pace.IsLong)
         {
             Core.UseLongBuckets();
+        }
+
+        // As the firmware does with its slot of flash.
+        for (int i = 0; before != null && i < ToolMemory.Size; i++)
+        {
+            Core.Vacuum.Tools[i] = before.Vacuum.Tools[i];
         }
 
         _random = random;
