@@ -14,9 +14,9 @@ Command starts = new(
     "starts",
     "Whether the vacuum waits for the end of the tools' start surges, and for how long; then all that 'standing' and 'own' try.")
 {
-    quick, seed,
+    quick, seed, charts,
 };
-starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(quick), Seed(parsed)));
+starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(quick), Seed(parsed), parsed.GetRequiredValue(charts)));
 Command standing = new("standing", "What stands on the line beside tools: wild readings, lamps, a generator.") { quick, seed };
 standing.SetAction(parsed => Study(parsed, StandingStudy.Run));
 Command own = new("own", "Whether the vacuum's own current on the tool's line is found, and how soon.") { quick, seed };

@@ -33,6 +33,10 @@ internal static class StartKinds
         new("lamp", (random, hertz) => Model(random, hertz, new LoadDraw(random).Lamp(), Amperes(random))),
     ];
 
+    /// <summary>Gets those of which a chart is drawn.</summary>
+    public static StartKind[] Drawn { get; } =
+        [Wanted[0], Others[0], Wanted[1], Wanted[3], Wanted[4], Others.Single(kind => kind.Name == "soft start")];
+
     private static ShapedLoad Exponential(ShopRandom random, double hertz)
     {
         LoadDraw draw = new(random);

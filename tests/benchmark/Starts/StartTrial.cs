@@ -3,6 +3,7 @@ using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Days;
 using NanoDustSwitch.Simulator.Shop;
+using ScottPlot;
 
 namespace NanoDustSwitch.Benchmarks.Starts;
 
@@ -12,6 +13,7 @@ internal sealed class StartTrial
     private const double RunSeconds = 3.5;
     private const double IdleSeconds = 0.5;
     private const double SettledFrom = 3.2;
+    private const int CourseSteps = 50;
 
     private readonly StartLine _line;
     private readonly ShopRandom _random;
@@ -53,6 +55,11 @@ internal sealed class StartTrial
 
     /// <summary>Gets the core.</summary>
     public DetectionCore Core { get; }
+
+    /// <summary>
+    /// Gets the course of the last start: true rms of a cycle as a multiple of the settled one, by the seconds since the switch.
+    /// </summary>
+    public IEnumerable<Coordinates> Course { get; private set; } = [];
 
     /// <summary>Lets a tool start, run and stop.</summary>
     /// <param name="load">The tool.</param>
@@ -107,6 +114,9 @@ internal sealed class StartTrial
             near--;
         }
 
+        Course = Enumerable.Range(0, steps / CourseSteps)
+            .Select(i => i * CourseSteps)
+            .Select(i => new Coordinates(i * StartLoad.Step, _rms[i] / settled));
         bool isStalled = settled > 1.5 * nominal;
         return command < 0
             ? new Started(0, double.PositiveInfinity, double.PositiveInfinity, isStalled)

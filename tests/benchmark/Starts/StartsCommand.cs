@@ -17,10 +17,12 @@ internal static class StartsCommand
     /// <summary>Measures and prints everything.</summary>
     /// <param name="isQuick">Whether with fewer tools.</param>
     /// <param name="seed">The seed of all chance.</param>
+    /// <param name="folder">Where the chart goes.</param>
     /// <returns>The exit code.</returns>
-    public static int Run(bool isQuick, int seed)
+    public static int Run(bool isQuick, int seed, string folder)
     {
         Stopwatch watch = Stopwatch.StartNew();
+        StartChart.Save(Path.Combine(folder, "starts.png"), StartKinds.Drawn, seed);
         List<StudyRow> rows = BenchProgress.Show(tell =>
         {
             Bench bench = new(isQuick, [], tell, seed);
