@@ -136,6 +136,18 @@ public sealed class JudgeTests
         Assert.AreEqual(isByHand, run.IsGood);
     }
 
+    // A core without any wait takes every wild reading for a tool.
+    [TestMethod]
+    public void Starts_by_wild_readings_are_counted_apart()
+    {
+        Day day = Day(Tool(), 90);
+        day.Steps = [new DayStep(5_000_000, DayAct.Wild, Value: 50, Seconds: 60)];
+        DayRun run = Run(day, true, core => core.StartDelayMilliseconds = 0);
+        Assert.IsGreaterThan(0, run.Judge.Wild);
+        Assert.AreEqual(1, run.Judge.WildTimes);
+        Assert.AreEqual(0, run.Judge.False);
+    }
+
     [TestMethod]
     public void Looks_are_counted()
     {
@@ -154,15 +166,15 @@ public sealed class JudgeTests
     public void All_of_them_are_printed_and_spoil_a_series()
     {
         SeriesSums sums = new();
-        sums.Add([Result(new DayCounts(100, 0, 0, 2, 0, 0, 7))]);
+        sums.Add([Result(new DayCounts(100, 0, 0, 2, 0, 0, 7, 2, 9))]);
         Assert.IsTrue(sums.IsGood);
         StringAssert.Contains(
             sums.ToString(),
-            "100 starts, 0 missed, 0 false, 2 in the surge, 0 would not stop, 4 faults, 0 of them unexpected, 7 looks");
+            "100 starts, 0 missed, 0 false, 2 in the surge, 0 would not stop, 4 faults, 0 of them unexpected, 7 looks, 2 starts in 9 times of wild readings");
         DayCounts[] wrong =
         [
             new(0, 1, 0, 0, 0, 0, 0), new(0, 0, 1, 0, 0, 0, 0), new(0, 0, 0, 1, 0, 0, 0), new(0, 0, 0, 0, 1, 0, 0),
-            new(0, 0, 0, 0, 0, 1, 0),
+            new(0, 0, 0, 0, 0, 1, 0), new(0, 0, 0, 0, 0, 0, 0, 3, 9),
         ];
         foreach (DayCounts one in wrong)
         {

@@ -31,6 +31,9 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
         (SwingStretch.LeftOut + ((SurgeWatch.StretchesToBelieve + (2 * SurgeWatch.Half)) * SwingWindow.Length))
         * (long)Bucket.Microseconds;
     private const long SlowLaneTime = 500_000;
+
+    // From the last wild reading to the command that it made.
+    private const long WildTail = 1_000_000;
     private const double CircuitShare = 0.85;
     private const double FallAllowed = 0.99;
 
@@ -65,6 +68,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
     private long _upSince;
     private bool _wasCommanded;
     private long _doubtedAt;
+    private long _wildAt = long.MinValue / 2;
     private long _collected;
     private long _collectedAtLastLook;
     private long _collectedBefore;
@@ -90,8 +94,14 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
     /// <summary>Gets how often the relay was opened for a look, whether the current is the vacuum's.</summary>
     public int Looks { get; private set; }
 
+    /// <summary>Gets the starts that no current asked for while there were wild readings.</summary>
+    public int Wild { get; private set; }
+
+    /// <summary>Gets how often there were wild readings.</summary>
+    public int WildTimes { get; private set; }
+
     /// <summary>Gets all that was counted.</summary>
-    public DayCounts Counts => new(Starts, Missed, False, InSurge, Stayed, Unexpected, Looks);
+    public DayCounts Counts => new(Starts, Missed, False, InSurge, Stayed, Unexpected, Looks, Wild, WildTimes);
 
     /// <summary>
     /// Gets the times from the onset of the current to the command, in milliseconds, of the starts with the vacuum off.
@@ -115,6 +125,12 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
         if (rms >= Math.Max(LeastFalseBelow * _startAt, (FalseBelow * _startAt) - added))
         {
             _lastAbove = now;
+        }
+
+        if (shop.Sensor.Wild != null)
+        {
+            WildTimes += now - _wildAt > WildTail ? 1 : 0;
+            _wildAt = now;
         }
 
         LookAtCommand(now, core);
@@ -209,8 +225,10 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
         }
         else if (_doubtedAt > 0 && now - _doubtedAt > _cycle)
         {
-            False++;
-            Tell(now, $"FALSE start: the true current was {shop.ToolLine.Rms:0.00} A");
+            bool isWild = now - _wildAt <= WildTail;
+            Wild += isWild ? 1 : 0;
+            False += isWild ? 0 : 1;
+            Tell(now, $"{(isWild ? "WILD" : "FALSE")} start: the true current was {shop.ToolLine.Rms:0.00} A");
             _doubtedAt = 0;
         }
     }

@@ -28,6 +28,8 @@ internal sealed class Evening
     private const double MostFlattening = 0.05;
     private const double MostWander = 0.1;
 
+    private const double WildSeconds = 60;
+
     // The vacuum of the shop draws 10 A.
     private const double VacuumAmperes = 10;
 
@@ -209,7 +211,7 @@ internal sealed class Evening
     // With all tools off, but for the cut of the power.
     private double Befall(double at)
     {
-        switch (_random.Next(10))
+        switch (_random.Next(11))
         {
             case 0:
                 Add(at, DayAct.PowerCut, seconds: Between(0.1, 20));
@@ -248,6 +250,10 @@ internal sealed class Evening
                 at = Work(at + 2);
                 Add(at + 1, DayAct.VacuumSwitchOn);
                 return at + 2;
+            case 9:
+                bool isShowers = _line.Between(0, 1) < 0.5;
+                Add(at, isShowers ? DayAct.Showers : DayAct.Wild, value: _line.Even(5, 50), seconds: WildSeconds);
+                return at + WildSeconds + 12;
             default:
                 Add(at, DayAct.Arc, seconds: Between(0.002, 0.01));
                 return at + 2;

@@ -21,6 +21,11 @@ internal static class StartChart
     public static void Save(string path, StartKind[] kinds, long seed)
     {
         Plot[] panels = [.. kinds.Select((kind, i) => Panel(kind, new ShopRandom(seed, i), i == kinds.Length - 1))];
+        foreach (Plot panel in panels[1..])
+        {
+            panel.HideLegend();
+        }
+
         ChartFile.SavePng(path, panels, [.. panels.Select((_, i) => i == panels.Length - 1 ? Height + LabelHeight : Height)]);
     }
 

@@ -3,7 +3,7 @@ using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Days;
 using NanoDustSwitch.Simulator.Shop;
-using ScottPlot;
+using Coordinates = ScottPlot.Coordinates;
 
 namespace NanoDustSwitch.Benchmarks.Starts;
 
