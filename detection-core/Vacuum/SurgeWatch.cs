@@ -52,7 +52,7 @@ public sealed class SurgeWatch
     // sixteenth of the amplitude, so a thirty-second of the swing.
     private const int OffsetShift = 5;
 
-    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start, as long as it is not above what is known to follow.
+    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start, unless it is above what is known to follow.
     private const int ClimbStretches = 4;
     private const int ClimbShift = 4;
 

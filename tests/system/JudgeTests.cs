@@ -170,7 +170,8 @@ public sealed class JudgeTests
         Assert.IsTrue(sums.IsGood);
         StringAssert.Contains(
             sums.ToString(),
-            "100 starts, 0 missed, 0 false, 2 in the surge, 0 would not stop, 4 faults, 0 of them unexpected, 7 looks, 2 starts in 9 times of wild readings");
+            "100 starts, 0 missed, 0 false, 2 in the surge, 0 would not stop, 4 faults, 0 of them unexpected, "
+                + "7 looks, 2 starts in 9 times of wild readings");
         DayCounts[] wrong =
         [
             new(0, 1, 0, 0, 0, 0, 0), new(0, 0, 1, 0, 0, 0, 0), new(0, 0, 0, 1, 0, 0, 0), new(0, 0, 0, 0, 1, 0, 0),

@@ -56,8 +56,8 @@ internal sealed class SeriesSums
         long[] bad = [.. _days.Where(day => !day.Counts.IsGood).Select(day => day.Seed)];
         string text = $"{_days.Count} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, "
             + $"{counts.InSurge} in the surge, {counts.Stayed} would not stop, {_days.Sum(day => day.Faults)} faults, "
-            + $"{counts.Unexpected} of them unexpected, {counts.Looks} looks, {counts.Wild} starts in {counts.WildTimes} times of wild "
-            + $"readings, {_days.Sum(day => day.Trips)} breaker trips; "
+            + $"{counts.Unexpected} of them unexpected, {counts.Looks} looks, "
+            + $"{counts.Wild} starts in {counts.WildTimes} times of wild readings, {_days.Sum(day => day.Trips)} breaker trips; "
             + $"delay median {DayReport.Milliseconds(DayReport.Median(delays))}, "
             + $"worst {DayReport.Milliseconds(delays.DefaultIfEmpty(double.NaN).Max())}";
         if (Missed == 0 && Starts > 0)

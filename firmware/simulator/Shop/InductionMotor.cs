@@ -151,8 +151,8 @@ public sealed class InductionMotor : LoadEquations
     private double Alternating(in InductionPoint now, int step) =>
         (now.InPhase * CycleTables.Volts[step]) + (now.Across * CycleTables.Ahead[step]) + _harmonics[step];
 
-    // The fields of harmonics turn far away from the rotor's speed, so at any speed they see little more than the reactance of the
-    // rotor held (textbooks): their current is the integral of their voltage.
+    // The fields of harmonics turn far away from the rotor's speed, so at any speed they see little more than the reactance of
+    // the rotor held (textbooks): their current is the integral of their voltage.
     private void SolveHarmonics()
     {
         double current = 0.0;

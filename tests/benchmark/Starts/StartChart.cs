@@ -4,7 +4,7 @@ using ScottPlot;
 
 namespace NanoDustSwitch.Benchmarks.Starts;
 
-/// <summary>A tool's first start and its fourth, for each kind of tool: the true current, and when the vacuum is commanded.</summary>
+/// <summary>First and fourth start of a tool of each kind: the true current, and when the vacuum is commanded.</summary>
 internal static class StartChart
 {
     private const float Height = 190;

@@ -5,8 +5,8 @@ using MathStatistics = MathNet.Numerics.Statistics.Statistics;
 namespace NanoDustSwitch.Benchmarks.Starts;
 
 /// <summary>
-/// Six tools, one of each kind, start in random order on one core that learns them; many times over. Once the box loses its power:
-/// the next core has of the tools what flash keeps.
+/// Six tools, one of each kind, start in random order on one core that learns them; many times over. Once the box loses its
+/// power: the next core has of the tools what flash keeps.
 /// </summary>
 internal sealed class StartStudy
 {

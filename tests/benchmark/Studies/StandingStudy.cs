@@ -93,7 +93,8 @@ internal static class StandingStudy
         double[] counted = [.. missed.Where(value => !double.IsNaN(value))];
         yield return new StudyRow(name, counted.Length, 100 * counted.Average(), 5, 1, "%");
         yield return new StudyRow(
-            string.Create(CultureInfo.InvariantCulture, $"… after {stood:0} s: when that tool stops, the vacuum does not"), counted.Length, 100.0 * stays.Sum() / counted.Length, 0, 0, "%");
+            string.Create(CultureInfo.InvariantCulture, $"… after {stood:0} s: when that tool stops, the vacuum does not"),
+            counted.Length, 100.0 * stays.Sum() / counted.Length, 0, 0, "%");
     }
 
     private static StudyRow Idling(Bench bench, int trials)
