@@ -3,9 +3,6 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 /// <summary>The netlists of the repository.</summary>
 internal static class BuildFiles
 {
-    /// <summary>The driver board's netlist, which is drawn as a build is and has no mains.</summary>
-    public const string Board = "hardware/circuits/board.json";
-
     private const string Folder = "hardware/wiring";
 
     private static readonly Dictionary<string, Build> s_all = Directory.EnumerateFiles(Repository.PathOf(Folder), "*.json")
