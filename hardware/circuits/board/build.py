@@ -63,7 +63,8 @@ def name_parts(board):
         body = footprint.GetBoundingBox(False, False)
         others = taken + [one.GetBoundingBox(False, False) for one in board.GetFootprints() if one != footprint]
         middle = body.Centre()
-        for dx, dy in sorted(((x * 0.3, y * 0.3) for x in range(-25, 26) for y in range(-25, 26)), key=lambda d: math.hypot(*d)):
+        places = ((x * 0.3, y * 0.3) for x in range(-25, 26) for y in range(-25, 26))
+        for dx, dy in sorted(places, key=lambda place: math.hypot(*place)):
             reference.SetPosition(pcbnew.wxPoint(middle.x + MM(dx), middle.y + MM(dy)))
             box = reference.GetBoundingBox()
             box.Inflate(MM(0.1))
@@ -223,7 +224,8 @@ def build(name):
     for part in parts:
         place(board, part, nets)
     for k, (x, y) in enumerate(kind["holes"], 1):
-        place(board, dict(part=f"H{k}", footprint="MountingHole:MountingHole_3.2mm_M3", x=x, y=y, turn=0, nets={}, value=""), nets)
+        hole = dict(part=f"H{k}", footprint="MountingHole:MountingHole_3.2mm_M3", x=x, y=y, turn=0, nets={}, value="")
+        place(board, hole, nets)
     name_parts(board)
     corners = rectangle(0, 0, *kind["size"])
     line(board, corners + corners[:1], pcbnew.Edge_Cuts)

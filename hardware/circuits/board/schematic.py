@@ -1,7 +1,6 @@
 """Draws a board's schematic from its sheet's table with KiCad's own symbols: schematic.py driver|burden. KiCad 6.
 
-A unit of the table is 1.27 mm. Within a group the pins of a net are joined by lines; everything else has its net's name beside it.
-A part "=NAME" is that name alone. KiCad's netlist of the sheet is compared with the board's by a test.
+A unit of the table is 1.27 mm. Within a group the pins of a net are joined by lines; all else has its net's name beside it. A part "=NAME" is that name alone. A test compares KiCad's netlist of the sheet with the board.
 """
 import heapq
 import re
@@ -23,11 +22,13 @@ def isolator():
     pins += [(f"12.7 {8.89 - 2.54 * k:.2f} 180", name, 16 - k) for k, name in enumerate(right)]
     font = "(effects (font (size 1.27 1.27)))"
     drawn = "".join(
-        f'(pin passive line (at {at}) (length 2.54) (name "{name}" {font}) (number "{number}" {font}))' for at, name, number in pins)
+        f'(pin passive line (at {at}) (length 2.54) (name "{name}" {font}) (number "{number}" {font}))'
+        for at, name, number in pins)
     return (
         '(symbol "ISO7721" (in_bom yes) (on_board yes)'
         f'(property "Reference" "U" (id 0) (at 0 12.7 0) {font})(property "Value" "ISO7721" (id 1) (at 0 -12.7 0) {font})'
-        '(symbol "ISO7721_0_1" (rectangle (start -10.16 11.43) (end 10.16 -11.43) (stroke (width 0.254)) (fill (type background))))'
+        '(symbol "ISO7721_0_1" (rectangle (start -10.16 11.43) (end 10.16 -11.43)'
+        ' (stroke (width 0.254)) (fill (type background))))'
         f'(symbol "ISO7721_1_1" {drawn}))')
 
 
@@ -97,11 +98,13 @@ class Sheet:
         angle = "90" if turn in ("90", "270") else "0"
         value = part["value"] or kind.split(":")[1]
         shown = "" if part["value"] else " hide"
+        name_at, value_at = (f"{(x + dx) * 1.27:.2f} {(y + dy) * 1.27:.2f} {angle}" for dx, dy in spots)
         self.add(
-            f'(symbol (lib_id "{kind}") (at {mm} {turn}){mirror} (unit {row["unit"]}) (in_bom yes) (on_board yes) (uuid {uuid.uuid4()})\n'
-            f'    (property "Reference" "{part["part"]}" (id 0) (at {(x + spots[0][0]) * 1.27:.2f} {(y + spots[0][1]) * 1.27:.2f} {angle})'
+            f'(symbol (lib_id "{kind}") (at {mm} {turn}){mirror} (unit {row["unit"]})'
+            f' (in_bom yes) (on_board yes) (uuid {uuid.uuid4()})\n'
+            f'    (property "Reference" "{part["part"]}" (id 0) (at {name_at})'
             f' (effects (font (size 1.27 1.27)){just}))\n'
-            f'    (property "Value" "{value}" (id 1) (at {(x + spots[1][0]) * 1.27:.2f} {(y + spots[1][1]) * 1.27:.2f} {angle})'
+            f'    (property "Value" "{value}" (id 1) (at {value_at})'
             f' (effects (font (size 1.27 1.27)){just}{shown}))\n'
             f'    (property "Footprint" "" (id 2) (at {mm} 0) (effects (font (size 1.27 1.27)) hide))\n  )')
         placed = {}
@@ -142,8 +145,8 @@ class Sheet:
         self.wires[key] = {}
         ends = {}
         for path in lines:
-            corner = [path[0]] + [b for a, b, c in zip(path, path[1:], path[2:]) if (b[0] - a[0], b[1] - a[1]) != (c[0] - b[0], c[1] - b[1])]
-            corner.append(path[-1])
+            bends = [b for a, b, c in zip(path, path[1:], path[2:]) if (b[0] - a[0], b[1] - a[1]) != (c[0] - b[0], c[1] - b[1])]
+            corner = [path[0], *bends, path[-1]]
             for a, b in zip(corner, corner[1:]):
                 self.add(
                     f'(wire (pts (xy {a[0] * 1.27:.2f} {a[1] * 1.27:.2f}) (xy {b[0] * 1.27:.2f} {b[1] * 1.27:.2f}))'
@@ -155,9 +158,10 @@ class Sheet:
                     ends.setdefault(point, set()).update({a, b} - {point})
             for point in corner:
                 self.wires[key][point].update({True, False})
-        for point, around in ends.items():
-            if len(around) > 2 or (len(around) == 2 and point in pins and point not in {p[0] for p in lines} | {p[-1] for p in lines}):
-                self.add(f"(junction (at {point[0] * 1.27:.2f} {point[1] * 1.27:.2f}) (diameter 0) (color 0 0 0 0) (uuid {uuid.uuid4()}))")
+        for (x, y), around in ends.items():
+            if len(around) > 2:
+                self.add(
+                    f"(junction (at {x * 1.27:.2f} {y * 1.27:.2f}) (diameter 0) (color 0 0 0 0) (uuid {uuid.uuid4()}))")
 
     def way(self, sources, targets, others):
         heap = [(0, point, (0, 0), None) for point in sources]
@@ -225,7 +229,8 @@ def draw(name):
     paper = "A3" if name == "driver" else "A4"
     (HERE / f"{name}.kicad_sch").write_text(
         f'(kicad_sch (version 20211123) (generator eeschema)\n  (uuid {uuid.uuid4()})\n  (paper "{paper}")\n'
-        f'  (title_block (title "{TITLES[name]}") (comment 1 "UNTRIED: nobody has built it"))\n  (lib_symbols\n{library}\n  )\n{body}\n'
+        f'  (title_block (title "{TITLES[name]}") (comment 1 "UNTRIED: nobody has built it"))\n'
+        f"  (lib_symbols\n{library}\n  )\n{body}\n"
         '  (sheet_instances (path "/" (page "1")))\n  (symbol_instances\n'
         + "".join(
             f'    (path "/{number}" (reference "{reference}") (unit {unit}) (value "{value}") (footprint ""))\n'
