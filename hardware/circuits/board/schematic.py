@@ -1,6 +1,7 @@
 """Draws a board's schematic from its sheet's table with KiCad's own symbols: schematic.py driver|burden. KiCad 6.
 
-A unit of the table is 1.27 mm. Within a group the pins of a net are joined by lines; all else has its net's name beside it. A part "=NAME" is that name alone. A test compares KiCad's netlist of the sheet with the board.
+A unit of the table is 1.27 mm. Within a group the pins of a net are joined by lines; all else has its net's name beside it. A
+part "=NAME" is that name alone. A test compares KiCad's netlist of the sheet with the board.
 """
 import heapq
 import re
