@@ -2,6 +2,7 @@
 
 build.py driver|burden writes NAME.kicad_pcb and NAME.kicad_pro beside this file. Look at a new board before it is committed.
 """
+import json
 import math
 import sys
 
@@ -23,6 +24,12 @@ BOARDS = {
         size=(32, 16), holes=[], ground=None, antenna=None, console=None, back=(16, 9.2),
         texts=[(16, 14.4, "UNTRIED burden", 1), (3.2, 14.4, "T leads", 0.8), (28.5, 14.4, "to P3, P4", 0.8)]),
 }
+# What a maker of boards takes for common (common practice, no source), mm; KiCad keeps it beside the board.
+RULES = {
+    "min_clearance": 0.2, "min_copper_edge_clearance": 0.3, "min_hole_clearance": 0.25, "min_hole_to_hole": 0.3,
+    "min_through_hole_diameter": 0.3, "min_track_width": 0.3, "min_via_annular_width": 0.15, "min_via_diameter": 0.6,
+}
+CLASS = {"clearance": 0.2, "track_width": 0.4, "via_diameter": VIA, "via_drill": 0.4}
 MM = pcbnew.FromMM
 
 
@@ -212,6 +219,13 @@ def draw_tracks(board, router, nets):
                 track(pad[0], place_, (pad[1], pad[2]), layer)
 
 
+def write_rules(path):
+    settings = json.loads(path.read_text(encoding="utf-8"))
+    settings["board"]["design_settings"]["rules"].update(RULES)
+    settings["net_settings"]["classes"][0].update(CLASS)
+    path.write_text(json.dumps(settings, indent=2) + "\n", encoding="utf-8")
+
+
 def build(name):
     kind = BOARDS[name]
     path = str(HERE / f"{name}.kicad_pcb")
@@ -233,12 +247,6 @@ def build(name):
         text(board, *words)
     text(board, *kind["back"], "UNTRIED", 1.2, pcbnew.B_SilkS)
 
-    default = board.GetAllNetClasses()["Default"]
-    default.SetClearance(MM(0.2))
-    default.SetTrackWidth(MM(0.4))
-    default.SetViaDiameter(MM(VIA))
-    default.SetViaDrill(MM(0.4))
-
     router = Router(kind["size"], pads_of(board), may_be_copper(kind), kind["ground"])
     left = router.route(25)
     draw_tracks(board, router, nets)
@@ -253,6 +261,7 @@ def build(name):
                      (width_ - 0.5, height - 0.5), (0.5, height - 0.5)], nets[kind["ground"]])
     # Saved without the ground's fill, which is 33,000 lines: KiCad's B key makes it, and so do check.py and make-files.
     pcbnew.SaveBoard(path, board)
+    write_rules(HERE / f"{name}.kicad_pro")
     if left:
         sys.exit(f"{name}: these nets want the same place: {' '.join(left)}")
 
