@@ -46,9 +46,15 @@ public class BoardPlaceTests
         Box free = new(corners.Min(at => at.X), corners.Min(at => at.Y), corners.Max(at => at.X), corners.Max(at => at.Y));
         Findings.AssertNone(
             _board.Copper.Where(copper => copper.Box.GapTo(free) == 0).Select(copper => $"{copper.Name} {copper.Net}"));
-        Box left = PadAt("A11.1").Box;
-        Assert.IsGreaterThan(left.Top - 9, free.Bottom - 1);
-        Assert.IsLessThan(left.Top, free.Bottom);
+
+        // The board's end is 7.6 mm beyond its first pins; the module is 18 mm wide and its antenna 6.2 mm long (Espressif's
+        // drawings of the DevKitC V4 and the WROOM-32; memory).
+        double middle = (PadAt("A11.1").Box.X + PadAt("A12.1").Box.X) / 2;
+        double end = PadAt("A11.1").Box.Y - 7.6;
+        Assert.IsLessThanOrEqualTo(middle - 8.9, free.Left);
+        Assert.IsGreaterThanOrEqualTo(middle + 8.9, free.Right);
+        Assert.IsLessThanOrEqualTo(end, free.Top);
+        Assert.IsGreaterThanOrEqualTo(end + 6.2, free.Bottom);
     }
 
     [TestMethod]
