@@ -16,7 +16,7 @@ internal sealed class TableOption
     };
     private readonly Option<int?> _column = new("--column")
     {
-        Description = "Column of the current, from 1; without it the first current by its name, or else the first that holds no times.",
+        Description = "Column of the current, from 1; without it the first current by name, or the first that holds no times.",
     };
     private readonly Option<int?> _timeColumn = new("--time-column")
     {

@@ -94,7 +94,8 @@ internal static class ReportPage
             page,
             ReportFigure.Lines(spectrum),
             $"Spectrum up to {ReportFigure.End(spectrum):#,0} Hz"
-                + (ReportFigure.End(spectrum) < spectrum.Rate / 2 ? " (the readings would show more, a mains current has little there)"
+                + (ReportFigure.End(spectrum) < spectrum.Rate / 2
+                    ? " (the readings would show more, a mains current has little there)"
                     : ", as far as the readings show it"),
             (ChartStyle.Blue, "the current"),
             (ChartStyle.Vermilion, "fundamental and harmonics"));

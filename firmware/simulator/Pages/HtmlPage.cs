@@ -109,7 +109,8 @@ internal sealed class HtmlPage
         string names = string.Join(
             ", ", keys.Select(key => $"<i style=\"border-color:{key.Color.ToHex()}\">{Plain(key.Name)}</i>"));
         Add("<figure><svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" role=\"img\" "
-            + $"style=\"max-width:{width * TextSize:0}px\" aria-label=\"{Plain(caption)}\" viewBox=\"0 0 {width} {height}\"{svg[begin..].TrimEnd()}"
+            + $"style=\"max-width:{width * TextSize:0}px\" aria-label=\"{Plain(caption)}\" "
+            + $"viewBox=\"0 0 {width} {height}\"{svg[begin..].TrimEnd()}"
             + $"<figcaption>{Plain(caption)}: {names}</figcaption></figure>");
     }
 
