@@ -53,7 +53,11 @@ internal static class ReportPage
         for (int i = 0; i < runs.Count; i++)
         {
             page.AddHeading("Timeline" + (runs.Count > 1 ? $", {choices[i].Title}" : ""));
-            page.AddText(Verdict.Of(runs[i]));
+            if (runs.Count > 1)
+            {
+                page.AddText(Verdict.Of(runs[i]));
+            }
+
             page.AddTable(
                 ["s", "what"],
                 runs[i].Timeline.Take(LongestTimeline).Select(entry => (string[])[$"{entry.Time / 1e6:0.000}", entry.Text]),

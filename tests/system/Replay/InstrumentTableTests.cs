@@ -35,6 +35,8 @@ public sealed class InstrumentTableTests
         null,
         "column 3 ('Channel B (A)') in A, by")]
     [DataRow("Time,Channel A\n(ms),(mV)\n\n", "{2:0.00},{8:0.000}", 5000, 0.01, "in A, times 0.01, by --scale")]
+    [DataRow("s,Channel A\n", "{0:0.0000},{1:0.000}", 5000, null, "('Channel A') in A, as nothing says otherwise")]
+    [DataRow("s,I (A) raw\n", "{0:0.0000},{1:0.000}", 5000, null, "('I (A) raw') in A, by its name")]
     [DataRow("s,V,A\n", "{0:0.0000},230,{1:0.000}", 5000, null, "column 3 ('A') in A")]
     [DataRow("t (s),I [kA]\n", "{0:0.0000},{9:0.0000000}", 5000, null, "in kA, by its name")]
     [DataRow("t (s);I (µA)\n", "{0:0.0000};{10:0}", 5000, null, "in µA, by its name")]

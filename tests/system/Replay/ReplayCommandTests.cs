@@ -128,5 +128,25 @@ public sealed class ReplayCommandTests
         Assert.DoesNotContain("save", output);
     }
 
+    [TestMethod]
+    public void A_fault_belongs_in_the_verdict_and_tells_that_levels_are_of_no_use()
+    {
+        // A converter of ten bits about 512 counts: as counts of twelve bits the line rests far too low.
+        File.WriteAllLines(
+            Of("tenbit.csv"),
+            Enumerable.Range(0, 6000).Select(i =>
+                $"{i / 2000.0:0.0000},{512 + Math.Round(i < 2000 ? i % 3 : 60 * Math.Sin(2 * Math.PI * 50 * i / 2000))}")
+                .Prepend("s,counts"));
+        (int code, string output, _) = Cli.Run("replay", Of("tenbit.csv"));
+        Assert.AreEqual(1, code, output);
+        StringAssert.Contains(Cli.Unfolded(output), "Fault: resting point out of band, the line rests at 0.41");
+        File.WriteAllLines(
+            Of("tenbit-quiet.csv"),
+            Enumerable.Range(0, 6000).Select(i => $"{i / 2000.0:0.0000},{512 + (i % 3)}").Prepend("s,counts"));
+        (code, output, _) = Cli.Run("tune", "--idle", Of("tenbit-quiet.csv"), Of("tenbit.csv"));
+        Assert.AreEqual(1, code, output);
+        StringAssert.Contains(Cli.Unfolded(output), "There are no settings to use.");
+    }
+
     private static string Of(string name) => Path.Combine(s_folder, name);
 }
