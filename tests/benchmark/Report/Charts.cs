@@ -59,7 +59,7 @@ internal static class Charts
         }
 
         SetX(
-            panel, s_currentTicks, currents[0], currents[^1], "current, A; each method's level: one false alarm in 10,000 windows");
+            panel, s_currentTicks, currents[0], currents[^1], "current, A; one false alarm of a method in 10,000 windows");
         panel.Axes.SetLimitsY(0, 101);
         return panel;
     }
