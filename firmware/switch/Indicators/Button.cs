@@ -44,6 +44,12 @@ public sealed class Button
             return ButtonPress.None;
         }
 
+        if (!isDown && !_wasDown)
+        {
+            _lastLook = now;
+            return ButtonPress.None;
+        }
+
         bool isGap = now - _lastLook > LongestGapMicroseconds;
         _lastLook = now;
         if (isGap)
