@@ -125,7 +125,7 @@ public class BoardPlaceTests
         Assert.IsLessThan(millimetres, PadAt(pad).Box.From(PadAt(pin).Box));
     }
 
-    // Rows 25.4 mm apart, 19 pins of 2.54 mm: Espressif, ESP32-DevKitC V4, board dimensions.
+    // Rows 25.4 mm apart, 19 pins of 2.54 mm: ESP32-DevKitC V4, from a third party's board file, not Espressif's drawing.
     [TestMethod]
     public void TheSocketsAreAsFarApartAsTheRows()
     {

@@ -11,9 +11,9 @@ public class PinOrderTests
     [TestMethod]
     // drain gate source (and body): TO-220 of a P-channel power transistor is gate, drain, source (IRF9540N; KiCad's symbol).
     [DataRow("Q2", "2 1 3 3")]
-    // drain gate source: TO-92 of BS170 is drain, gate, source (onsemi BS170-D). A 2N7000 is the other way round.
+    // drain gate source: TO-92 of BS170 is drain, gate, source (KiCad's symbol, memory). A 2N7000 is the other way round.
     [DataRow("Q3", "1 2 3 3")]
-    // collector base emitter: TO-92 of 2N3904 is emitter, base, collector (onsemi 2N3903-D).
+    // collector base emitter: TO-92 of 2N3904 is emitter, base, collector (the same).
     [DataRow("Q4", "3 2 1")]
     // + - out supply: DIP-8 of dual comparators (TI TLV3202, SBOS561, table of pins; MCP6542's is the same, from memory).
     [DataRow("U2A", "3 2 1 8")]
