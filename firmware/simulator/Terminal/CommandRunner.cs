@@ -45,7 +45,11 @@ internal static class CommandRunner
         if (parsed.UnmatchedTokens is not [var token, ..])
         {
             // The library names the type of .NET that it wants, which helps nobody.
-            return parsed.Errors[0].Message.Split(" as expected type")[0].TrimEnd('.') + ".";
+            string[] said = parsed.Errors[0].Message.Split(" as expected type");
+            string wanted = said.Length < 2 ? ""
+                : said[1].Contains("Int", StringComparison.Ordinal) ? "; it takes a whole number"
+                : said[1].Contains("Double", StringComparison.Ordinal) ? "; it takes a number" : "";
+            return $"{said[0].TrimEnd('.')}{wanted}.";
         }
 
         // The same letters in another order, or the first two of them.

@@ -43,7 +43,9 @@ public sealed class SoakTests
     [DataRow("soak --hours NaN", "--hours NaN is not allowed: more than 0, at most 100000.")]
     [DataRow("soak --seed -1", "--seed -1 is not allowed: 0 to 2147483647.")]
     [DataRow("dya", "Unrecognized command or argument 'dya'. Did you mean 'day'? '--help' shows what there is.")]
-    [DataRow("--seed abc", "Cannot parse argument 'abc' for option '--seed'. '--help' shows what there is.")]
+    [DataRow(
+        "--seed abc",
+        "Cannot parse argument 'abc' for option '--seed'; it takes a whole number. '--help' shows what there is.")]
     [DataRow("watch --port x", "'watch' is a verb of the inspector: dotnet run --project firmware/inspector -- watch")]
     public void What_cannot_be_done_is_refused_in_a_sentence(string typed, string sentence)
     {
