@@ -70,9 +70,12 @@ internal sealed record Build
     /// <summary>
     /// Reads a netlist. What cannot be drawn is an <see cref="InvalidDataException"/> or a <see cref="JsonException"/>.
     /// </summary>
-    public static Build Read(string file)
+    public static Build Read(string file) => Parse(File.ReadAllText(file));
+
+    /// <summary>Reads the text of a netlist, as <see cref="Read"/> does.</summary>
+    public static Build Parse(string netlist)
     {
-        byte[] text = Encoding.UTF8.GetBytes(File.ReadAllText(file));
+        byte[] text = Encoding.UTF8.GetBytes(netlist);
         RefuseNulls(text);
         Build build = JsonSerializer.Deserialize<Build>(text, s_options)!;
         if (build.Size is not [> 0 and <= 10_000, > 0 and <= 10_000])

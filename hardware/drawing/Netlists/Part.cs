@@ -19,6 +19,9 @@ internal sealed record Part
     /// <summary>The box that it is in.</summary>
     public required string Box { get; init; }
 
+    /// <summary>The part that is bought and has this one in it; empty for a part of its own.</summary>
+    public string PartOf { get; init; } = "";
+
     /// <summary>The branch circuit that a plug or an outlet belongs to.</summary>
     public string Circuit { get; init; } = "";
 

@@ -68,10 +68,11 @@ internal static class RoomTable
             ["Port"] = ["Replay"],
             ["Replay"] = ["Spectrum"],
         }),
-        new("hardware/sizing/Sizing.csproj", [Core, Switch, Simulator], new()
+        new("hardware/sizing/Sizing.csproj", [Core, Switch, Simulator, "hardware/drawing"], new()
         {
             [Room.Top] = ["Commands"],
-            ["Commands"] = ["Changes", "Judging", "Orders", "Pages", "Texts", "Trials"],
+            ["Commands"] = ["Building", "Changes", "Judging", "Orders", "Pages", "Texts", "Trials"],
+            ["Building"] = ["Changes", "Judging", "Orders", "Pages"],
             ["Pages"] = ["Changes", "Judging", "Orders", "Sources", "Tables", "Trials"],
             ["Changes"] = ["Judging", "Orders", "Tables", "Texts", "Trials"],
             ["Judging"] = ["Orders", "Sources", "Tables", "Trials"],

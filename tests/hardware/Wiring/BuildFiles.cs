@@ -6,6 +6,9 @@ internal static class BuildFiles
     /// <summary>The driver board's netlist, which is drawn as a build is and has no mains.</summary>
     public const string Board = "hardware/circuits/board.json";
 
+    /// <summary>The build that has no mains wiring of one's own.</summary>
+    public const string ReadyMade = "ready-made";
+
     private const string Folder = "hardware/wiring";
 
     private static readonly Dictionary<string, Build> s_all = Directory.EnumerateFiles(Repository.PathOf(Folder), "*.json")

@@ -19,7 +19,7 @@ internal sealed class Connections
 
         foreach (Part part in build.Parts)
         {
-            if (part.Kind == "bus" || (joins ?? ["fuse"]).Contains(part.Kind))
+            if (part.Kind is "bus" or "splitter" || (joins ?? ["fuse"]).Contains(part.Kind))
             {
                 foreach (Pin pin in part.Pins)
                 {
