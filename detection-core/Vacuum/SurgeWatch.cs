@@ -52,7 +52,7 @@ public sealed class SurgeWatch
     // sixteenth of the amplitude, so a thirty-second of the swing.
     private const int OffsetShift = 5;
 
-    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start.
+    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start, unless it is above what is known to follow.
     private const int ClimbStretches = 4;
     private const int ClimbShift = 4;
 
@@ -181,8 +181,9 @@ public sealed class SurgeWatch
         }
 
         Add(swing);
-        bool isSteady = _count >= 2 * Half && _early - _late <= (_early / LeastFall) + (noise * Half >> NoiseShift);
-        if (isSteady && _late / Half < _lowest)
+        int steady = (_early / LeastFall) + (noise * Half >> NoiseShift);
+        bool isSteady = _count >= 2 * Half && _early - _late <= steady;
+        if (isSteady && _late - _early <= steady && _late / Half < _lowest)
         {
             _lowest = _late / Half;
         }
@@ -326,9 +327,11 @@ public sealed class SurgeWatch
             return false;
         }
 
+        int last = Pair(_count);
         int middle = Pair(_count - ClimbStretches);
         int first = Pair(_count - (2 * ClimbStretches));
-        return Pair(_count) - middle > middle >> ClimbShift && middle - first > first >> ClimbShift;
+        return last - middle > middle >> ClimbShift && middle - first > first >> ClimbShift
+            && (!_isKnown || last / 2 <= _knownHighest + (_knownHighest >> AboveShift));
     }
 
     // Two stretches together ripple less than one.

@@ -5,21 +5,22 @@ using NanoDustSwitch.Benchmarks.Starts;
 using NanoDustSwitch.Benchmarks.Studies;
 using NanoDustSwitch.Simulator.Errors;
 
-Option<bool> quick = new("--quick") { Description = "In less than a minute, with errors of several percent." };
+Option<bool> quick = new("--quick") { Description = "In a minute or two, with errors of several percent." };
 Option<string> charts = new("--charts") { Description = "Folder for the charts.", DefaultValueFactory = _ => "out" };
 Command speed = new("speed", "The speed of virtual time.");
 speed.SetAction(_ => SpeedCommand.Run());
-Option<bool> fewer = new("--quick") { Description = "With fewer tools, in half a minute." };
-Command starts = new("starts", "Whether the vacuum waits for the end of the tools' start surges, and for how long.") { fewer };
-starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(fewer)));
-Command standing = new("standing", "What stands on the line beside tools: wild readings, lamps, a generator.") { quick };
-standing.SetAction(parsed => StudyTable.Print(StandingStudy.Run(new Bench(parsed.GetValue(quick), [], (_, _) => { }))));
-Option<int> cases = new("--cases") { Description = "Coupled vacuums.", DefaultValueFactory = _ => 400 };
-Option<int> ordinary = new("--ordinary") { Description = "Ordinary starts.", DefaultValueFactory = _ => 3000 };
-Option<int> seed = new("--seed") { Description = "Seed of the first.", DefaultValueFactory = _ => 1 };
-Command own = new("own", "Whether the vacuum's own current on the tool's line is found, and how soon.") { cases, ordinary, seed };
-own.SetAction(parsed =>
-    StudyTable.Print(OwnCurrentStudy.Run(parsed.GetValue(cases), parsed.GetValue(ordinary), parsed.GetValue(seed))));
+Option<int> seed = new("--seed") { Description = "Seed of all chance, 1 to 100,000.", DefaultValueFactory = _ => 1 };
+Command starts = new(
+    "starts",
+    "Whether the vacuum waits for the end of the tools' start surges, and for how long; then all that 'standing' and 'own' try.")
+{
+    quick, seed, charts,
+};
+starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(quick), Seed(parsed), parsed.GetRequiredValue(charts)));
+Command standing = new("standing", "What stands on the line beside tools: wild readings, lamps, a generator.") { quick, seed };
+standing.SetAction(parsed => Study(parsed, StandingStudy.Run));
+Command own = new("own", "Whether the vacuum's own current on the tool's line is found, and how soon.") { quick, seed };
+own.SetAction(parsed => Study(parsed, OwnCurrentStudy.Run));
 RootCommand root = new(
     "How small a current is found, how soon, and for how much work. "
     + "Exit code 0: all figures are as they must be; 1: one is not; 2: the input cannot be used.")
@@ -49,3 +50,10 @@ catch (UserException exception)
     Console.Error.WriteLine(exception.Message);
     return ExitCode.Usage;
 }
+
+int Seed(ParseResult parsed) => parsed.GetValue(seed) is var one and >= 1 and <= 100_000
+    ? one
+    : throw new UserException($"--seed {parsed.GetValue(seed)} is not allowed: 1 to 100000.");
+
+int Study(ParseResult parsed, Func<Bench, List<StudyRow>> run) => StudyTable.Print(
+    BenchProgress.Show(tell => run(new Bench(parsed.GetValue(quick), [], tell, Seed(parsed)))));

@@ -94,6 +94,48 @@ public class SurgeWatchTests
         Assert.AreEqual(isOver, wasOver);
     }
 
+    // It climbs to 2,400 and comes to less, or to nearly that. From the fourth time on the climb above what follows is a surge;
+    // below that it is followed at once.
+    [TestMethod]
+    [DataRow(1500, false)]
+    [DataRow(2300, true)]
+    public void ASoftStartThatShootsOverIsWaitedForOnceItIsKnown(int settled, bool isOver)
+    {
+        SurgeBench bench = new SurgeBench();
+        bool wasOver = false;
+        for (int start = 0; start <= ToolMemory.StartsToKnow; start++)
+        {
+            bench.Begin();
+            wasOver = false;
+            for (int climb = 0; climb < 15; climb++)
+            {
+                wasOver |= bench.Add(1000 + (100 * climb), 1) && climb >= 7;
+            }
+
+            Assert.IsTrue(bench.ToTheEnd(settled) <= SurgeWatch.StretchesToBelieve - 15);
+            bench.Add(settled, TwoHalves);
+            bench.Learn();
+        }
+
+        Assert.AreEqual(isOver, wasOver);
+    }
+
+    // By half a percent in 0.2 s: it stands. By a twentieth: nobody knows yet what it comes to.
+    [TestMethod]
+    [DataRow(5, true)]
+    [DataRow(50, false)]
+    public void WhatStillClimbsIsNotRemembered(int climbAHalf, bool isLearned)
+    {
+        SurgeBench bench = new SurgeBench();
+        for (int i = 0; i < 3 * SurgeWatch.Half; i++)
+        {
+            bench.Add(1000 + (i * climbAHalf / SurgeWatch.Half), 1);
+        }
+
+        bench.Learn();
+        Assert.AreEqual(isLearned, bench.Memory.Changes > 0);
+    }
+
     // Up by half, at the end of a stretch: the motor of a tool whose lamp came first. The wait begins anew.
     [TestMethod]
     [DataRow(1490, false)]

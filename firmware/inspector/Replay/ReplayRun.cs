@@ -24,10 +24,11 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
 
     private readonly Storyteller _storyteller = new([]);
     private readonly List<TenthOfSecond> _tenths = [];
-    private readonly List<int> _stops = [];
+    private readonly List<(int Tenth, bool IsBelow)> _stops = [];
     private readonly int[] _swings = new int[OnsetBuckets];
     private int _quietCount;
     private bool _wasRunning;
+    private bool _wasWaiting;
     private bool _hasBegun;
     private long _sum;
     private int _count;
@@ -72,6 +73,9 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
 
     /// <summary>Gets how often the tool was taken as stopped while its current flowed on.</summary>
     public int Drops { get; private set; }
+
+    /// <summary>Gets how many of these were because the swing was below the stop level after the vacuum had started.</summary>
+    public int DropsBelowStop { get; private set; }
 
     /// <summary>Gets the time the vacuum was on, in seconds.</summary>
     public double VacuumSeconds { get; private set; }
@@ -172,11 +176,12 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         else if (!isRunning && _wasRunning)
         {
             StoppedAt = now;
-            _stops.Add(_tenths.Count);
+            _stops.Add((_tenths.Count, !_wasWaiting && core.SwingMilliamperes < core.StopMilliamperes));
             _quietCount = 0;
         }
 
         _wasRunning = isRunning;
+        _wasWaiting = core.Vacuum.IsWaitingForSurge;
         _storyteller.Look((long)(now * 1e6), core, settings);
         int swing = core.SwingMilliamperes;
         if (!isRunning)
@@ -274,12 +279,16 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     private void CountDrops(double running, double quiet)
     {
         double between = Math.Sqrt(running * Math.Max(quiet, 1));
-        foreach (int stop in _stops)
+        foreach ((int stop, bool isBelow) in _stops)
         {
             TenthOfSecond[] after = [.. _tenths.Skip(stop + 1).Take(TenthsAfterStop).Where(tenth => tenth.Count > 0)];
             TenthOfSecond[] stopped = [.. after.TakeWhile(tenth => tenth.Runs == 0)];
             after = stopped.Length > 0 ? stopped : [.. after.Take(1)];
-            Drops += after.Length > 0 && after.Average(tenth => tenth.Mean) > between ? 1 : 0;
+            if (after.Length > 0 && after.Average(tenth => tenth.Mean) > between)
+            {
+                Drops++;
+                DropsBelowStop += isBelow ? 1 : 0;
+            }
         }
     }
 

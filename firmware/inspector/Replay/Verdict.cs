@@ -23,7 +23,7 @@ internal static class Verdict
 
         if (run.Drops > 0)
         {
-            string level = double.IsNaN(run.VacuumAt) ? "only its start surge reaches start-at" : "stop-below is too high for it";
+            string level = run.DropsBelowStop > 0 ? "stop-below is too high for it" : "only its start surge reaches start-at";
             said.Add($"The tool was let go {Times(run.Drops)} while its current flowed on: {level}.");
         }
         else if (!double.IsNaN(run.LeastOverStop))

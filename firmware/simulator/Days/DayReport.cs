@@ -26,6 +26,7 @@ internal static class DayReport
         sums.AddRow("faults", $"{run.Faults}");
         sums.AddRow("unexpected faults", $"{run.Judge.Unexpected}");
         sums.AddRow("relay opened for a look", $"{run.Judge.Looks}");
+        sums.AddRow("started by wild readings", $"{run.Judge.Wild}");
         sums.AddRow("breaker trips", $"{run.Trips}");
         AnsiConsole.Write(sums);
     }

