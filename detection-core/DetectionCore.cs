@@ -20,11 +20,6 @@ public sealed class DetectionCore
     // 0.974 at 50 Hz and 0.858 in place of 0.964 at 60 Hz, which is 92 % and 89 % of it.
     private const int LongBucketsPercent = 91;
 
-    // A tool whose start surge is waited for counts as gone after so many looks below its stop level, when nothing is left. A
-    // wild reading is seen for eight looks, and the next one must not find it still there. Of narrow pulses something is left
-    // where a few of them fall between the readings.
-    private const int GoneLooks = 3;
-
     private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
@@ -292,12 +287,6 @@ public sealed class DetectionCore
         SwingWindow window = tool.Window;
         bool hasLearned = tool.Accept(bucket);
         bool isValid = window.IsValid;
-        int count = bucket.Count;
-        if (count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / count))
-        {
-            JudgeMeasurement(now);
-        }
-
         if (_hasVacuumLine && _vacuumLine.Accept(bucket.VacuumReading))
         {
             _vacuumWatch.Accept(VacuumMilliamperes, Gate.IsClosed, Faults, now);
@@ -311,10 +300,11 @@ public sealed class DetectionCore
         else
         {
             faults.Accept(bucket, isValid, tool.IsRunning);
+            Vacuum.Surge.Clipped += bucket.AtLowRail + bucket.AtHighRail;
         }
 
         VacuumControl vacuum = Vacuum;
-        if (vacuum.Surge.IsWatching && isValid)
+        if (now >= vacuum.Surge.NextLook)
         {
             JudgeSurge(bucket);
         }
@@ -334,7 +324,13 @@ public sealed class DetectionCore
             UpdateGate(now);
         }
 
-        if (_feedback.IsWatching && ((window.Place & (SwingWindow.Length - 1)) == 0 || _feedback.WantsEveryBucket))
+        bool isEighth = (window.Place & (SwingWindow.Length - 1)) == 0;
+        if (isEighth && isValid && _meter.Add(window))
+        {
+            JudgeMeasurement(now);
+        }
+
+        if (_feedback.IsWatching && (isEighth || _feedback.WantsEveryBucket))
         {
             WatchFeedback(now);
         }
@@ -424,10 +420,6 @@ public sealed class DetectionCore
                 JudgeNoise(bucket.EndTime);
             }
 
-            if (Vacuum.Surge.IsWatching && _tool.Window.IsValid)
-            {
-                JudgeSurge(bucket);
-            }
         }
         else if (step > Bucket.Microseconds && step <= Bucket.LongMicroseconds)
         {
@@ -446,26 +438,26 @@ public sealed class DetectionCore
     private void JudgeSurge(Bucket bucket)
     {
         ToolFinder tool = _tool;
-        SurgeWatch surge = Vacuum.Surge;
-        if (surge.IsEnding)
+        VacuumControl vacuum = Vacuum;
+        if (vacuum.Surge.IsEnding)
         {
-            surge.Learn();
+            vacuum.Surge.Learn();
+        }
+        else if (!tool.Window.IsFull)
+        {
+            // After a gap: as soon as all of the last 20 ms is known again.
+            return;
         }
         else if (!tool.IsSlow)
         {
-            VacuumControl vacuum = Vacuum;
-            SwingWindow window = tool.Window;
-            ToolLevels levels = tool.Levels;
-            bool isGone = window.Power < levels.StopPower && vacuum.IsWaitingForSurge && tool.LooksLow >= GoneLooks
-                && tool.IsNothingLeft;
-            if (isGone || (tool.IsRunning && vacuum.IsBriefSurge(bucket, window, tool.Floor, levels.StartOfTwo)))
+            if (tool.IsRunning && vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo))
             {
                 tool.RejectStart();
             }
         }
-        else if (!Vacuum.IsWaitingForSurge)
+        else if (!vacuum.IsWaitingForSurge)
         {
-            surge.End(false);
+            vacuum.Surge.End(false);
         }
         else if (tool.IsUnsure)
         {
@@ -474,13 +466,10 @@ public sealed class DetectionCore
         else
         {
             // What the slow lane finds has run for about half a second, so its start surge is over.
-            Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
+            vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
 
-        if (Vacuum.State != _judgedState)
-        {
-            JudgeState(bucket.EndTime);
-        }
+        JudgeState(bucket.EndTime);
     }
 
     // A fact has changed since the last bucket, or a time is up.
@@ -494,6 +483,11 @@ public sealed class DetectionCore
         }
 
         vacuum.Update(isRunning, Faults.HoldsOff, now);
+        if (_tool.IsSlow && vacuum.Surge.IsWatching)
+        {
+            vacuum.Surge.NextLook = now;
+        }
+
         JudgeState(now);
     }
 

@@ -21,31 +21,45 @@ public sealed class CurrentMeter
     /// <summary>Rms about the mean over the last whole window, in sixteenths of a count.</summary>
     public int Rms;
 
-    /// <summary>Takes the next bucket's mean.</summary>
-    /// <param name="mean">Mean of the bucket in sixteenths of a count.</param>
+    /// <summary>Takes the last eight means.</summary>
+    /// <param name="window">A valid window, with <see cref="SwingWindow.Place"/> at a multiple of eight.</param>
     /// <returns>True when a window ended and <see cref="Mean"/> and <see cref="Rms"/> are new.</returns>
-    public bool Add(int mean)
+    public bool Add(SwingWindow window)
     {
+        int[] means = window.Means;
+        int place = window.Place == 0 ? SwingWindow.Length : 0;
         if (_buckets == 0)
         {
             // Only differences from the first mean of the window are summed, so that the squares stay small and lose nothing.
-            _reference = mean;
+            _reference = means[place];
             _sum = 0;
             _squares = 0;
         }
 
-        int difference = mean - _reference;
-        _sum += difference;
-        _squares += (long)difference * difference;
-        if (++_buckets < Length)
+        // Eight squares of differences between means fit into 32 bits. Two in a round, to spare the board half of the rounds.
+        int reference = _reference;
+        int sum = 0;
+        int squares = 0;
+        for (int end = place + SwingWindow.Length; place < end; place += 2)
+        {
+            int one = means[place] - reference;
+            int other = means[place + 1] - reference;
+            sum += one + other;
+            squares += (one * one) + (other * other);
+        }
+
+        _sum += sum;
+        _squares += squares;
+        _buckets += SwingWindow.Length;
+        if (_buckets < Length)
         {
             return false;
         }
 
         _buckets = 0;
-        int average = _sum / Length;
-        Mean = _reference + average;
-        Rms = IntegerMath.SquareRoot((_squares - ((long)_sum * _sum / Length)) / Length, Rms);
+        Mean = (_reference * SwingWindow.SixteenthsAQuarter) + (_sum * SwingWindow.SixteenthsAQuarter / Length);
+        long aboutTheMean = _squares - ((long)_sum * _sum / Length);
+        Rms = IntegerMath.SquareRoot(aboutTheMean * SwingWindow.SquareOfQuarters / Length, Rms);
         return true;
     }
 
