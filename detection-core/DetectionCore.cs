@@ -20,6 +20,9 @@ public sealed class DetectionCore
     // 0.974 at 50 Hz and 0.858 in place of 0.964 at 60 Hz, which is 92 % and 89 % of it.
     private const int LongBucketsPercent = 91;
 
+    // The meter's turn comes every eight buckets, in one in which the tool finder does least. After a long bucket the place is even.
+    private const int MeterTurn = 3;
+
     private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
@@ -52,6 +55,7 @@ public sealed class DetectionCore
     public bool HasLongBuckets;
 
     private long _lastEnd;
+    private int _meterTurn = MeterTurn;
     private bool _hasVacuumLine;
     private bool _idleMeasured;
     private VacuumState _judgedState;
@@ -241,6 +245,7 @@ public sealed class DetectionCore
         }
 
         _settings = settings;
+        _meterTurn = HasLongBuckets ? 0 : MeterTurn;
         int microvolts = HasLongBuckets ? settings.MicrovoltsAnAmpere / 100 * LongBucketsPercent : settings.MicrovoltsAnAmpere;
         _scale = new SensorScale(microvolts, settings.Turns, _converter.MicrovoltsACount);
         _vacuumScale = new SensorScale(settings.MicrovoltsAnAmpere, settings.VacuumTurns, _converter.MicrovoltsACount);
@@ -324,13 +329,13 @@ public sealed class DetectionCore
             UpdateGate(now);
         }
 
-        bool isEighth = (window.Place & (SwingWindow.Length - 1)) == 0;
-        if (isEighth && isValid && _meter.Add(window))
+        int turn = window.Place & (SwingWindow.Length - 1);
+        if (turn == _meterTurn && window.IsFull && _meter.Add(window))
         {
             JudgeMeasurement(now);
         }
 
-        if (_feedback.IsWatching && (isEighth || _feedback.WantsEveryBucket))
+        if (_feedback.IsWatching && (turn == 0 || _feedback.WantsEveryBucket))
         {
             WatchFeedback(now);
         }
@@ -469,7 +474,10 @@ public sealed class DetectionCore
             vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
 
-        JudgeState(bucket.EndTime);
+        if (vacuum.State != _judgedState)
+        {
+            JudgeState(bucket.EndTime);
+        }
     }
 
     // A fact has changed since the last bucket, or a time is up.

@@ -11,7 +11,6 @@ public sealed class CurrentMeter
     public const int Length = 80;
 
     private int _buckets;
-    private int _reference;
     private int _sum;
     private long _squares;
 
@@ -21,34 +20,26 @@ public sealed class CurrentMeter
     /// <summary>Rms about the mean over the last whole window, in sixteenths of a count.</summary>
     public int Rms;
 
-    /// <summary>Takes the last eight means.</summary>
-    /// <param name="window">A valid window, with <see cref="SwingWindow.Place"/> at a multiple of eight.</param>
+    /// <summary>Takes eight means, to be called once in eight buckets.</summary>
+    /// <param name="window">A full window, of which the half is taken that was filled last.</param>
     /// <returns>True when a window ended and <see cref="Mean"/> and <see cref="Rms"/> are new.</returns>
     public bool Add(SwingWindow window)
     {
+        // Eight squares of means fit into 32 bits. Two in a round, to spare the board half of the rounds.
         int[] means = window.Means;
-        int place = window.Place == 0 ? SwingWindow.Length : 0;
-        if (_buckets == 0)
-        {
-            // Only differences from the first mean of the window are summed, so that the squares stay small and lose nothing.
-            _reference = means[place];
-            _sum = 0;
-            _squares = 0;
-        }
-
-        // Eight squares of differences between means fit into 32 bits. Two in a round, to spare the board half of the rounds.
-        int reference = _reference;
         int sum = 0;
         int squares = 0;
+        int place = (window.Place ^ SwingWindow.Length) & SwingWindow.Length;
         for (int end = place + SwingWindow.Length; place < end; place += 2)
         {
-            int one = means[place] - reference;
-            int other = means[place + 1] - reference;
+            int one = means[place];
+            int other = means[place + 1];
             sum += one + other;
             squares += (one * one) + (other * other);
         }
 
-        _sum += sum;
+        sum += _sum;
+        _sum = sum;
         _squares += squares;
         _buckets += SwingWindow.Length;
         if (_buckets < Length)
@@ -56,10 +47,10 @@ public sealed class CurrentMeter
             return false;
         }
 
-        _buckets = 0;
-        Mean = (_reference * SwingWindow.SixteenthsAQuarter) + (_sum * SwingWindow.SixteenthsAQuarter / Length);
-        long aboutTheMean = _squares - ((long)_sum * _sum / Length);
+        Mean = (int)((long)sum * SwingWindow.SixteenthsAQuarter / Length);
+        long aboutTheMean = _squares - ((long)sum * sum / Length);
         Rms = IntegerMath.SquareRoot(aboutTheMean * SwingWindow.SquareOfQuarters / Length, Rms);
+        Reset();
         return true;
     }
 
@@ -67,6 +58,8 @@ public sealed class CurrentMeter
     public void Reset()
     {
         _buckets = 0;
+        _sum = 0;
+        _squares = 0;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -74,7 +67,6 @@ public sealed class CurrentMeter
     public void Exchange(StateTape tape)
     {
         _buckets = tape.Number(_buckets);
-        _reference = tape.Number(_reference);
         _sum = tape.Number(_sum);
         _squares = tape.Number(_squares);
         Mean = tape.Number(Mean);

@@ -70,11 +70,8 @@ public sealed class SwingWindow
     /// <summary>Whether the last eight buckets are known, with no more than single ones missing among them.</summary>
     public bool IsValid;
 
-    /// <summary>Gets a value indicating whether all sixteen means are known.</summary>
-    public bool IsFull
-    {
-        get { return _filled == Kept; }
-    }
+    /// <summary>Whether all sixteen means are known.</summary>
+    public bool IsFull;
 
     /// <summary>
     /// Gets the swing in the last cycle, in sixteenths of a count; it keeps its last value while the window is not valid.
@@ -166,6 +163,7 @@ public sealed class SwingWindow
         {
             _filled++;
             IsValid = _filled >= Length;
+            IsFull = _filled == Kept;
         }
     }
 
@@ -189,6 +187,7 @@ public sealed class SwingWindow
         if (_filled < Kept)
         {
             _filled++;
+            IsFull = _filled == Kept;
         }
     }
 
@@ -196,7 +195,7 @@ public sealed class SwingWindow
     /// <returns>The mean in the unit of <see cref="Power"/>; 0 until there have been two cycles.</returns>
     public int MeanPowerOfTwo()
     {
-        return _filled < Kept ? 0 : (Power >> 1) + (Powers[(Place - 1 - Length) & Mask] >> 1);
+        return !IsFull ? 0 : (Power >> 1) + (Powers[(Place - 1 - Length) & Mask] >> 1);
     }
 
     /// <summary>
@@ -206,7 +205,7 @@ public sealed class SwingWindow
     /// <returns>The mean in the unit of <see cref="Power"/>; 0 until there have been two cycles.</returns>
     public int SmoothPower()
     {
-        return _filled < Kept ? 0 : (Power >> 1) + (Powers[(Place - 1 - RippleLag) & Mask] >> 1);
+        return !IsFull ? 0 : (Power >> 1) + (Powers[(Place - 1 - RippleLag) & Mask] >> 1);
     }
 
     /// <summary>Takes the mean of the last two buckets, a quarter of a 50 Hz cycle.</summary>
@@ -263,13 +262,13 @@ public sealed class SwingWindow
         return greatest;
     }
 
-    /// <summary>Adds up the last eight means.</summary>
+    /// <summary>Adds up every second of the last eight means: of a sine of 50 Hz nothing is left in four 5 ms apart.</summary>
     /// <returns>The sum in quarters of a count.</returns>
     public int SumOfMeans()
     {
         int sum = 0;
         int end = Place + Kept;
-        for (int place = end - Length; place < end; place++)
+        for (int place = end - Length; place < end; place += 2)
         {
             sum += Means[place & Mask];
         }
@@ -292,7 +291,7 @@ public sealed class SwingWindow
     /// <returns>Power in the unit of <see cref="Power"/>.</returns>
     public int GreatestPower()
     {
-        return _filled == Kept ? GreatestPower(0) : Power;
+        return IsFull ? GreatestPower(0) : Power;
     }
 
     /// <summary>
@@ -332,19 +331,27 @@ public sealed class SwingWindow
     public int PeakToPeak()
     {
         int[] means = Means;
-        int least = int.MaxValue;
-        int greatest = int.MinValue;
         int wild = _wildPlace;
+        int place = Place + Kept - Length;
         int end = Place + Kept;
-        for (int place = end - Length; place < end; place++)
+        if ((place & Mask) == wild)
+        {
+            place++;
+        }
+
+        int least = means[place & Mask];
+        int greatest = least;
+        while (++place < end)
         {
             int mean = means[place & Mask];
-            if (mean < least && (place & Mask) != wild)
+            if (mean < least)
             {
-                least = mean;
+                if ((place & Mask) != wild)
+                {
+                    least = mean;
+                }
             }
-
-            if (mean > greatest && (place & Mask) != wild)
+            else if (mean > greatest && (place & Mask) != wild)
             {
                 greatest = mean;
             }
@@ -359,6 +366,7 @@ public sealed class SwingWindow
         _filled = 0;
         _isBridged = false;
         IsValid = false;
+        IsFull = false;
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -377,5 +385,6 @@ public sealed class SwingWindow
         _wildPlace = tape.Number(_wildPlace);
         Power = tape.Number(Power);
         IsValid = tape.Flag(IsValid);
+        IsFull = tape.Flag(IsFull);
     }
 }

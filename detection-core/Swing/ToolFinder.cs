@@ -28,8 +28,8 @@ public sealed class ToolFinder
     // between the readings.
     private const int GoneLooks = 3;
 
-    // The mean of two powers is steadier than one: the greatest of a second is a seventh lower, as a swing (simulated: white
-    // noise 0.88, 1/f noise 0.84).
+    // Beside a standing load the noise is taken from means of two powers, in which the load does not ripple. Noise is less in
+    // them as well: the greatest of a second is a sixth lower, as a swing (simulated: 1/f noise 0.84, white noise 0.88).
     private const int SmoothLacks = 5;
 
     // The levels are worked out in two steps, at two of the buckets that are left for it.
@@ -273,7 +273,7 @@ public sealed class ToolFinder
     {
         // A power above the level is a tool that is not confirmed yet, or a burst. As noise it counts as no more than the level.
         StandingLoad standing = Standing;
-        int power = Window.SmoothPower();
+        int power = standing.Steady > 0 ? Window.SmoothPower() : Window.Power;
         power = power < Levels.StartPower ? power : Levels.StartPower;
         standing.Sum += power;
         if (power > standing.Greatest)
@@ -357,8 +357,9 @@ public sealed class ToolFinder
             return;
         }
 
+        bool wasSmooth = standing.Steady > 0;
         int noise = standing.Learn();
-        _floor.Move(noise + (noise / SmoothLacks));
+        _floor.Move(wasSmooth ? noise + (noise / SmoothLacks) : noise);
         if (_slowGreatest >= 0)
         {
             int above = _slowGreatest - standing.Steady;

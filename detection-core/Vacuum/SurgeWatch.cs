@@ -79,8 +79,12 @@ public sealed class SurgeWatch
     private readonly ToolMemory _memory;
     private readonly long[] _swings = new long[Mask + 1];
 
-    // Swing of the mains frequency in the last stretch. It is a guess at the next one, and so no part of the state.
+    // The last stretch: the swing of the mains frequency, half of its power in the last bucket, whether the readings were cut
+    // off, and whether it is still to be judged.
     private int _swing = FirstGuess;
+    private int _lastHalf;
+    private bool _isClipped;
+    private bool _isMeasured;
 
     private int _count;
     private int _steps;
@@ -171,30 +175,29 @@ public sealed class SurgeWatch
         NextLook = Never;
     }
 
-    /// <summary>Takes the stretch that ends with a bucket.</summary>
+    /// <summary>
+    /// Measures the stretch that ends with a bucket, and judges it with the next one: both in one would be dear.
+    /// </summary>
     /// <param name="bucket">The bucket, the first one at <see cref="NextLook"/> or later.</param>
     /// <param name="window">The window, full.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
     /// <returns>True when the surge is over.</returns>
     public bool Accept(Bucket bucket, SwingWindow window, int noise)
     {
-        // The mean over a stretch ripples less than the power of a single bucket.
-        int swing = SwingWindow.SwingOf(2 * window.MeanHalf(), _swing);
-        _swing = swing;
-        int lastHalf = window.Halves[(window.Place - 1) & SwingWindow.Mask];
-        bool isClipped = Clipped > 0 && Clipped * 100 >= bucket.Count * SwingWindow.Length * MuchClippedPercent;
-        Clipped = 0;
-        if (lastHalf > _halfStepPower || (_count >= StepStretches && _steps < MostSteps && swing > _most / 2 * 3))
+        if (!_isMeasured)
         {
-            _steps++;
-            BeginOnset(bucket.EndTime);
+            Measure(bucket, window);
             return false;
         }
 
-        NextLook = bucket.EndTime + StretchMicroseconds;
-        if (_count < Half)
+        _isMeasured = false;
+        NextLook += StretchMicroseconds;
+        int swing = _swing;
+        if (_lastHalf > _halfStepPower || (_count >= StepStretches && _steps < MostSteps && swing > _most / 2 * 3))
         {
-            LookForOffset(window);
+            _steps++;
+            BeginOnset(NextLook - StretchMicroseconds);
+            return false;
         }
 
         Add(swing);
@@ -205,7 +208,7 @@ public sealed class SurgeWatch
         }
 
         _hasComeDown |= _count >= Half && _late < _kneeBelow;
-        return swing <= Circuit && !isClipped
+        return swing <= Circuit && !_isClipped
             && (IsAtKnownLevel(swing) || IsClimbing() || (isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
     }
 
@@ -214,6 +217,10 @@ public sealed class SurgeWatch
     public void Exchange(StateTape tape)
     {
         tape.Numbers(_swings);
+        _swing = tape.Number(_swing);
+        _lastHalf = tape.Number(_lastHalf);
+        _isClipped = tape.Flag(_isClipped);
+        _isMeasured = tape.Flag(_isMeasured);
         _count = tape.Number(_count);
         _steps = tape.Number(_steps);
         _late = tape.Number(_late);
@@ -236,6 +243,23 @@ public sealed class SurgeWatch
         IsEnding = tape.Flag(IsEnding);
     }
 
+    private void Measure(Bucket bucket, SwingWindow window)
+    {
+        // The mean over a stretch ripples less than the power of a single bucket.
+        _swing = SwingWindow.SwingOf(2 * window.MeanHalf(), _swing);
+        _lastHalf = window.Halves[(window.Place - 1) & SwingWindow.Mask];
+        _isClipped = Clipped > 0 && Clipped * 100 >= bucket.Count * SwingWindow.Length * MuchClippedPercent;
+        Clipped = 0;
+        _isMeasured = true;
+        NextLook = bucket.EndTime;
+        if (_count < Half)
+        {
+            // The sum of the means over the second tenth of a second, less that over the first one.
+            int sum = window.SumOfMeans();
+            _sumOfMeans += _count < Tenth ? -sum : sum;
+        }
+    }
+
     private void BeginOnset(long now)
     {
         if (_firstOnset == 0 && _onset > 0)
@@ -255,6 +279,7 @@ public sealed class SurgeWatch
         _sumOfMeans = 0;
         _halfStepPower = int.MaxValue;
         Clipped = 0;
+        _isMeasured = false;
         NextLook = now + (LeftOut * Bucket.Microseconds) + StretchMicroseconds;
     }
 
@@ -301,19 +326,12 @@ public sealed class SurgeWatch
         _knownHighest = _memory.Highest;
     }
 
-    // The sum of the means over the second tenth of a second, less that over the first one.
-    private void LookForOffset(SwingWindow window)
-    {
-        int sum = window.SumOfMeans();
-        _sumOfMeans += _count < Tenth ? -sum : sum;
-    }
-
-    // Where there was an offset, only what comes down from the plateau after it counts. Five stretches of eight means in quarters
-    // of a count make ten times the offset in sixteenths; so are the swings of ten stretches.
+    // Where there was an offset, only what comes down from the plateau after it counts. Five stretches of four means in quarters
+    // of a count make five times the offset in sixteenths, and the swings of ten stretches ten times the swing.
     private void JudgeOffset()
     {
         int offset = _sumOfMeans < 0 ? -_sumOfMeans : _sumOfMeans;
-        if (offset > _late >> OffsetShift)
+        if (offset > _late >> (OffsetShift + 1))
         {
             _kneeBelow = _late / 100 * KneePercent;
         }

@@ -171,7 +171,7 @@ public sealed class VacuumControl
         }
 
         _isSurgeOver = false;
-        Surge.NextLook = now + ((SwingWindow.Length - 1) * Bucket.Microseconds);
+        Surge.NextLook = now + ((SwingWindow.Length - 2) * Bucket.Microseconds);
         if (!IsWaitingForSurge)
         {
             if (isTimeUp)

@@ -74,7 +74,14 @@ internal sealed class SurgeBench
         _bucket.EndTime += Bucket.Microseconds;
         _bucket.Count = 100;
         Watch.Clipped += AtRailPercent;
-        return _bucket.EndTime >= Watch.NextLook && Watch.Accept(_bucket, _window, Noise);
+        if (_bucket.EndTime < Watch.NextLook)
+        {
+            return false;
+        }
+
+        // The board judges with the next bucket what it measures with this one.
+        Watch.Accept(_bucket, _window, Noise);
+        return Watch.Accept(_bucket, _window, Noise);
     }
 
     /// <summary>Feeds a swing until the surge is over.</summary>
