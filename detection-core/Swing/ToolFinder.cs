@@ -23,8 +23,13 @@ public sealed class ToolFinder
     // Half of the stop level, as a current.
     private const int LeftShift = 2;
 
-    // The mean of two powers is steadier than one: the greatest of a second is a seventh lower, as a swing (simulated: white
-    // noise 0.88, 1/f noise 0.84).
+    // A tool on trial counts as gone after so many looks below its stop level, when nothing is left. A wild reading is seen for
+    // eight looks, and the next one must not find it still there. Of narrow pulses something is left where a few of them fall
+    // between the readings.
+    private const int GoneLooks = 3;
+
+    // Beside a standing load the noise is taken from means of two powers, in which the load does not ripple. Noise is less in
+    // them as well: the greatest of a second is a sixth lower, as a swing (simulated: 1/f noise 0.84, white noise 0.88).
     private const int SmoothLacks = 5;
 
     // The levels are worked out in two steps, at two of the buckets that are left for it.
@@ -89,20 +94,6 @@ public sealed class ToolFinder
     public bool IsAtCap
     {
         get { return _floor.IsAtCap; }
-    }
-
-    /// <summary>Gets for how many looks in a row the tool that the fast lane sees has been below its stop level.</summary>
-    public int LooksLow
-    {
-        get { return IsRunning && !IsSlow ? _fast.LooksAgainst : 0; }
-    }
-
-    /// <summary>
-    /// Gets a value indicating whether the line shows less than half of the stop level: after a wild reading nothing is left.
-    /// </summary>
-    public bool IsNothingLeft
-    {
-        get { return Window.Power < Levels.StopPower >> LeftShift; }
     }
 
     /// <summary>Takes new settings.</summary>
@@ -173,7 +164,7 @@ public sealed class ToolFinder
         // To spare the board, the slow lane takes every second bucket, and the fast floor every other of the rest: the window
         // covers eight buckets and a quarter-cycle mean covers two, so neither misses anything of the line. The levels follow
         // between them.
-        if ((window.Place & 1) == 0)
+        if ((window.Place & 1) != 0)
         {
             return (window.Place & 2) == 0 ? LookAtNoise() : FollowFloors();
         }
@@ -208,8 +199,9 @@ public sealed class ToolFinder
             return false;
         }
 
-        // At an odd place, so that the second half comes to an even one, after which the slow lane's turn is.
-        window.Place |= 1;
+        // At an even place, so that after the second half it is the slow lane's turn, and every fourth time that of what looks at
+        // all eight means.
+        window.Place = (window.Place + 1) & ~1 & SwingWindow.Mask;
         bool isIdle = window.IsValid && (!IsRunning || IsSlow);
         bool hasLearned = isIdle && ((window.Place & 2) == 0 ? LookAtNoise() : FollowFloors());
         window.AddFirstHalf(bucket.Sum, bucket.Count);
@@ -225,7 +217,7 @@ public sealed class ToolFinder
         IsRunning = false;
 
         // What is left may be a lamp at the level.
-        _wasRejected = !IsNothingLeft;
+        _wasRejected = !IsNothingLeft();
         if (Levels.IsNoiseLimited)
         {
             AskSlowLane();
@@ -281,7 +273,7 @@ public sealed class ToolFinder
     {
         // A power above the level is a tool that is not confirmed yet, or a burst. As noise it counts as no more than the level.
         StandingLoad standing = Standing;
-        int power = Window.SmoothPower();
+        int power = standing.Steady > 0 ? Window.SmoothPower() : Window.Power;
         power = power < Levels.StartPower ? power : Levels.StartPower;
         standing.Sum += power;
         if (power > standing.Greatest)
@@ -365,8 +357,9 @@ public sealed class ToolFinder
             return;
         }
 
+        bool wasSmooth = standing.Steady > 0;
         int noise = standing.Learn();
-        _floor.Move(noise + (noise / SmoothLacks));
+        _floor.Move(wasSmooth ? noise + (noise / SmoothLacks) : noise);
         if (_slowGreatest >= 0)
         {
             int above = _slowGreatest - standing.Steady;
@@ -387,6 +380,16 @@ public sealed class ToolFinder
                 AskSlowLane();
             }
         }
+        else if (IsOnTrial && _fast.LooksAgainst >= GoneLooks && IsNothingLeft())
+        {
+            RejectStart();
+        }
+    }
+
+    // Less than half of the stop level is on the line: after a wild reading nothing is left.
+    private bool IsNothingLeft()
+    {
+        return Window.Power < Levels.StopPower >> LeftShift;
     }
 
     // Noise may have lifted a small tool over the start level for a moment, and it falls below the stop level now although it

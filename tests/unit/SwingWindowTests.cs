@@ -242,8 +242,8 @@ public class SwingWindowTests
             Feed(third, At(i, 150, 10));
         }
 
-        int fundamental = SwingWindow.SwingOf(2 * (third.Power - third.Squares), 1);
-        Near.Check(32 * Amplitude, SwingWindow.SwingOf(2 * (mains.Power - mains.Squares), 1), 15);
+        int fundamental = SwingWindow.SwingOf(2 * third.Halves[0], 1);
+        Near.Check(32 * Amplitude, SwingWindow.SwingOf(2 * mains.Halves[0], 1), 15);
         Assert.IsTrue(fundamental < Amplitude, fundamental.ToString());
     }
 
