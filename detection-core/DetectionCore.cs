@@ -20,7 +20,7 @@ public sealed class DetectionCore
     // 0.974 at 50 Hz and 0.858 in place of 0.964 at 60 Hz, which is 92 % and 89 % of it.
     private const int LongBucketsPercent = 91;
 
-    // The meter's turn comes every eight buckets, in one in which the tool finder does least. After a long bucket the place is even.
+    // The meter's turn comes every eight buckets, in one in which the tool finder does least. Long buckets end at even places.
     private const int MeterTurn = 3;
 
     private readonly ToolFinder _tool = new ToolFinder();
@@ -448,9 +448,8 @@ public sealed class DetectionCore
         {
             vacuum.Surge.Learn();
         }
-        else if (!tool.Window.IsFull)
+        else if (!tool.Window.IsValid)
         {
-            // After a gap: as soon as all of the last 20 ms is known again.
             return;
         }
         else if (!tool.IsSlow)

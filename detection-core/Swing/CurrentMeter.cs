@@ -25,17 +25,19 @@ public sealed class CurrentMeter
     /// <returns>True when a window ended and <see cref="Mean"/> and <see cref="Rms"/> are new.</returns>
     public bool Add(SwingWindow window)
     {
-        // Eight squares of means fit into 32 bits. Two in a round, to spare the board half of the rounds.
+        // Eight squares of means fit into 32 bits. Four in a round, to spare the board rounds.
         int[] means = window.Means;
         int sum = 0;
         int squares = 0;
         int place = (window.Place ^ SwingWindow.Length) & SwingWindow.Length;
-        for (int end = place + SwingWindow.Length; place < end; place += 2)
+        for (int end = place + SwingWindow.Length; place < end; place += 4)
         {
-            int one = means[place];
-            int other = means[place + 1];
-            sum += one + other;
-            squares += (one * one) + (other * other);
+            int first = means[place];
+            int second = means[place + 1];
+            int third = means[place + 2];
+            int fourth = means[place + 3];
+            sum += first + second + third + fourth;
+            squares += (first * first) + (second * second) + (third * third) + (fourth * fourth);
         }
 
         sum += _sum;

@@ -159,11 +159,15 @@ public sealed class SwingWindow
         Powers[next] = squares;
         Power = squares;
         Place = (next + 1) & Mask;
-        if (_filled < Kept)
+        if (!IsFull)
         {
             _filled++;
-            IsValid = _filled >= Length;
             IsFull = _filled == Kept;
+            if (!IsValid && _filled >= Length)
+            {
+                IsValid = true;
+                ForgetPowers();
+            }
         }
     }
 
@@ -202,10 +206,10 @@ public sealed class SwingWindow
     /// Takes the mean of the latest power and the one five buckets before it. At 60 Hz the power of a steady current ripples with
     /// a period of 8.3 ms; five buckets are one and a half of them, so that the mean hardly ripples.
     /// </summary>
-    /// <returns>The mean in the unit of <see cref="Power"/>; 0 until there have been two cycles.</returns>
+    /// <returns>The mean in the unit of <see cref="Power"/>.</returns>
     public int SmoothPower()
     {
-        return !IsFull ? 0 : (Power >> 1) + (Powers[(Place - 1 - RippleLag) & Mask] >> 1);
+        return (Power >> 1) + (Powers[(Place - 1 - RippleLag) & Mask] >> 1);
     }
 
     /// <summary>Takes the mean of the last two buckets, a quarter of a 50 Hz cycle.</summary>
@@ -217,31 +221,18 @@ public sealed class SwingWindow
         return (means[(next - 1) & Mask] + means[(next - 2) & Mask]) << (SixteenthsShift - 1);
     }
 
-    /// <summary>Takes the mean of the last eight <see cref="Halves"/>.</summary>
+    /// <summary>Takes the mean of eight in a row.</summary>
+    /// <param name="kept"><see cref="Powers"/> or <see cref="Halves"/>.</param>
+    /// <param name="back">How many buckets ago the last of them was, 0 to 8.</param>
     /// <returns>The mean.</returns>
-    public int MeanHalf()
+    public int MeanOf(int[] kept, int back)
     {
         // Eighths, so that the sum fits into 32 bits; two in a round, to spare the board half of the rounds.
-        int[] halves = Halves;
         int mean = 0;
-        int end = Place + Kept;
+        int end = Place + Kept - back;
         for (int place = end - Length; place < end; place += 2)
         {
-            mean += (halves[place & Mask] >> LengthShift) + (halves[(place + 1) & Mask] >> LengthShift);
-        }
-
-        return mean;
-    }
-
-    /// <summary>Takes the mean of eight powers.</summary>
-    /// <param name="back">How many buckets ago the last of them was, 0 to 8.</param>
-    /// <returns>The mean in the unit of <see cref="Power"/>, from a full window.</returns>
-    public int MeanPower(int back)
-    {
-        int mean = 0;
-        for (int i = 1; i <= Length; i++)
-        {
-            mean += Powers[(Place - back - i) & Mask] >> LengthShift;
+            mean += (kept[place & Mask] >> LengthShift) + (kept[(place + 1) & Mask] >> LengthShift);
         }
 
         return mean;
@@ -249,7 +240,7 @@ public sealed class SwingWindow
 
     /// <summary>Takes the greatest of eight powers.</summary>
     /// <param name="back">How many buckets ago the last of them was, 0 to 8.</param>
-    /// <returns>The greatest in the unit of <see cref="Power"/>, from a full window.</returns>
+    /// <returns>The greatest in the unit of <see cref="Power"/>.</returns>
     public int GreatestPower(int back)
     {
         int greatest = 0;
@@ -367,6 +358,17 @@ public sealed class SwingWindow
         _isBridged = false;
         IsValid = false;
         IsFull = false;
+    }
+
+    // The first power after a gap stands for all those before it, which would be made of means from both sides of it.
+    private void ForgetPowers()
+    {
+        int last = (Place - 1) & Mask;
+        for (int i = 0; i < Kept; i++)
+        {
+            Powers[i] = Powers[last];
+            Halves[i] = Halves[last];
+        }
     }
 
     /// <summary>Exchanges the state with a tape.</summary>

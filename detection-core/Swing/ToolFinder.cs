@@ -28,8 +28,8 @@ public sealed class ToolFinder
     // between the readings.
     private const int GoneLooks = 3;
 
-    // Beside a standing load the noise is taken from means of two powers, in which the load does not ripple. Noise is less in
-    // them as well: the greatest of a second is a sixth lower, as a swing (simulated: 1/f noise 0.84, white noise 0.88).
+    // The mean of two powers is steadier than one, and a hundred looks a second miss the very greatest: by a sixth, as a swing
+    // (simulated: 1/f noise 0.84, white noise 0.88). With a seventh, 1/f noise starts the vacuum five times a year.
     private const int SmoothLacks = 5;
 
     // The levels are worked out in two steps, at two of the buckets that are left for it.
@@ -142,7 +142,7 @@ public sealed class ToolFinder
                 LookForStop(isLow);
             }
 
-            if ((Levels.ReleasePower > 0 || IsOnTrial) && (window.Place & 3) == 0 && !IsSlow)
+            if ((window.Place & 3) == 0 && (Levels.ReleasePower > 0 || IsOnTrial) && !IsSlow)
             {
                 LookForRelease();
             }
@@ -273,7 +273,7 @@ public sealed class ToolFinder
     {
         // A power above the level is a tool that is not confirmed yet, or a burst. As noise it counts as no more than the level.
         StandingLoad standing = Standing;
-        int power = standing.Steady > 0 ? Window.SmoothPower() : Window.Power;
+        int power = Window.SmoothPower();
         power = power < Levels.StartPower ? power : Levels.StartPower;
         standing.Sum += power;
         if (power > standing.Greatest)
@@ -357,9 +357,8 @@ public sealed class ToolFinder
             return;
         }
 
-        bool wasSmooth = standing.Steady > 0;
         int noise = standing.Learn();
-        _floor.Move(wasSmooth ? noise + (noise / SmoothLacks) : noise);
+        _floor.Move(noise + (noise / SmoothLacks));
         if (_slowGreatest >= 0)
         {
             int above = _slowGreatest - standing.Steady;

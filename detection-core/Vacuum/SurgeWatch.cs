@@ -179,7 +179,7 @@ public sealed class SurgeWatch
     /// Measures the stretch that ends with a bucket, and judges it with the next one: both in one would be dear.
     /// </summary>
     /// <param name="bucket">The bucket, the first one at <see cref="NextLook"/> or later.</param>
-    /// <param name="window">The window, full.</param>
+    /// <param name="window">The window, a valid one.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
     /// <returns>True when the surge is over.</returns>
     public bool Accept(Bucket bucket, SwingWindow window, int noise)
@@ -247,7 +247,7 @@ public sealed class SurgeWatch
     private void Measure(Bucket bucket, SwingWindow window)
     {
         // The mean over a stretch ripples less than the power of a single bucket.
-        _swing = SwingWindow.SwingOf(2 * window.MeanHalf(), _swing);
+        _swing = SwingWindow.SwingOf(2 * window.MeanOf(window.Halves, 0), _swing);
         _lastHalf = window.Halves[(window.Place - 1) & SwingWindow.Mask];
         _isClipped = Clipped > 0 && Clipped * 100 >= bucket.Count * SwingWindow.Length * MuchClippedPercent;
         Clipped = 0;

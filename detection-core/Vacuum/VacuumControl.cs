@@ -146,7 +146,7 @@ public sealed class VacuumControl
     /// Until the longest surge would be over the tool is still looked at, to know it the next time.
     /// </summary>
     /// <param name="bucket">The bucket, one at which the surge is to be looked at.</param>
-    /// <param name="window">The window, full.</param>
+    /// <param name="window">The window, a valid one.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
     /// <param name="start">Start level in the same unit.</param>
     /// <returns>True when the surge is over and no tool is left: it was a lamp's, or a spark.</returns>
@@ -187,31 +187,37 @@ public sealed class VacuumControl
             return false;
         }
 
-        if (IsLess(window, start))
+        // Narrow pulses may show little for a stretch, and a wild reading much. What two stretches do not agree upon is looked at
+        // again with the next one.
+        bool isLess = IsLess(window, start, 0);
+        bool wasLess = IsLess(window, start, SwingWindow.Length);
+        if (isLess && wasLess)
         {
             return true;
         }
 
-        Handle(VacuumEvent.TimeUp, now);
+        if (isLess == wasLess || isTimeUp)
+        {
+            Handle(VacuumEvent.TimeUp, now);
+        }
+
         return false;
     }
 
     // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
     // twelfth below the level is still a tool. The swing of half waves and of chopped current ripples by a fifth and more: there
-    // the greatest of two stretches tells; eight looks miss the very greatest by up to a thirty-second.
-    private static bool IsLess(SwingWindow window, int start)
+    // the greatest tells; eight looks miss the very greatest by up to a thirty-second.
+    private static bool IsLess(SwingWindow window, int start, int back)
     {
-        int mean = window.MeanPower(0);
+        int mean = window.MeanOf(window.Powers, back);
         if (mean >= SwingWindow.PowerOf(start - (start / 12)))
         {
             return false;
         }
 
-        int top = window.GreatestPower(0);
-        int before = window.GreatestPower(SwingWindow.Length);
-        int least = SwingWindow.PowerOf(start - (start >> 5));
+        int top = window.GreatestPower(back);
         bool ripples = mean < top / 36 * 25;
-        return !ripples || top < least || (top >> 1) + (before >> 1) < least;
+        return !ripples || top < SwingWindow.PowerOf(start - (start >> 5));
     }
 
     /// <summary>Tells what a short press of the button asks for: off if the vacuum is on or about to start, else on.</summary>

@@ -175,6 +175,26 @@ public class VacuumControlTests
         Assert.AreEqual(isBrief, Look(control, window, 2 * Second, (FirstAnswer & 1) == 0 ? 1000 : least, start));
     }
 
+    // The pulses of a tool of 1000 ripple, and by chance hardly show for the 20 ms in which it is judged: it is no lamp, and is
+    // looked at again. What shows as little in the stretch before is one.
+    [TestMethod]
+    [DataRow(600, false)]
+    [DataRow(880, true)]
+    public void OneStretchAloneDoesNotMakeALampOfATool(int least, bool isBrief)
+    {
+        VacuumControl control = Surging();
+        SwingWindow window = Windows.Full();
+        bool isOver = false;
+        for (int i = 1; i < FirstAnswer + SwingWindow.Length; i++)
+        {
+            bool isLast = i >= FirstAnswer - SwingWindow.Length && i <= FirstAnswer;
+            int swing = isLast || least == 880 ? 880 : (i & 1) == 0 ? 1000 : least;
+            isOver |= Look(control, window, Second + (i * Bucket.Microseconds), swing, 1000);
+        }
+
+        Assert.AreEqual(isBrief, isOver);
+    }
+
     [TestMethod]
     public void ASurgeIsWaitedForNoLongerThanThreeSeconds()
     {
