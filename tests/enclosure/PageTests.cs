@@ -10,7 +10,7 @@ public sealed class PageTests
 
     /// <summary>Gets the pages that a person builds and commissions by.</summary>
     private static IEnumerable<Page> BuildersPages =>
-        new[] { "README", "ready-made", "commissioning-sheet", "enclosure/README" }
+        new[] { "README", "ready-made", "enclosure/README" }
             .Select(page => Page.Read($"hardware/{page}.md"));
 
     [TestMethod]

@@ -110,7 +110,8 @@ public sealed class WrongInputTests
     {
         Terminal help = new("--help");
         Assert.AreEqual(0, help.ExitCode);
-        const string Options = "vacuum tool supply breaker cord sensor plug vacuum-circuit turns box ready-made contactor build report";
+        const string Options =
+            "vacuum tool supply breaker cord sensor plug vacuum-circuit turns box ready-made contactor build report";
         foreach (string option in Options.Split(' '))
         {
             StringAssert.Contains(help.Help, "--" + option, StringComparison.Ordinal);

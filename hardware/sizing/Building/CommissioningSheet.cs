@@ -35,7 +35,10 @@ internal static class CommissioningSheet
         ]),
         .. order.IsReadyMade ? ReadyMade(order) : Wired(order),
         new("D. Settings and tools (steps 8 to 10)", ["to type", "typed and saved"],
-            [.. lines.Select(line => (string[])[line, ""])]),
+            [
+                .. lines.Append("run-on, by the blade's coasting").Append("vacuum-turns, where T2 is fitted")
+                    .Select(line => (string[])[line, ""]),
+            ]),
         new("Tools", s_tools,
         [
             ["vacuum alone", order.Vacuum.Nameplate, "", "-", "-", "-", "", "", ""],
@@ -109,13 +112,16 @@ internal static class CommissioningSheet
             .. switched.Select(pole => Line("3", $"{pole}, plug to vacuum outlet, resting", "> 1 MΩ")),
             Line("4", "line to neutral contacts, neutral to line contacts, resting", "> 10 kΩ"),
             Line("5", "line to neutral at the plug", "> 10 kΩ"),
-            Line("6", "both joined, to earth, 500 V, at the plug; at the vacuum outlet", ">= 1 MΩ"),
-            Line("7", "both joined, to low voltage, 500 V, at the plug; at the vacuum outlet", ">= 2 MΩ"),
+            Line("6", "both joined, to earth, 500 V, at the plug", ">= 1 MΩ"),
+            Line("6", "the same at the vacuum outlet", ">= 1 MΩ"),
+            Line("7", "both joined, to low voltage, 500 V, at the plug", ">= 2 MΩ"),
+            Line("7", "the same at the vacuum outlet", ">= 2 MΩ"),
             Line("8", "console's pins to low-voltage ground", ">= 2 MΩ"),
             Line("9", "relay's coil, data sheet:", "within a tenth, 27.8 Ω or more"),
             Line("10", "T1's winding alone, before its burden: W", "data sheet:"),
             Line("10", "T1 with burden, at the last plug", winding),
-            Line("10", "T2, where fitted: winding alone; with burden", winding),
+            Line("10", "T2, where fitted: its winding alone", "data sheet:"),
+            Line("10", "T2 with burden", winding),
             Line("11", "least distance, mains to low voltage or metal", ">= 8 mm"),
             Line("12", "cords pulled, 100 N, 25 times", "<= 2 mm"),
             .. order.HasHead
@@ -124,7 +130,8 @@ internal static class CommissioningSheet
                     Line("1, 2, 6, 7, 10 to 12", "the head, as above", "as above"),
                 ]
                 : (string[][])[],
-            Line("drill", "an outlet's earth off: seen as open; back on", earth),
+            Line("drill", "tool outlet's earth off: seen as open; back on", earth),
+            Line("drill", "vacuum outlet's earth off: seen as open; back on", earth),
         ]);
         yield return new SheetPart("C. First power: closed, bulb and heater (step 7)", s_looked, Rows("C",
         [

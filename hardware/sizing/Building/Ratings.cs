@@ -76,6 +76,6 @@ internal static class Ratings
     private static string Thinnest(Order order, CordUse use) =>
         order.Cords.Where(cord => cord.Use == use).MinBy(cord => cord.Size.Ampacity)!.Size.Name;
 
-    private static string Turns(Order order) => order.IsReadyMade ? $"clipped on the window x{order.Turns}"
+    private static string Turns(Order order) => order.IsReadyMade ? $"one that opens, on the window x{order.Turns}"
         : order.Turns > 1 ? $"tool's wire, {order.Turns} turns" : "tool's wire, once";
 }
