@@ -32,7 +32,7 @@ internal static class Ratings
         ratings["XV"] = $"socket {order.VacuumCircuit.Plug.Name}, cord {Thinnest(order, CordUse.Box)}";
         CordUse before = order.HasHead ? CordUse.Head : CordUse.Box;
         ratings["XT"] = $"socket {order.ToolCircuit.Plug.Name}, cord {Thinnest(order, before)}";
-        ratings["K1"] = order.HasContactor ? "one pole, pilot duty (C300) or AC-15 for KM's coil, no motor rating" : contact;
+        ratings["K1"] = order.HasContactor ? "one pole, pilot duty (C300) or AC-15: KM's coil" : contact;
         ratings["KM"] = contact;
         ratings["mains wire"] = $"{MainsWire(order.VacuumCircuit)} or thicker";
         if (order.HasHead)
