@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 
 namespace NanoDustSwitch.Drawing.Netlists;
 
-/// <summary>A build: its parts and every wire between them. The driver board's netlist is one too, without mains.</summary>
+/// <summary>A build: its parts and every wire between them.</summary>
 internal sealed record Build
 {
     private static readonly JsonSerializerOptions s_options = new(JsonSerializerDefaults.Web)
@@ -40,19 +40,14 @@ internal sealed record Build
     /// <param name="root">The repository's root.</param>
     public static string[] FilesBelow(string root)
     {
-        string hardware = Path.Combine(root, "hardware");
-        string wiring = Path.Combine(hardware, "wiring");
+        string wiring = Path.Combine(root, "hardware", "wiring");
         if (!Directory.Exists(wiring))
         {
             throw new InvalidDataException(
                 "There is no folder hardware/wiring here; run this from the repository's root, or name the netlists.");
         }
 
-        return
-        [
-            .. Directory.EnumerateFiles(wiring, "*.json").Order(StringComparer.Ordinal),
-            Path.Combine(hardware, "circuits", "board.json"),
-        ];
+        return [.. Directory.EnumerateFiles(wiring, "*.json").Order(StringComparer.Ordinal)];
     }
 
     /// <summary>

@@ -45,10 +45,6 @@ internal sealed record Part
     [JsonIgnore]
     public IReadOnlyList<Pin> Pins => [.. PinTexts.Select(Pin.Parse)];
 
-    /// <summary>The name as it is drawn: ports of one net differ only in the number behind it.</summary>
-    [JsonIgnore]
-    public string Label => Kind == "port" ? Name.Split('_')[0] : Name;
-
     public string PinName(Pin pin) => $"{Name}.{pin.Name}";
 
     /// <summary>Sees to it that the part can be drawn; else an <see cref="InvalidDataException"/> says why not.</summary>

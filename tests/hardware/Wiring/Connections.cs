@@ -27,12 +27,6 @@ internal sealed class Connections
                 }
             }
 
-            // Ports of one name are one net: "0V_1", "0V_2".
-            if (part.Kind == "port")
-            {
-                Join(part.PinName(part.Pins[0]), part.Label);
-            }
-
             bool conducts = closed || part.Kind == "breaker";
             foreach (string[] contact in part.Contacts.Where(_ => conducts).Select(contact => contact.Split('-')))
             {
