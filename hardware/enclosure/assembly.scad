@@ -332,9 +332,9 @@ module plan_names()
     name([267, panel_y[3] - 2], "console");
     name([sounder_at[0] + 36, 166], "sounder");
     name([-46, breaker_at[0]], "breaker");
-    span([bare_to[0], barrier_at], -30, -8, str(barrier_at - bare_to[0]));
-    span([barrier_at, barrier_at + depth], -46, 0, str(depth, ", of it ", barrier_gap, " air"));
-    span([0, box_inside[0]], 178, 0, str(box_inside[0], " inside"));
+    span([bare_to[0], barrier_at], -30, -8, str(barrier_at - bare_to[0], " mm"));
+    span([barrier_at, barrier_at + depth], -46, 0, str(depth, " mm, of it ", barrier_gap, " mm air"));
+    span([0, box_inside[0]], 178, 0, str(box_inside[0], " mm inside, ", box_inside[1], " mm wide"));
 }
 
 module section_names()
@@ -347,12 +347,12 @@ module section_names()
     name([275, panel_height + 12], "console, sensor");
     name([-30, gland_height + 22], "glands");
     name([104, -36], "nothing runs below the mounting plate");
-    span([barrier_at, barrier_at + depth], -12, 0, str(depth, ", of it ", barrier_gap, " air"));
+    span([barrier_at, barrier_at + depth], -12, 0, str(depth, " mm, of it ", barrier_gap, " mm air"));
     translate([-56, 0])
     {
         rotate([0, 0, 90])
         {
-            span([plate_top, plate_top + barrier_height], 0, 0, str("barrier ", barrier_height));
+            span([plate_top, plate_top + barrier_height], 0, 0, str("barrier ", barrier_height, " mm"));
         }
     }
 
@@ -360,7 +360,7 @@ module section_names()
     {
         rotate([0, 0, 90])
         {
-            span([0, box_inside[2]], 0, 0, str(box_inside[2], " inside"));
+            span([0, box_inside[2]], 0, 0, str(box_inside[2], " mm inside"));
         }
     }
 }

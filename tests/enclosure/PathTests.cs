@@ -23,8 +23,8 @@ public sealed partial class PathTests
     {
         Page flashing = Page.Read("firmware/README.md");
         Assert.DoesNotContain("leave it open", flashing.Text);
-        Assert.Contains("jumper of R17", flashing.Text);
-        Assert.Contains("Pull the jumper of R17 before you flash", Page.Read("hardware/circuits/README.md").Text);
+        Assert.Contains("jumper JP1", flashing.Text);
+        Assert.Contains("Pull the jumper JP1 before you flash", Page.Read("hardware/circuits/README.md").Text);
     }
 
     [GeneratedRegex(@"\*fits\*.{0,40}", RegexOptions.Singleline, 1000)]

@@ -67,6 +67,33 @@ public class ConsoleTests
     }
 
     [TestMethod]
+    [DataRow("run\t9", "run-on 9")]
+    [DataRow("SET RU\t9", "SET RUn-on 9")]
+    [DataRow("help te\t", "help te")]
+    [DataRow("help tea\t", "help teach ")]
+    [DataRow("set teac\t", "set teac ")]
+    [DataRow("sta\t", "sta")]
+    [DataRow("stat\t", "status ")]
+    [DataRow("starts\t", "starts-a-minute ")]
+    [DataRow("set\t", "set ")]
+    [DataRow("set vac\t4", "set vacuum-turns 4")]
+    [DataRow("vac\t", "vacuum")]
+    [DataRow("vac\t\t", "vacuum ")]
+    [DataRow("nothing\t", "nothing ")]
+    [DataRow("run-on 8\t", "run-on 8 ")]
+    [DataRow("\t", "")]
+    public void TabWritesOnAsFarAsOneNameCanBeMeant(string typed, string shown)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        bench.Board.TakeSent();
+        bench.Board.Type(typed);
+        bench.Run(100);
+        string sent = bench.Board.TakeSent();
+        Assert.AreEqual(shown, sent);
+    }
+
+    [TestMethod]
     [DataRow("teach", "Not begun: nothing was changed.")]
     [DataRow("defaults", "Nothing was changed.")]
     public void ABreakLeavesAQuestion(string word, string said)
@@ -246,7 +273,8 @@ public class ConsoleTests
         Assert.IsTrue(status.StartsWith("vacuum    on: ") && status.EndsWith("faults    none"), status);
         string[] parts =
         {
-            ", stops below 0.35 A and the run-on\r\n", " A rms, running\r\n", "readings  2000 a second, worst gap 0.0 ms\r\n",
+            "; below 0.35 A the tool counts as stopped\r\n",
+            " A rms, running\r\n", "readings  2000 a second, worst gap 0.0 ms\r\n",
             "rests at 1.270 V\r\n", "settings  saved\r\n", "troubles  0 serial, 0 panel, 0 flash\r\n",
         };
         for (int i = 0; i < parts.Length; i++)

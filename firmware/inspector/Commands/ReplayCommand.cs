@@ -37,7 +37,7 @@ internal static class ReplayCommand
         table.AddTo(command);
         command.SetAction(parsed =>
         {
-            ReplaySource source = SourceFile.Open(parsed.GetRequiredValue(file), table.Of(parsed));
+            ReplaySource source = table.Open(parsed, parsed.GetRequiredValue(file))[0];
             IReadOnlyList<SettingChoice> choices = SettingChoice.Of(source, parsed.GetRequiredValue(set));
             List<ReplayRun> runs = Run(source, choices);
             ReplayReport.Print(choices, runs);

@@ -42,8 +42,8 @@ internal static class TuneCommand
         table.AddTo(command);
         command.SetAction(parsed =>
         {
-            ReplaySource[] quiet = [.. parsed.GetRequiredValue(idle).Select(file => SourceFile.Open(file, table.Of(parsed)))];
-            ReplaySource[] sources = [.. parsed.GetRequiredValue(tools).Select(file => SourceFile.Open(file, table.Of(parsed)))];
+            ReplaySource[] quiet = table.Open(parsed, parsed.GetRequiredValue(idle));
+            ReplaySource[] sources = table.Open(parsed, parsed.GetRequiredValue(tools));
             Tuning? tuning = null;
             Wait.For("tune", progress => tuning = Tuning.Of(quiet, sources, progress));
             TuneReport.Print(tuning!);

@@ -95,7 +95,7 @@ internal sealed record WatchLine(
             "told off for a moment: the relay rests before it closes again",
         VacuumState.Idle => $"told off: {Swing:0.00} A, starts at {StartAt:0.00} A",
         VacuumState.Starting => $"told off: {Swing:0.00} A seen, starts within {Left:0.0} s",
-        VacuumState.On => $"on: {Swing:0.00} A, stops below {StopBelow:0.00} A and the run-on",
+        VacuumState.On => $"on: {Swing:0.00} A; below {StopBelow:0.00} A the tool counts as stopped",
         VacuumState.RunOn => $"on: the tool has stopped, runs on for {Left:0.0} s",
         VacuumState.ByHand => $"on by hand for {Math.Ceiling(Left / 60):0} min more, then auto",
         VacuumState.UntilStop => "told off until the tool has stopped",

@@ -25,6 +25,8 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     private readonly Storyteller _storyteller = new([]);
     private readonly List<TenthOfSecond> _tenths = [];
     private readonly List<(int Tenth, bool IsBelow)> _stops = [];
+    private readonly List<double> _rms = [];
+    private readonly SortedDictionary<int, int> _faults = [];
     private readonly int[] _swings = new int[OnsetBuckets];
     private int _quietCount;
     private bool _wasRunning;
@@ -32,6 +34,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     private bool _hasBegun;
     private long _sum;
     private int _count;
+    private double _amperes;
     private int _all;
     private int _runs;
     private int _greatest;
@@ -96,6 +99,12 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// <summary>Gets the greatest swing of all, A.</summary>
     public double GreatestAmperes { get; private set; }
 
+    /// <summary>Gets the median true rms current while the tool ran, A; not a number where it never ran.</summary>
+    public double RunningAmperes { get; private set; } = double.NaN;
+
+    /// <summary>Gets the faults that came up, each with what was measured first.</summary>
+    public IEnumerable<(Fault Fault, int Figure)> Faults => _faults.Select(pair => ((Fault)pair.Key, pair.Value));
+
     /// <summary>Gets the trace.</summary>
     public List<TracePoint> Trace { get; } = [];
 
@@ -106,7 +115,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// Gets a value indicating whether a tool was found, unless the recording is a board's, which may be of a quiet line; and
     /// nothing was wrong.
     /// </summary>
-    public bool IsGood => Drops == 0 && FalseStarts == 0 && (source.HasSettings || !double.IsNaN(SeenAt));
+    public bool IsGood => Drops == 0 && FalseStarts == 0 && _faults.Count == 0 && (source.HasSettings || !double.IsNaN(SeenAt));
 
     /// <summary>Runs it.</summary>
     /// <param name="progress">Takes the part that is done, 0 to 1.</param>
@@ -129,7 +138,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
                     if (!wasClosed)
                     {
                         Starts++;
-                        VacuumAt = double.IsNaN(VacuumAt) ? now : VacuumAt;
+                        VacuumAt = double.IsNaN(VacuumAt) ? now + source.Begin : VacuumAt;
                     }
                 }
 
@@ -138,7 +147,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
                 if (now >= nextTrace)
                 {
                     nextTrace = Math.Max(now, nextTrace) + tracePeriod;
-                    Trace.Add(Point(now, core));
+                    Trace.Add(Point(now + source.Begin, core));
                     progress((now + source.Lead) / whole);
                 }
             });
@@ -166,7 +175,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         {
             _hasBegun = true;
             BeganRunning = isRunning;
-            SeenAt = isRunning ? now : double.NaN;
+            SeenAt = isRunning ? now + source.Begin : double.NaN;
             _floor = core.NoiseMilliamperes;
         }
         else if (isRunning && !_wasRunning)
@@ -175,14 +184,15 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         }
         else if (!isRunning && _wasRunning)
         {
-            StoppedAt = now;
+            StoppedAt = now + source.Begin;
             _stops.Add((_tenths.Count, !_wasWaiting && core.SwingMilliamperes < core.StopMilliamperes));
             _quietCount = 0;
         }
 
         _wasRunning = isRunning;
         _wasWaiting = core.Vacuum.IsWaitingForSurge;
-        _storyteller.Look((long)(now * 1e6), core, settings);
+        _storyteller.Look((long)((now + source.Begin) * 1e6), core, settings);
+        LookAtFaults(core);
         int swing = core.SwingMilliamperes;
         if (!isRunning)
         {
@@ -197,11 +207,20 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
             _stop = Math.Max(_stop, core.StopMilliamperes);
             _count++;
             _runs += isRunning ? 1 : 0;
+            _amperes = core.Milliamperes / 1000.0;
         }
 
         if (++_all == TenthBuckets)
         {
             EndTenth();
+        }
+    }
+
+    private void LookAtFaults(DetectionCore core)
+    {
+        for (int i = FaultBits.Next(core.Faults.Standing, -1); i >= 0; i = FaultBits.Next(core.Faults.Standing, i))
+        {
+            _faults.TryAdd(i, core.Faults[(Fault)i].Figure);
         }
     }
 
@@ -213,7 +232,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
             return;
         }
 
-        SeenAt = now;
+        SeenAt = now + source.Begin;
         int count = Math.Min(_quietCount, OnsetBuckets);
         int[] swings = [.. Enumerable.Range(_quietCount - count, count).Select(i => _swings[i % OnsetBuckets])];
         if (count < LeastQuiet)
@@ -224,12 +243,15 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         // The swing looks back over a cycle, so it leaves the quiet line with the first bucket of the current.
         int level = 2 * swings[..^QuietEnds].Order().ElementAt((count - QuietEnds) / 2);
         int buckets = swings.Reverse().TakeWhile(swing => swing > level).Count() + 1;
-        OnsetAt = buckets <= count ? Math.Max(now - (buckets * Bucket.Microseconds / 1e6), 0) : double.NaN;
+        OnsetAt = buckets <= count
+            ? source.Begin + Math.Max(now - (buckets * Bucket.Microseconds / 1e6), 0)
+            : double.NaN;
     }
 
     private void EndTenth()
     {
-        _tenths.Add(new TenthOfSecond(_count > 0 ? (double)_sum / _count : double.NaN, _greatest, _start, _stop, _runs, _count));
+        _tenths.Add(new TenthOfSecond(
+            _count > 0 ? (double)_sum / _count : double.NaN, _greatest, _start, _stop, _runs, _count, _amperes));
         _sum = 0;
         _greatest = 0;
         _stop = 0;
@@ -250,6 +272,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
             if (isRunning && IsRunning(i - 1) && IsRunning(i + 1) && IsRunning(i + 2))
             {
                 running.Add(tenth);
+                _rms.Add(tenth.Amperes);
             }
             else if (tenth.Runs == 0
                 && tenth.Count > 0
@@ -262,6 +285,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         GreatestAmperes = _tenths.Max(tenth => tenth.Greatest) / 1000.0;
         if (running.Count > 0)
         {
+            RunningAmperes = DayReport.Median(_rms);
             LeastOverStop = running.Min(tenth => tenth.Mean / tenth.Stop);
             MedianOverStart = DayReport.Median([.. running.Select(tenth => tenth.Mean / tenth.Start)]);
             CountDrops(

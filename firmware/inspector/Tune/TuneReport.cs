@@ -88,9 +88,11 @@ internal static class TuneReport
     });
 
     private static string Tried(TunedRecording recording, ReplayRun run) =>
-        recording.IsQuiet ? (double.IsNaN(run.SeenAt) ? "nothing starts" : $"SEES A TOOL at {run.SeenAt:0.00} s")
+        run.Faults.Any() ? string.Join(' ', run.Faults.Select(seen => Verdict.Fault(seen.Fault, seen.Figure)))
+        : recording.IsQuiet ? (double.IsNaN(run.SeenAt) ? "nothing starts" : $"SEES A TOOL at {run.SeenAt:0.00} s")
         : double.IsNaN(run.SeenAt) ? "NOT SEEN"
         : run.Drops > 0 ? $"LET GO {run.Drops} times"
+        : run.BeganRunning ? "never dropped; it ran from the beginning on, so no start was tried"
         : double.IsNaN(run.OnsetAt) ? "seen, never dropped"
         : $"seen after {Verdict.After(run.SeenAt - run.OnsetAt)}, never dropped";
 }

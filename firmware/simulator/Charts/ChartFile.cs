@@ -7,7 +7,7 @@ namespace NanoDustSwitch.Simulator.Charts;
 /// <summary>Writes charts to files. What is wrong with the file comes as a <see cref="UserException"/>.</summary>
 internal static class ChartFile
 {
-    /// <summary>Writes a chart of several panels as a PNG file, and makes its folder where there is none.</summary>
+    /// <summary>Writes a chart of several panels as a PNG file.</summary>
     /// <param name="path">The file.</param>
     /// <param name="panels">Its panels from the top down, one or more.</param>
     /// <param name="heights">Their heights in pixels.</param>
@@ -17,9 +17,10 @@ internal static class ChartFile
         byte[] picture = Render(panels, heights);
         try
         {
-            if (Path.GetDirectoryName(path) is { Length: > 0 } folder)
+            // A folder that is not there was mistyped.
+            if (Path.GetDirectoryName(path) is { Length: > 0 } folder && !Directory.Exists(folder))
             {
-                Directory.CreateDirectory(folder);
+                throw new UserException($"The chart cannot be written to '{path}': there is no folder '{folder}'.");
             }
 
             if (Directory.Exists(path))

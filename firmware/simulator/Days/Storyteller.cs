@@ -71,7 +71,7 @@ internal sealed class Storyteller(List<Entry> timeline)
             : $"the start delay of {settings[SettingId.StartDelay]} ms is over",
         (VacuumState.RunOn, VacuumState.On) => "the tool is back within the run-on",
         (_, VacuumState.RunOn) => core.Vacuum.IsStretched
-            ? "stretched to 60 s, too many starts in a minute"
+            ? "the vacuum runs for 60 s more, as there were many starts in a minute"
             : $"the vacuum runs for {settings[SettingId.RunOn] / 1000.0:0.#} s more",
         (VacuumState.RunOn, VacuumState.Idle) => "vacuum told off, the run-on is over",
         (VacuumState.Starting, VacuumState.Idle) => "vacuum not started, the current was gone before the start delay was over",

@@ -7,7 +7,7 @@ namespace NanoDustSwitch.Simulator.Pages;
 /// </summary>
 internal static class HtmlFile
 {
-    /// <summary>Writes it, and makes its folder where there is none.</summary>
+    /// <summary>Writes it.</summary>
     /// <param name="path">The file.</param>
     /// <param name="page">The page.</param>
     public static void Save(string path, HtmlPage page)
@@ -19,9 +19,10 @@ internal static class HtmlFile
 
         try
         {
-            if (Path.GetDirectoryName(path) is { Length: > 0 } folder)
+            // A folder that is not there was mistyped.
+            if (Path.GetDirectoryName(path) is { Length: > 0 } folder && !Directory.Exists(folder))
             {
-                Directory.CreateDirectory(folder);
+                throw new UserException($"--report {path} cannot be written: there is no folder '{folder}'.");
             }
 
             File.WriteAllText(path, page.ToString());

@@ -38,6 +38,9 @@ internal sealed class HtmlPage : IPage
         dd small { color: #555; font-size: 0.9rem; }
         """;
 
+    // So wide a drawing's letters are as large as the page's.
+    private const double TextSize = 1.15;
+
     private readonly string _title;
     private readonly StringBuilder _body = new();
 
@@ -122,7 +125,8 @@ internal sealed class HtmlPage : IPage
         string names = string.Join(
             ", ", keys.Select(key => $"<i style=\"border-color:{key.Color.ToHex()}\">{Plain(key.Name)}</i>"));
         Add("<figure><svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" role=\"img\" "
-            + $"aria-label=\"{Plain(caption)}\" viewBox=\"0 0 {width} {height}\"{svg[begin..].TrimEnd()}"
+            + $"style=\"max-width:{width * TextSize:0}px\" aria-label=\"{Plain(caption)}\" "
+            + $"viewBox=\"0 0 {width} {height}\"{svg[begin..].TrimEnd()}"
             + $"<figcaption>{Plain(caption)}{(keys.Length > 0 ? ": " : "")}{names}</figcaption></figure>");
     }
 

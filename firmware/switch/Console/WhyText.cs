@@ -56,6 +56,12 @@ public sealed class WhyText
             return;
         }
 
+        if (!core.IsRelayClosed && core.VacuumMilliamperes >= VacuumWatch.LeastMilliamperes)
+        {
+            output.Text("the vacuum draws ").Amperes(core.VacuumMilliamperes)
+                .Text(" with its relay told to open; in two seconds the box knows whether it stops; ");
+        }
+
         bool isSeenOff = core.IsVacuumSeenOff;
         string off = isSeenOff ? "off" : "told off";
         string held = isSeenOff ? "held off" : "told off";
@@ -98,8 +104,8 @@ public sealed class WhyText
                 output.Text(waitsForSurge ? " more" : "");
                 break;
             case VacuumState.On:
-                output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes)
-                    .Text(" and the run-on");
+                output.Text("on: ").Amperes(core.SwingMilliamperes).Text("; below ").Amperes(core.StopMilliamperes)
+                    .Text(" the tool counts as stopped");
                 if (core.Milliamperes < core.StartMilliamperes)
                 {
                     output.Text("; a start takes ").Amperes(core.StartMilliamperes)
@@ -112,7 +118,7 @@ public sealed class WhyText
                 Seconds(output, left);
                 if (vacuum.IsStretched)
                 {
-                    output.Text(" (stretched: many starts)");
+                    output.Text(" (longer, as there were many starts)");
                 }
 
                 break;
@@ -156,7 +162,7 @@ public sealed class WhyText
                 FaultState fault = faults[(Fault)i];
                 output.Text(FaultText.Name((Fault)i)).Text(", ");
                 FaultText.Seen(output, (Fault)i, fault.Figure);
-                output.Text(fault.IsLatched ? "; stays until 'clear'" : "; ends by itself when that is over");
+                output.Text(FaultText.EndsInShort((Fault)i, fault.IsLatched));
                 return;
             }
         }

@@ -44,7 +44,7 @@ public static class EventText
                 FaultText.Seen(output, (Fault)entry.First, entry.Figure);
                 if (entry.Second != 0)
                 {
-                    output.Text("; stays until 'clear'");
+                    output.Text(FaultText.EndsInShort((Fault)entry.First, true));
                 }
 
                 break;

@@ -77,6 +77,18 @@ public static class FaultText
         return isLatched && !FaultTable.Has(fault, FaultTraits.StaysUntilCleared) ? UntilCleared : Of(fault).Ends;
     }
 
+    /// <summary>Tells how a fault ends, behind what was seen of it.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="isLatched">Whether it stays until a person clears it.</param>
+    /// <returns>A few words.</returns>
+    public static string EndsInShort(Fault fault, bool isLatched)
+    {
+        // 'clear' opens no pin: this fault is back at once.
+        return fault == Fault.RelayLine || FaultTable.Has(fault, FaultTraits.EndsWithRestart) ? "; ends with a restart"
+            : isLatched ? "; stays until 'clear'"
+            : "; ends by itself when that is over";
+    }
+
     /// <summary>Tells whether a fault that stands still does after a power cut. All others are judged anew.</summary>
     /// <param name="fault">The fault.</param>
     /// <param name="isLatched">Whether it stays until a person clears it.</param>
@@ -105,6 +117,7 @@ public static class FaultText
         const string GoodReadings = "ends by itself after 10 s of good readings; the fourth time in an hour it stays";
         const string CheckWires = "unplug from mains, then check the sensor's plug and wires";
         const string CheckBoard = "unplug, plug in again, 'clear'; if it comes back the board is bad";
+        const string Restart = "unplug, plug in again; if it comes back the board is bad";
         FaultWords[] rows = new FaultWords[FaultMonitor.Count];
         rows[(int)Fault.SensorAtRail] = new FaultWords(
             "sensor open or shorted",
@@ -135,7 +148,7 @@ public static class FaultText
             "clock stands still",
             "two looks at the same time",
             "ends with the restart that follows at once",
-            CheckBoard);
+            Restart);
         rows[(int)Fault.OverRange] = new FaultWords(
             "over range",
             "the current clips, it is more than shown",
@@ -170,7 +183,7 @@ public static class FaultText
             "relay line fails",
             "its pin could not be opened",
             "ends with a restart that can open the pin",
-            CheckBoard);
+            Restart);
         rows[(int)Fault.VacuumIdle] = new FaultWords(
             "vacuum does not start",
             "with the relay fed its line shows %A",

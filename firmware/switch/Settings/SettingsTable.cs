@@ -65,7 +65,7 @@ public static class SettingsTable
             "restart-gap", Time, 100, 10 * Second, 500, 500, "rest of the relay between off and on, once it has let go");
         rows[(int)SettingId.StartsAMinute] = new Setting(
             "starts-a-minute", Number, 1, CoreSettings.MostStartsAMinute, 6, 6,
-            "at so many starts in a minute the run-on is stretched to 60 s");
+            "at so many starts in a minute the vacuum runs on for 60 s, to spare its motor");
         rows[(int)SettingId.LongestRun] = new Setting(
             "longest-run", Time, 20 * Minute, 24 * Hour, 4 * Hour, 4 * Hour, "longest tool run that the vacuum follows, or 'off'")
         {

@@ -61,7 +61,8 @@ internal static class RoomTable
         new("firmware/inspector/Inspector.csproj", [Core, Switch, Simulator], new()
         {
             [Room.Top] = ["Commands"],
-            ["Commands"] = ["Charts", "Port", "Replay", "Report", "Tune"],
+            ["Commands"] = ["Charts", "Friend", "Port", "Replay", "Report", "Tune"],
+            ["Friend"] = ["Port", "Replay"],
             ["Tune"] = ["Replay", "Report"],
             ["Report"] = ["Charts", "Replay", "Spectrum"],
             ["Charts"] = ["Replay"],

@@ -102,7 +102,7 @@ public sealed class ReplayCommandTests
     [DataRow(
         "replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below (0.50 A and 0.60 A).")]
     [DataRow("replay|nothing.csv", "There is no file ")]
-    [DataRow("replay|saw.csv|--rate|20", "--rate 20 is not allowed: 400 to 20,000 readings a second")]
+    [DataRow("replay|saw.csv|--rate|20", "--rate 20 is not allowed: 400 to 100,000,000 readings a second")]
     [DataRow("replay|saw.csv|--report|.", "is a folder; name an HTML file in it.")]
     [DataRow("tune|saw.csv", "Option '--idle' is required.")]
     [DataRow("tune|--idle|quiet.csv|quiet.csv", "quiet.csv shows no tool: it stays near the quiet line's ")]
@@ -148,6 +148,26 @@ public sealed class ReplayCommandTests
         StringAssert.Contains(
             Cli.Unfolded(output), "Too close to be told apart: small.csv. A tool must show 3 times what the line shows");
         Assert.DoesNotContain("save", output);
+    }
+
+    [TestMethod]
+    public void A_fault_belongs_in_the_verdict_and_tells_that_levels_are_of_no_use()
+    {
+        // A converter of ten bits about 512 counts: as counts of twelve bits the line rests far too low.
+        File.WriteAllLines(
+            Of("tenbit.csv"),
+            Enumerable.Range(0, 6000).Select(i =>
+                $"{i / 2000.0:0.0000},{512 + Math.Round(i < 2000 ? i % 3 : 60 * Math.Sin(2 * Math.PI * 50 * i / 2000))}")
+                .Prepend("s,counts"));
+        (int code, string output, _) = Cli.Run("replay", Of("tenbit.csv"));
+        Assert.AreEqual(1, code, output);
+        StringAssert.Contains(Cli.Unfolded(output), "Fault: resting point out of band, the line rests at 0.41");
+        File.WriteAllLines(
+            Of("tenbit-quiet.csv"),
+            Enumerable.Range(0, 6000).Select(i => $"{i / 2000.0:0.0000},{512 + (i % 3)}").Prepend("s,counts"));
+        (code, output, _) = Cli.Run("tune", "--idle", Of("tenbit-quiet.csv"), Of("tenbit.csv"));
+        Assert.AreEqual(1, code, output);
+        StringAssert.Contains(Cli.Unfolded(output), "There are no settings to use.");
     }
 
     private static string Of(string name) => Path.Combine(s_folder, name);

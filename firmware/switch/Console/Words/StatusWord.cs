@@ -67,7 +67,7 @@ public sealed class StatusWord : Word
                     _why.Write(output, console.Now);
                 }
 
-                if (core.VacuumMilliamperes >= 0)
+                if (core.VacuumMilliamperes >= 0 && (core.IsRelayClosed || core.Faults.IsVacuumStuck || core.IsVacuumSeenOff))
                 {
                     output.Text("; draws ").Amperes(core.VacuumMilliamperes);
                 }
