@@ -28,7 +28,7 @@ internal sealed class BoardCosts
     public int ClosingInstructions { get; init; } = 690;
 
     /// <summary>Gets the instructions of what a step serves with nobody typing: lamp, console, flash. Cost meter, mean.</summary>
-    public int IdleInstructions { get; init; } = 97;
+    public int IdleInstructions { get; init; } = 102;
 
     /// <summary>Gets the instructions of a byte taken from the console, or written and sent. Assumed, no source.</summary>
     public int ConsoleByteInstructions { get; init; } = 60;

@@ -232,7 +232,7 @@ public sealed partial class StuckVacuumTests
                 Assert.IsFalse(bench.Switch.Core.IsVacuumSeenOff);
             }
         };
-        StringAssert.StartsWith(Answer(bench, "vacuum off"), "told off: ");
+        StringAssert.Contains(Answer(bench, "vacuum off"), "told off: ");
         bench.Run(2);
         StringAssert.StartsWith(Answer(bench, "hold"), "held off by hand until");
     }
