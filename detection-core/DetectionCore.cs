@@ -292,6 +292,12 @@ public sealed class DetectionCore
         SwingWindow window = tool.Window;
         bool hasLearned = tool.Accept(bucket);
         bool isValid = window.IsValid;
+        int turn = window.Place & (SwingWindow.Length - 1);
+        if (turn == _meterTurn && window.IsFull && _meter.Add(window))
+        {
+            JudgeMeasurement(now);
+        }
+
         if (_hasVacuumLine && _vacuumLine.Accept(bucket.VacuumReading))
         {
             _vacuumWatch.Accept(VacuumMilliamperes, Gate.IsClosed, Faults, now);
@@ -327,12 +333,6 @@ public sealed class DetectionCore
         if (vacuum.WantsVacuum != Gate.IsClosed || faults.HoldsOff)
         {
             UpdateGate(now);
-        }
-
-        int turn = window.Place & (SwingWindow.Length - 1);
-        if (turn == _meterTurn && window.IsFull && _meter.Add(window))
-        {
-            JudgeMeasurement(now);
         }
 
         if (_feedback.IsWatching && (turn == 0 || _feedback.WantsEveryBucket))
