@@ -20,10 +20,8 @@ public sealed class DetectionCore
     // 0.974 at 50 Hz and 0.858 in place of 0.964 at 60 Hz, which is 92 % and 89 % of it.
     private const int LongBucketsPercent = 91;
 
-    // A tool whose start surge is waited for counts as gone after so many looks below its stop level, when nothing is left. A
-    // wild reading is seen for eight looks, and the next one must not find it still there. Of narrow pulses something is left
-    // where a few of them fall between the readings.
-    private const int GoneLooks = 3;
+    // The meter's turn comes every eight buckets, in one in which the tool finder does least. Long buckets end at even places.
+    private const int MeterTurn = 3;
 
     private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
@@ -57,6 +55,7 @@ public sealed class DetectionCore
     public bool HasLongBuckets;
 
     private long _lastEnd;
+    private int _meterTurn = MeterTurn;
     private bool _hasVacuumLine;
     private bool _idleMeasured;
     private VacuumState _judgedState;
@@ -246,6 +245,7 @@ public sealed class DetectionCore
         }
 
         _settings = settings;
+        _meterTurn = HasLongBuckets ? 0 : MeterTurn;
         int microvolts = HasLongBuckets ? settings.MicrovoltsAnAmpere / 100 * LongBucketsPercent : settings.MicrovoltsAnAmpere;
         _scale = new SensorScale(microvolts, settings.Turns, _converter.MicrovoltsACount);
         _vacuumScale = new SensorScale(settings.MicrovoltsAnAmpere, settings.VacuumTurns, _converter.MicrovoltsACount);
@@ -292,8 +292,8 @@ public sealed class DetectionCore
         SwingWindow window = tool.Window;
         bool hasLearned = tool.Accept(bucket);
         bool isValid = window.IsValid;
-        int count = bucket.Count;
-        if (count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / count))
+        int turn = window.Place & (SwingWindow.Length - 1);
+        if (turn == _meterTurn && window.IsFull && _meter.Add(window))
         {
             JudgeMeasurement(now);
         }
@@ -311,10 +311,11 @@ public sealed class DetectionCore
         else
         {
             faults.Accept(bucket, isValid, tool.IsRunning);
+            Vacuum.Surge.Clipped += bucket.AtLowRail + bucket.AtHighRail;
         }
 
         VacuumControl vacuum = Vacuum;
-        if (vacuum.Surge.IsWatching && isValid)
+        if (now >= vacuum.Surge.NextLook)
         {
             JudgeSurge(bucket);
         }
@@ -334,7 +335,7 @@ public sealed class DetectionCore
             UpdateGate(now);
         }
 
-        if (_feedback.IsWatching && ((window.Place & (SwingWindow.Length - 1)) == 0 || _feedback.WantsEveryBucket))
+        if (_feedback.IsWatching && (turn == 0 || _feedback.WantsEveryBucket))
         {
             WatchFeedback(now);
         }
@@ -424,10 +425,6 @@ public sealed class DetectionCore
                 JudgeNoise(bucket.EndTime);
             }
 
-            if (Vacuum.Surge.IsWatching && _tool.Window.IsValid)
-            {
-                JudgeSurge(bucket);
-            }
         }
         else if (step > Bucket.Microseconds && step <= Bucket.LongMicroseconds)
         {
@@ -446,26 +443,25 @@ public sealed class DetectionCore
     private void JudgeSurge(Bucket bucket)
     {
         ToolFinder tool = _tool;
-        SurgeWatch surge = Vacuum.Surge;
-        if (surge.IsEnding)
+        VacuumControl vacuum = Vacuum;
+        if (vacuum.Surge.IsEnding)
         {
-            surge.Learn();
+            vacuum.Surge.Learn();
+        }
+        else if (!tool.Window.IsValid)
+        {
+            return;
         }
         else if (!tool.IsSlow)
         {
-            VacuumControl vacuum = Vacuum;
-            SwingWindow window = tool.Window;
-            ToolLevels levels = tool.Levels;
-            bool isGone = window.Power < levels.StopPower && vacuum.IsWaitingForSurge && tool.LooksLow >= GoneLooks
-                && tool.IsNothingLeft;
-            if (isGone || (tool.IsRunning && vacuum.IsBriefSurge(bucket, window, tool.Floor, levels.StartOfTwo)))
+            if (tool.IsRunning && vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo))
             {
                 tool.RejectStart();
             }
         }
-        else if (!Vacuum.IsWaitingForSurge)
+        else if (!vacuum.IsWaitingForSurge)
         {
-            surge.End(false);
+            vacuum.Surge.End(false);
         }
         else if (tool.IsUnsure)
         {
@@ -474,10 +470,10 @@ public sealed class DetectionCore
         else
         {
             // What the slow lane finds has run for about half a second, so its start surge is over.
-            Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
+            vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
 
-        if (Vacuum.State != _judgedState)
+        if (vacuum.State != _judgedState)
         {
             JudgeState(bucket.EndTime);
         }
@@ -494,6 +490,11 @@ public sealed class DetectionCore
         }
 
         vacuum.Update(isRunning, Faults.HoldsOff, now);
+        if (_tool.IsSlow && vacuum.Surge.IsWatching)
+        {
+            vacuum.Surge.NextLook = now;
+        }
+
         JudgeState(now);
     }
 

@@ -23,8 +23,22 @@ public sealed class SurgeWatch
     /// <summary>Stretches after which a current that never came down is believed to have no surge.</summary>
     public const int StretchesToBelieve = 38;
 
+    /// <summary>
+    /// Buckets that are left out after an onset: the tool's first cycle may be half a one, and the window still holds some of
+    /// the time before it, so their swing is no measure of the surge.
+    /// </summary>
+    public const int LeftOut = SwingWindow.Length * 3 / 4;
+
+    private const long Never = long.MaxValue;
+    private const long StretchMicroseconds = SwingWindow.Length * Bucket.Microseconds;
     private const int Tenth = Half / 2;
     private const int Mask = 31;
+
+    // About 3 A with the default sensor, from which no root is far.
+    private const int FirstGuess = 4096;
+
+    // Where this many percent of the readings stand at a rail, the top of the current is cut off and its swing says nothing.
+    private const int MuchClippedPercent = 15;
 
     // The height of an onset is the mean of its first two stretches; a second figure is taken a tenth of a second later.
     private const int OnsetStretches = 2;
@@ -63,8 +77,15 @@ public sealed class SurgeWatch
     private const int StillStretches = 3;
 
     private readonly ToolMemory _memory;
-    private readonly SwingStretch _stretch = new SwingStretch();
     private readonly long[] _swings = new long[Mask + 1];
+
+    // The last stretch: the swing of the mains frequency, half of its power in the last bucket, whether the readings were cut
+    // off, and whether it is still to be judged.
+    private int _swing = FirstGuess;
+    private int _lastHalf;
+    private bool _isClipped;
+    private bool _isMeasured;
+
     private int _count;
     private int _steps;
 
@@ -78,14 +99,21 @@ public sealed class SurgeWatch
     private int _firstOnset;
     private int _firstAfter;
     private int _kneeBelow;
-    private int _firstMean;
+    private int _sumOfMeans;
+    private int _halfStepPower;
     private bool _hasComeDown;
     private bool _isKnown;
     private int _knownLowest;
     private int _knownHighest;
 
-    /// <summary>Whether a start is watched: for as long as a surge may last, or until the tool has stopped.</summary>
-    public bool IsWatching;
+    /// <summary>
+    /// Until when nothing has to be done, in microseconds: <see cref="Accept"/> or <see cref="Learn"/> is to be called with the
+    /// first bucket that ends then or later.
+    /// </summary>
+    public long NextLook = Never;
+
+    /// <summary>Readings at a rail since the last stretch, to be counted up from outside.</summary>
+    public int Clipped;
 
     /// <summary>Whether <see cref="Learn"/> is to be called with the next bucket.</summary>
     public bool IsEnding;
@@ -100,37 +128,24 @@ public sealed class SurgeWatch
         _memory = memory;
     }
 
-    /// <summary>Gets the mean swing of the last 20 ms, in sixteenths of a count; 0 until there is one.</summary>
-    public int Level
+    /// <summary>
+    /// Gets a value indicating whether a start is watched: for as long as a surge may last, or until the tool has stopped.
+    /// </summary>
+    public bool IsWatching
     {
-        get { return _stretch.Level; }
-    }
-
-    /// <summary>Gets the greatest swing of the last 20 ms, in sixteenths of a count; 0 until there is one.</summary>
-    public int Top
-    {
-        get { return _stretch.Top; }
-    }
-
-    /// <summary>Gets the mean of <see cref="Top"/> of the last 60 ms.</summary>
-    public int MeanTop
-    {
-        get { return _stretch.MeanTop; }
+        get { return NextLook != Never; }
     }
 
     /// <summary>Begins at the moment when a tool is seen.</summary>
-    public void Begin()
+    /// <param name="now">Time in microseconds.</param>
+    public void Begin(long now)
     {
-        IsWatching = true;
         IsEnding = false;
-        _stretch.Level = 0;
-        _stretch.Top = 0;
-        _stretch.MeanTop = 0;
         _steps = 0;
         _firstOnset = 0;
         _onset = 0;
         _after = 0;
-        BeginOnset();
+        BeginOnset(now);
     }
 
     /// <summary>
@@ -140,7 +155,7 @@ public sealed class SurgeWatch
     public void End(bool learns)
     {
         IsEnding = learns && IsWatching && _lowest < int.MaxValue;
-        IsWatching = IsEnding;
+        NextLook = IsEnding ? 0 : Never;
     }
 
     /// <summary>
@@ -157,26 +172,31 @@ public sealed class SurgeWatch
 
         _memory.Learn(_onset, _after, _lowest);
         IsEnding = false;
-        IsWatching = false;
+        NextLook = Never;
     }
 
-    /// <summary>Takes a bucket with a valid window.</summary>
-    /// <param name="bucket">The bucket.</param>
-    /// <param name="window">The window.</param>
+    /// <summary>
+    /// Measures the stretch that ends with a bucket, and judges it with the next one: both in one would be dear.
+    /// </summary>
+    /// <param name="bucket">The bucket, the first one at <see cref="NextLook"/> or later.</param>
+    /// <param name="window">The window, a valid one.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
-    /// <returns>True when the surge is over, which is told every 20 ms.</returns>
+    /// <returns>True when the surge is over.</returns>
     public bool Accept(Bucket bucket, SwingWindow window, int noise)
     {
-        if (!_stretch.Add(bucket, window))
+        if (!_isMeasured)
         {
+            Measure(bucket, window);
             return false;
         }
 
-        int swing = _stretch.Swing;
-        if (_stretch.HasStepped || (_count >= StepStretches && _steps < MostSteps && swing > _most / 2 * 3))
+        _isMeasured = false;
+        NextLook += StretchMicroseconds;
+        int swing = _swing;
+        if (_lastHalf > _halfStepPower || (_count >= StepStretches && _steps < MostSteps && swing > _most / 2 * 3))
         {
             _steps++;
-            BeginOnset();
+            BeginOnset(NextLook - StretchMicroseconds);
             return false;
         }
 
@@ -189,7 +209,7 @@ public sealed class SurgeWatch
         }
 
         _hasComeDown |= _count >= Half && _late < _kneeBelow;
-        return swing <= Circuit && !_stretch.IsClipped
+        return swing <= Circuit && !_isClipped
             && (IsAtKnownLevel(swing) || IsClimbing() || (isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
     }
 
@@ -197,8 +217,11 @@ public sealed class SurgeWatch
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        _stretch.Exchange(tape);
         tape.Numbers(_swings);
+        _swing = tape.Number(_swing);
+        _lastHalf = tape.Number(_lastHalf);
+        _isClipped = tape.Flag(_isClipped);
+        _isMeasured = tape.Flag(_isMeasured);
         _count = tape.Number(_count);
         _steps = tape.Number(_steps);
         _late = tape.Number(_late);
@@ -210,16 +233,35 @@ public sealed class SurgeWatch
         _firstOnset = tape.Number(_firstOnset);
         _firstAfter = tape.Number(_firstAfter);
         _kneeBelow = tape.Number(_kneeBelow);
-        _firstMean = tape.Number(_firstMean);
+        _sumOfMeans = tape.Number(_sumOfMeans);
+        _halfStepPower = tape.Number(_halfStepPower);
         _hasComeDown = tape.Flag(_hasComeDown);
         _isKnown = tape.Flag(_isKnown);
         _knownLowest = tape.Number(_knownLowest);
         _knownHighest = tape.Number(_knownHighest);
-        IsWatching = tape.Flag(IsWatching);
+        NextLook = tape.Number(NextLook);
+        Clipped = tape.Number(Clipped);
         IsEnding = tape.Flag(IsEnding);
     }
 
-    private void BeginOnset()
+    private void Measure(Bucket bucket, SwingWindow window)
+    {
+        // The mean over a stretch ripples less than the power of a single bucket.
+        _swing = SwingWindow.SwingOf(2 * window.MeanOf(window.Halves, 0), _swing);
+        _lastHalf = window.Halves[(window.Place - 1) & SwingWindow.Mask];
+        _isClipped = Clipped > 0 && Clipped * 100 >= bucket.Count * SwingWindow.Length * MuchClippedPercent;
+        Clipped = 0;
+        _isMeasured = true;
+        NextLook = bucket.EndTime;
+        if (_count < Half)
+        {
+            // The sum of the means over the second tenth of a second, less that over the first one.
+            int sum = window.SumOfMeans();
+            _sumOfMeans += _count < Tenth ? -sum : sum;
+        }
+    }
+
+    private void BeginOnset(long now)
     {
         if (_firstOnset == 0 && _onset > 0)
         {
@@ -235,9 +277,11 @@ public sealed class SurgeWatch
         _lowest = int.MaxValue;
         _hasComeDown = false;
         _isKnown = false;
-        _stretch.Begin();
-        _stretch.Sum = 0;
-        _stretch.Count = 0;
+        _sumOfMeans = 0;
+        _halfStepPower = int.MaxValue;
+        Clipped = 0;
+        _isMeasured = false;
+        NextLook = now + (LeftOut * Bucket.Microseconds) + StretchMicroseconds;
     }
 
     private void Add(int swing)
@@ -257,7 +301,7 @@ public sealed class SurgeWatch
 
         _most = most;
         long halfStep = _steps < MostSteps ? StepPower * SwingWindow.PowerOf(most) / 2 : int.MaxValue;
-        _stretch.HalfStepPower = halfStep < int.MaxValue ? (int)halfStep : int.MaxValue;
+        _halfStepPower = halfStep < int.MaxValue ? (int)halfStep : int.MaxValue;
         _count = ++count;
         switch (count)
         {
@@ -266,15 +310,12 @@ public sealed class SurgeWatch
                 _kneeBelow = _onset * Half / 100 * KneePercent;
                 Recall();
                 break;
-            case Tenth:
-                _firstMean = TakeMean();
-                break;
             case AfterStretches:
                 _after = (int)(swing + swings[(count - 2) & Mask]) / 2;
                 Recall();
                 break;
             case Half:
-                LookForOffset();
+                JudgeOffset();
                 break;
         }
     }
@@ -286,25 +327,15 @@ public sealed class SurgeWatch
         _knownHighest = _memory.Highest;
     }
 
-    // Where there was an offset, only what comes down from the plateau after it counts.
-    private void LookForOffset()
+    // Where there was an offset, only what comes down from the plateau after it counts. Five stretches of four means in quarters
+    // of a count make five times the offset in sixteenths, and the swings of ten stretches ten times the swing.
+    private void JudgeOffset()
     {
-        int offset = TakeMean() - _firstMean;
-        offset = offset < 0 ? -offset : offset;
-        if (offset > _late / Half >> OffsetShift)
+        int offset = _sumOfMeans < 0 ? -_sumOfMeans : _sumOfMeans;
+        if (offset > _late >> (OffsetShift + 1))
         {
             _kneeBelow = _late / 100 * KneePercent;
         }
-    }
-
-    // Mean of the readings since it was last taken, in sixteenths of a count.
-    private int TakeMean()
-    {
-        SwingStretch stretch = _stretch;
-        int mean = stretch.Count == 0 ? 0 : (int)((long)stretch.Sum * SensorScale.PartsACount / stretch.Count);
-        stretch.Sum = 0;
-        stretch.Count = 0;
-        return mean;
     }
 
     private bool IsAtKnownLevel(int swing)

@@ -145,23 +145,33 @@ public sealed class VacuumControl
     /// Looks whether the start surge is over, while the vacuum waits for that. If it is and a tool is left, the vacuum goes on.
     /// Until the longest surge would be over the tool is still looked at, to know it the next time.
     /// </summary>
-    /// <param name="bucket">The bucket.</param>
+    /// <param name="bucket">The bucket, one at which the surge is to be looked at.</param>
     /// <param name="window">The window, a valid one.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
     /// <param name="start">Start level in the same unit.</param>
     /// <returns>True when the surge is over and no tool is left: it was a lamp's, or a spark.</returns>
     public bool IsBriefSurge(Bucket bucket, SwingWindow window, int noise, int start)
     {
-        // What the watch says is acted upon with the next bucket: both in one would be dear for the board.
         long now = bucket.EndTime;
-        bool wasOver = _isSurgeOver;
-        _isSurgeOver = Surge.Accept(bucket, window, noise);
         bool isTimeUp = now >= _surgeEnd;
-        if (!wasOver && !isTimeUp)
+        if (!_isSurgeOver && !isTimeUp)
         {
+            _isSurgeOver = Surge.Accept(bucket, window, noise) && IsWaitingForSurge;
+            if (_isSurgeOver)
+            {
+                // Acted upon with the next bucket: both in one would be dear for the board.
+                Surge.NextLook = now;
+            }
+            else if (Surge.NextLook > _surgeEnd)
+            {
+                Surge.NextLook = _surgeEnd;
+            }
+
             return false;
         }
 
+        _isSurgeOver = false;
+        Surge.NextLook = now + ((SwingWindow.Length - 2) * Bucket.Microseconds);
         if (!IsWaitingForSurge)
         {
             if (isTimeUp)
@@ -177,24 +187,37 @@ public sealed class VacuumControl
             return false;
         }
 
-        if (IsLess(start))
+        // Narrow pulses may show little for a stretch, and a wild reading much. What two stretches do not agree upon is looked at
+        // again with the next one.
+        bool isLess = IsLess(window, start, 0);
+        bool wasLess = IsLess(window, start, SwingWindow.Length);
+        if (isLess && wasLess)
         {
             return true;
         }
 
-        Handle(VacuumEvent.TimeUp, now);
+        if (isLess == wasLess || isTimeUp)
+        {
+            Handle(VacuumEvent.TimeUp, now);
+        }
+
         return false;
     }
 
     // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
     // twelfth below the level is still a tool. The swing of half waves and of chopped current ripples by a fifth and more: there
-    // the greatest of some stretches tells; eight looks miss the very greatest by up to a thirty-second.
-    private bool IsLess(int start)
+    // the greatest tells; eight looks miss the very greatest by up to a thirty-second.
+    private static bool IsLess(SwingWindow window, int start, int back)
     {
-        int top = Surge.Top;
-        int least = start - (start >> 5);
-        bool ripples = Surge.Level < top - (top / 6);
-        return Surge.Level < start - (start / 12) && !(ripples && top >= least && Surge.MeanTop >= least);
+        int mean = window.MeanOf(window.Powers, back);
+        if (mean >= SwingWindow.PowerOf(start - (start / 12)))
+        {
+            return false;
+        }
+
+        int top = window.GreatestPower(back);
+        bool ripples = mean < top / 36 * 25;
+        return !ripples || top < SwingWindow.PowerOf(start - (start >> 5));
     }
 
     /// <summary>Tells what a short press of the button asks for: off if the vacuum is on or about to start, else on.</summary>
@@ -267,7 +290,7 @@ public sealed class VacuumControl
 
         if (to == VacuumState.Starting)
         {
-            Surge.Begin();
+            Surge.Begin(now);
             _isSurgeOver = false;
             _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
         }

@@ -8,6 +8,26 @@ public class DetectionCoreTests
     private const int Idle = 0;
     private const int Tool = 3000;
 
+    // A lamp stands on the line, on a board that takes long buckets or not: it does not keep the vacuum on after a tool.
+    [TestMethod]
+    [DataRow(false)]
+    [DataRow(true)]
+    public void WhatStoodOnTheLineBeforeAToolIsNoTool(bool isSlow)
+    {
+        CoreBench bench = CoreBench.Ready();
+        if (isSlow)
+        {
+            bench.UseLongBuckets();
+        }
+
+        bench.Run(500, 60000);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+        bench.Run(1500, 3000);
+        Assert.IsTrue(bench.Core.IsToolRunning);
+        bench.Run(500, 2500);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+    }
+
     [TestMethod]
     public void ATypicalCut()
     {
@@ -312,7 +332,9 @@ public class DetectionCoreTests
         CoreBench bench = CoreBench.Ready();
         bench.Run(Tool, 190);
         bench.Gap(10);
-        bench.Run(Idle, 200);
+
+        // Two cycles until the means are all known, and one until the meter's turn.
+        bench.Run(Idle, 260);
         Assert.IsTrue(bench.Core.Milliamperes < 100, bench.Core.Milliamperes.ToString());
     }
 

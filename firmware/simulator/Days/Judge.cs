@@ -28,7 +28,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
 
     // A current that never came down is looked at for so long, and then until 0.4 s of it are steady.
     private const long SurgeLook =
-        (SwingStretch.LeftOut + ((SurgeWatch.StretchesToBelieve + (2 * SurgeWatch.Half)) * SwingWindow.Length))
+        (SurgeWatch.LeftOut + ((SurgeWatch.StretchesToBelieve + (2 * SurgeWatch.Half)) * SwingWindow.Length))
         * (long)Bucket.Microseconds;
     private const long SlowLaneTime = 500_000;
 
