@@ -424,7 +424,6 @@ public sealed class DetectionCore
             {
                 JudgeNoise(bucket.EndTime);
             }
-
         }
         else if (step > Bucket.Microseconds && step <= Bucket.LongMicroseconds)
         {
@@ -526,13 +525,14 @@ public sealed class DetectionCore
     private void NoteRelay(long now)
     {
         _vacuumWatch.NoteRelay(now);
-        if (Gate.IsClosed)
-        {
-            _feedback.NoteClosing(_tool.Window, _tool.Levels.LeastStop, now);
-        }
-        else
+        if (!Gate.IsClosed)
         {
             _feedback.NoteOpening(IsToolRunning, now);
+        }
+        else if (!HasLongBuckets)
+        {
+            // A slow board may take seconds to see that a tool has stopped, and a look would start the vacuum anew.
+            _feedback.NoteClosing(_tool.Window, _tool.Levels.LeastStop, now);
         }
     }
 

@@ -66,7 +66,8 @@ public sealed class SurgeWatch
     // sixteenth of the amplitude, so a thirty-second of the swing.
     private const int OffsetShift = 5;
 
-    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start, unless it is above what is known to follow.
+    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start, unless it is above what is known to follow. A climb
+    // that has become slower may be about to end, with a motor that has come to speed, and its current falls from there.
     private const int ClimbStretches = 4;
     private const int ClimbShift = 4;
 
@@ -101,6 +102,7 @@ public sealed class SurgeWatch
     private int _kneeBelow;
     private int _sumOfMeans;
     private int _halfStepPower;
+    private bool _isSteady;
     private bool _hasComeDown;
     private bool _isKnown;
     private int _knownLowest;
@@ -181,7 +183,7 @@ public sealed class SurgeWatch
     /// <param name="bucket">The bucket, the first one at <see cref="NextLook"/> or later.</param>
     /// <param name="window">The window, a valid one.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
-    /// <returns>True when the surge is over.</returns>
+    /// <returns>True when a stretch was judged: <see cref="IsOver"/> tells the answer.</returns>
     public bool Accept(Bucket bucket, SwingWindow window, int noise)
     {
         if (!_isMeasured)
@@ -202,15 +204,23 @@ public sealed class SurgeWatch
 
         Add(swing);
         int steady = (_early / LeastFall) + (noise * Half >> NoiseShift);
-        bool isSteady = _count >= 2 * Half && _early - _late <= steady;
-        if (isSteady && _late - _early <= steady && _late / Half < _lowest)
+        _isSteady = _count >= 2 * Half && _early - _late <= steady;
+        if (_isSteady && _late - _early <= steady && _late / Half < _lowest)
         {
             _lowest = _late / Half;
         }
 
         _hasComeDown |= _count >= Half && _late < _kneeBelow;
+        return true;
+    }
+
+    /// <summary>Tells whether the surge is over, after the last stretch was judged.</summary>
+    /// <returns>True when it is.</returns>
+    public bool IsOver()
+    {
+        int swing = _swing;
         return swing <= Circuit && !_isClipped
-            && (IsAtKnownLevel(swing) || IsClimbing() || (isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
+            && (IsAtKnownLevel(swing) || IsClimbing() || (_isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
@@ -235,6 +245,7 @@ public sealed class SurgeWatch
         _kneeBelow = tape.Number(_kneeBelow);
         _sumOfMeans = tape.Number(_sumOfMeans);
         _halfStepPower = tape.Number(_halfStepPower);
+        _isSteady = tape.Flag(_isSteady);
         _hasComeDown = tape.Flag(_hasComeDown);
         _isKnown = tape.Flag(_isKnown);
         _knownLowest = tape.Number(_knownLowest);
@@ -361,7 +372,8 @@ public sealed class SurgeWatch
         int last = Pair(_count);
         int middle = Pair(_count - ClimbStretches);
         int first = Pair(_count - (2 * ClimbStretches));
-        return last - middle > middle >> ClimbShift && middle - first > first >> ClimbShift
+        int climb = middle - first;
+        return last - middle > middle >> ClimbShift && climb > first >> ClimbShift && last - middle > climb - (climb >> 2)
             && (!_isKnown || last / 2 <= _knownHighest + (_knownHighest >> AboveShift));
     }
 

@@ -19,6 +19,7 @@ public sealed class VacuumControl
     private readonly VacuumTable _table = new VacuumTable();
     private readonly NoticeQueue _notices;
     private CoreSettings _settings;
+
     // A burst is told when no tool has come for so long after it: electronics may draw one before their motor starts.
     private const long BurstMicroseconds = Time.Second;
 
@@ -156,7 +157,7 @@ public sealed class VacuumControl
         bool isTimeUp = now >= _surgeEnd;
         if (!_isSurgeOver && !isTimeUp)
         {
-            _isSurgeOver = Surge.Accept(bucket, window, noise) && IsWaitingForSurge;
+            _isSurgeOver = Surge.Accept(bucket, window, noise) && IsWaitingForSurge && Surge.IsOver();
             if (_isSurgeOver)
             {
                 // Acted upon with the next bucket: both in one would be dear for the board.

@@ -9,19 +9,11 @@ public class VacuumInTheCoreTests
     private const int Idle = 0;
     private const int Tool = 3000;
 
-    // The tool has stopped, the vacuum's current keeps it on; then three looks. Also on a board that takes long buckets.
+    // The tool has stopped, the vacuum's current keeps it on; then three looks.
     [TestMethod]
-    [DataRow(false)]
-    [DataRow(true)]
-    public void AVacuumThatFeedsTheSensedLineIsFoundAndKeptOff(bool isSlow)
+    public void AVacuumThatFeedsTheSensedLineIsFoundAndKeptOff()
     {
         CoreBench bench = CoreBench.Ready();
-        if (isSlow)
-        {
-            bench.UseLongBuckets();
-            bench.Run(Idle, 1000);
-        }
-
         bench.RunWithVacuum(12000, 8000, 3000);
         bench.RunWithVacuum(Idle, 8000, 3500);
         Assert.IsTrue(bench.Core.IsRelayClosed);

@@ -15,7 +15,7 @@ public sealed class FloodTests
     // of a board that pauses, and keep the vacuum off: PauseTests.
     private const double BridgedMilliseconds = 140;
 
-    // In the shop's time, so that a busy PC changes nothing. Without a flood a tool that nobody knows is waited for 0.78 s; two of
+    // In the shop's time, so that a busy PC changes nothing. Without a flood an unknown tool is waited for 0.78 s; two of
     // these floods leave so few readings in a row that the longest wait of 3 s ends it, and a stall may come on top.
     private const double LatestAtTheBoard = 3500;
     private const long LongestWait = 10 * Second;

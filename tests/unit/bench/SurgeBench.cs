@@ -81,7 +81,7 @@ internal sealed class SurgeBench
 
         // The board judges with the next bucket what it measures with this one.
         Watch.Accept(_bucket, _window, Noise);
-        return Watch.Accept(_bucket, _window, Noise);
+        return Watch.Accept(_bucket, _window, Noise) && Watch.IsOver();
     }
 
     /// <summary>Feeds a swing until the surge is over.</summary>
