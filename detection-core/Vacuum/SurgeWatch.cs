@@ -68,7 +68,7 @@ public sealed class SurgeWatch
 
     // A climb by a sixteenth in 80 ms, and again in the next, is a soft start, unless it is above what is known to follow. A
     // climb that has become slower may be about to end, with a motor that has come to speed, and its current falls from there.
-    private const int ClimbStretches = 4;
+    private const int ClimbStretches = 3;
     private const int ClimbShift = 4;
 
     // A known level is reached within a sixteenth above and an eighth below, and kept to a thirty-second for 60 ms.
