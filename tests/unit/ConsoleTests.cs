@@ -66,6 +66,40 @@ public class ConsoleTests
         Assert.AreEqual(answer, bench.Answer(line));
     }
 
+    // Two swapped, one missing, one too many, one wrong; with a setting's name, behind 'set' and behind 'help'.
+    [TestMethod]
+    [DataRow("hlep", "help")]
+    [DataRow("wy", "why")]
+    [DataRow("vacuumm on", "vacuum")]
+    [DataRow("vaccum on", "vacuum")]
+    [DataRow("holt", "hold")]
+    [DataRow("run-no 9", "run-on")]
+    [DataRow("set tusns 3", "turns")]
+    [DataRow("help tech", "teach")]
+    public void AWordOneSlipAwayIsNamedAndNotRun(string line, string meant)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        string answer = bench.Answer(line);
+        Assert.IsTrue(Texts.Has(answer, "There is no '"), answer);
+        Assert.IsTrue(Texts.Has(answer, ". Did you mean '" + meant + "'? "), answer);
+        Assert.AreEqual("told off: 0.00 A, starts at 0.60 A", bench.Answer("why"));
+        Assert.IsFalse(Texts.Has(bench.Answer("settings"), "Not saved"));
+    }
+
+    [TestMethod]
+    [DataRow("hpel")]
+    [DataRow("hlpe")]
+    [DataRow("xwhyx")]
+    [DataRow("a")]
+    [DataRow("--")]
+    public void TwoSlipsAreTooMany(string line)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        Assert.IsFalse(Texts.Has(bench.Answer(line), "Did you mean"));
+    }
+
     [TestMethod]
     [DataRow("run\t9", "run-on 9")]
     [DataRow("SET RU\t9", "SET RUn-on 9")]

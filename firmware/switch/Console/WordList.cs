@@ -162,21 +162,48 @@ public sealed class WordList
         return index < _words.Length ? _words[index].Name : SettingsTable.Row((SettingId)(index - _words.Length)).Name;
     }
 
-    // The first name that begins with what was typed; dashes and underscores do not count.
+    // The first name that begins with what was typed, else the first that is one slip of the finger away.
     private string Nearest(string name, int first)
     {
+        string slipped = null;
         for (int i = first; i < _words.Length + SettingsTable.Count; i++)
         {
-            if (IsNear(NameAt(i), name))
+            if (Begins(NameAt(i), name))
             {
                 return NameAt(i);
             }
+
+            slipped = slipped ?? (IsOneSlip(NameAt(i), name) ? NameAt(i) : null);
         }
 
-        return null;
+        return slipped;
     }
 
-    private static bool IsNear(string known, string typed)
+    // A letter wrong, missing or too many, or two neighbours swapped: what is left without the same beginning and the same end.
+    private static bool IsOneSlip(string known, string typed)
+    {
+        int from = 0;
+        int ofKnown = known.Length;
+        int ofTyped = typed.Length;
+        while (ofKnown > 0 && ofTyped > 0 && known[from] == typed[from])
+        {
+            from++;
+            ofKnown--;
+            ofTyped--;
+        }
+
+        while (ofKnown > 0 && ofTyped > 0 && known[from + ofKnown - 1] == typed[from + ofTyped - 1])
+        {
+            ofKnown--;
+            ofTyped--;
+        }
+
+        return (ofKnown <= 1 && ofTyped <= 1)
+            || (ofKnown == 2 && ofTyped == 2 && known[from] == typed[from + 1] && known[from + 1] == typed[from]);
+    }
+
+    // Dashes and underscores do not count.
+    private static bool Begins(string known, string typed)
     {
         int at = 0;
         int same = 0;
