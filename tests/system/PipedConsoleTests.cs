@@ -37,7 +37,7 @@ public sealed class PipedConsoleTests
 
         StringAssert.Contains(shown, ", starts at 0.60 A");
         StringAssert.Contains(shown, "on: 1");
-        StringAssert.Contains(shown, "on: the tool has stopped, runs on for");
+        StringAssert.Contains(shown, "on: no tool runs, run-on for");
         StringAssert.Contains(shown, "vacuum on: tool at ");
         StringAssert.Contains(shown, "vacuum told off: run-on over");
     }

@@ -49,13 +49,13 @@ public class ConsoleTests
     [DataRow("vacuum off now", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("vacuum on now", "Type 'vacuum on', 'vacuum off' or 'vacuum auto'.")]
     [DataRow(
-        "hold", "told off by hand until 'vacuum auto' or a long press\r\nNot isolated: unplug before you reach in.")]
+        "hold", "held, told off until 'vacuum auto' or a long press\r\nHeld, not isolated: unplug before you reach in.")]
     [DataRow("filter", "0.0 h since the filter was looked at; 'filter done' after the next look.")]
     [DataRow("filter off", "Type 'filter' to see its hours, or 'filter done' when you have looked at it.")]
     [DataRow("status now", "'status' stands alone; nothing was done. Type it without 'now'.")]
     [DataRow("run-on 6 sec", "run-on 6 s (not saved yet)")]
     [DataRow("start-at 0.5 amp", "start-at 0.50 A (not saved yet)")]
-    [DataRow("filter done", "The filter's hours count from nought again.")]
+    [DataRow("filter done", "The filter's hours count anew.")]
     [DataRow("defaults 110", "Type 'defaults', or 'defaults 230' for 230 V mains.")]
     public void ALineIsAnswered(string line, string answer)
     {
@@ -307,7 +307,7 @@ public class ConsoleTests
         Assert.IsTrue(status.StartsWith("vacuum    on: ") && status.EndsWith("faults    none"), status);
         string[] parts =
         {
-            "; below 0.35 A the tool counts as stopped\r\n",
+            ", stops below 0.35 A\r\n",
             " A rms, running\r\n", "readings  2000 a second, worst gap 0.0 ms\r\n",
             "rests at 1.270 V\r\n", "settings  saved\r\n", "troubles  0 serial, 0 panel, 0 flash\r\n",
         };
@@ -461,7 +461,7 @@ public class ConsoleTests
 
         Assert.IsFalse(bench.Switch.Console.IsAtPrompt);
         string said = bench.Answer("hold");
-        Assert.IsTrue(said.EndsWith(" or a long press\r\nNot isolated: unplug before you reach in."), said);
+        Assert.IsTrue(said.EndsWith(" or a long press\r\nHeld, not isolated: unplug before you reach in."), said);
         Assert.AreEqual("held", Words.Of(bench.State));
     }
 

@@ -76,7 +76,7 @@ internal sealed class Storyteller(List<Entry> timeline)
         (VacuumState.RunOn, VacuumState.Idle) => "vacuum told off, the run-on is over",
         (VacuumState.Starting, VacuumState.Idle) => "vacuum not started, the current was gone before the start delay was over",
         (_, VacuumState.ByHand) => "vacuum on",
-        (_, VacuumState.UntilStop) => "vacuum told off until the tool has stopped",
+        (_, VacuumState.UntilStop) => "vacuum told off until the tool stops",
         (_, VacuumState.Held) => "vacuum told off until 'vacuum auto' or a long press",
         (VacuumState.Held, _) => "hold released",
         (_, VacuumState.Fault) => "vacuum told off until the fault has ended",

@@ -86,7 +86,7 @@ public static class SettingsTable
             "sensor's output per ampere, from its data sheet or a known load");
         rows[(int)SettingId.Turns] = new Setting("turns", Number, 1, 10, 1, 1, "turns of the tool's wire through the sensor");
         rows[(int)SettingId.Noise] = new Setting(
-            "noise", Current, 0, 5000, 100, 100, "swing of the quiet line from which the noise floor starts");
+            "noise", Current, 0, 5000, 100, 100, "what the quiet line shows, as 'teach' has found it");
         rows[(int)SettingId.VacuumTurns] = new Setting(
             "vacuum-turns", Number, 1, 10, 0, 0, "turns of the vacuum's wire through a second sensor like the tool's, or 'none'")
         {

@@ -16,7 +16,7 @@ public sealed class CalibrateWord : Word
     /// <param name="core">The core.</param>
     /// <param name="desk">The settings.</param>
     public CalibrateWord(DetectionCore core, SettingsDesk desk)
-        : base("calibrate", "calibrate AMPERES", "set sensor-gain by a running load that is known")
+        : base("calibrate", "calibrate AMPERES", "set sensor-gain by a running load of known current")
     {
         _core = core;
         _desk = desk;

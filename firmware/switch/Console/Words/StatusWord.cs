@@ -114,7 +114,7 @@ public sealed class StatusWord : Word
                 int lost = core.LostHeartbeats.Recent(console.Now);
                 if (lost > 0)
                 {
-                    output.Text(", ").Number(lost).Text(" lost heartbeats in the last hour");
+                    output.Text(", pauses in the last hour: ").Number(lost);
                 }
 
                 output.End();
