@@ -38,7 +38,7 @@ public sealed class ReplayCommandTests
         StringAssert.Contains(output, $"a board's own recording, firmware {ProductVersion.Text}");
         StringAssert.Contains(output, "on: the start surge is over");
         StringAssert.Contains(output, "as recorded");
-        StringAssert.Contains(output, "Never dropped");
+        StringAssert.Contains(output, "Never let go");
     }
 
     [TestMethod]
@@ -61,7 +61,7 @@ public sealed class ReplayCommandTests
     {
         (int code, string output, _) = Cli.Run("replay", Of("quiet.csv"));
         Assert.AreEqual(0, code, "a board's recording may hold no tool");
-        StringAssert.Contains(Cli.Unfolded(output), "No tool is seen: the swing reaches 0.09 A, and a start takes 0.60 A.");
+        StringAssert.Contains(Cli.Unfolded(output), "No tool is seen: the line shows 0.09 A at most, and the vacuum starts at 0.60 A.");
     }
 
     [TestMethod]
