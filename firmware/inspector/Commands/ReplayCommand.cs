@@ -49,7 +49,7 @@ internal static class ReplayCommand
 
             if (parsed.GetValue(report) is { } html)
             {
-                HtmlFile.Save(html, ReportPage.Of(choices, runs));
+                NamedFile.Write(html, ReportPage.Of(choices, runs).ToString(), "--report ");
                 Console.WriteLine($"report: {html}");
             }
 

@@ -49,7 +49,7 @@ internal static class TuneCommand
             TuneReport.Print(tuning!);
             if (parsed.GetValue(report) is { } html)
             {
-                HtmlFile.Save(html, TuneReport.Page(tuning!));
+                NamedFile.Write(html, TuneReport.Page(tuning!).ToString(), "--report ");
                 Console.WriteLine($"report: {html}");
             }
 

@@ -148,7 +148,10 @@ public sealed class WordList
     {
         TextOutput output = console.Output;
         output.Text("There is no '").Text(name).Text(where);
-        string meant = name.Length <= LongestToCompare ? Nearest(name, first) : null;
+        string meant = name.Length > LongestToCompare ? null : first > 0 ? Nearest(name, first)
+            : name == "off" || name == "stop" ? "vacuum off"
+            : name == "on" || name == "auto" ? "vacuum " + name
+            : Nearest(name, 0);
         if (meant != null)
         {
             output.Text("Did you mean '").Text(meant).Text("'? ");

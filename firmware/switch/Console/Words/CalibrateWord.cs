@@ -53,8 +53,8 @@ public sealed class CalibrateWord : Word
 
         _gain = (int)gain;
         output.Text("The sensor shows ").Amperes(seen).Text(" at ");
-        ValueText.Value(output, row, _desk.InUse[SettingId.SensorGain]).Text("; for ").Amperes(known).Text(" it has ");
-        ValueText.Value(output, row, _gain).Text(".").End();
+        ValueText.Value(output, row, _desk.InUse[SettingId.SensorGain]).Text("; at ");
+        ValueText.Value(output, row, _gain).Text(" it shows ").Amperes(known).Text(".").End();
         if (known > seen * 2 || known < seen / 2)
         {
             console.Say("That is more than twice as much or less than half: look at turns, sensor and meter first.");
