@@ -176,33 +176,10 @@ public sealed class WordList
                 return NameAt(i);
             }
 
-            slipped = slipped ?? (IsOneSlip(NameAt(i), name) ? NameAt(i) : null);
+            slipped = slipped ?? (NearMiss.IsOneSlip(NameAt(i), name) ? NameAt(i) : null);
         }
 
         return slipped;
-    }
-
-    // A letter wrong, missing or too many, or two neighbours swapped: what is left without the same beginning and the same end.
-    private static bool IsOneSlip(string known, string typed)
-    {
-        int from = 0;
-        int ofKnown = known.Length;
-        int ofTyped = typed.Length;
-        while (ofKnown > 0 && ofTyped > 0 && known[from] == typed[from])
-        {
-            from++;
-            ofKnown--;
-            ofTyped--;
-        }
-
-        while (ofKnown > 0 && ofTyped > 0 && known[from + ofKnown - 1] == typed[from + ofTyped - 1])
-        {
-            ofKnown--;
-            ofTyped--;
-        }
-
-        return (ofKnown <= 1 && ofTyped <= 1)
-            || (ofKnown == 2 && ofTyped == 2 && known[from] == typed[from + 1] && known[from + 1] == typed[from]);
     }
 
     // Dashes and underscores do not count.
