@@ -16,7 +16,8 @@ internal static class Verdict
         if (double.IsNaN(run.SeenAt))
         {
             double start = run.Trace.Min(point => point.StartAmperes);
-            said.Add($"No tool is seen: the line shows {run.GreatestAmperes:0.00} A at most, and the vacuum starts at {start:0.00} A.");
+            said.Add(
+                $"No tool is seen: the line shows {run.GreatestAmperes:0.00} A at most, the vacuum starts at {start:0.00} A.");
             return string.Join(' ', said);
         }
 

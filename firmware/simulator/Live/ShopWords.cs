@@ -92,14 +92,15 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
     private static double Number(string text, double least, double greatest, string what) =>
         double.TryParse(text, out double value) && value >= least && value <= greatest
             ? value
-            : throw new UserException($"{(text.Length > 0 ? $"'{text}' is no" : "Say the")} {what}: {least} to {greatest} is allowed.");
+            : throw new UserException(
+                $"{(text.Length > 0 ? $"'{text}' is no" : "Say the")} {what}: {least} to {greatest} is allowed.");
 
     private string[] Tools() =>
     [
         .. shop.Wiring.Tools.Select(tool =>
             $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws "
             + $"{tool.RmsAmperes:0.00} A"),
-        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.IsRelayClosed ? "relay closed" : "relay open"),-12} draws "
+        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  relay {(shop.IsRelayClosed ? "closed" : "open"),-6} draws "
         + $"{shop.Vacuum.RmsAmperes:0.00} A",
     ];
 

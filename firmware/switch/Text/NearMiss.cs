@@ -4,7 +4,8 @@ namespace NanoDustSwitch.Firmware;
 public static class NearMiss
 {
     /// <summary>
-    /// Tells whether a name was typed with one slip of the finger: a letter wrong, missing or too many, or two neighbours swapped.
+    /// Tells whether a name was typed with one slip of the finger: a letter wrong, missing or too many, or two
+    /// neighbours swapped.
     /// </summary>
     /// <param name="known">The name.</param>
     /// <param name="typed">What was typed.</param>

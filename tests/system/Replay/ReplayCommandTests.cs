@@ -61,7 +61,7 @@ public sealed class ReplayCommandTests
     {
         (int code, string output, _) = Cli.Run("replay", Of("quiet.csv"));
         Assert.AreEqual(0, code, "a board's recording may hold no tool");
-        StringAssert.Contains(Cli.Unfolded(output), "No tool is seen: the line shows 0.09 A at most, and the vacuum starts at 0.60 A.");
+        StringAssert.Contains(Cli.Unfolded(output), "No tool is seen: the line shows 0.09 A at most, the vacuum starts at 0.60");
     }
 
     [TestMethod]

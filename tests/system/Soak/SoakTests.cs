@@ -47,7 +47,8 @@ public sealed class SoakTests
         "--seed abc",
         "Cannot parse argument 'abc' for option '--seed'; it takes a whole number. '--help' shows what there is.")]
     [DataRow("--sed 3", "Unrecognized command or argument '--sed'. Did you mean '--seed'? '--help' shows what there is.")]
-    [DataRow("soak --huors 3", "Unrecognized command or argument '--huors'. Did you mean '--hours'? '--help' shows what there is.")]
+    [DataRow(
+        "soak --huors 3", "Unrecognized command or argument '--huors'. Did you mean '--hours'? '--help' shows what there is.")]
     [DataRow("ser", "Unrecognized command or argument 'ser'. Did you mean 'serve'? '--help' shows what there is.")]
     [DataRow("xyz", "Unrecognized command or argument 'xyz'. '--help' shows what there is.")]
     [DataRow("--csv ", "--csv cannot be written: '' is no name of a file.")]
