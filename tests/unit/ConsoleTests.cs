@@ -21,7 +21,7 @@ public class ConsoleTests
     [DataRow("why", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("WHY", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("", "")]
-    [DataRow("run-on", "run-on 5 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake")]
+    [DataRow("run-on", "run-on 5 s (0 s to 3 min): time on after the tool; 10 s for a braked saw, 20 to 40 s without a brake")]
     [DataRow("help save", "save: keep the settings over a power cut")]
     [DataRow("help set", "NAME VALUE: change a setting at once; also 'set NAME VALUE'")]
     [DataRow("run-on 8", "run-on 8 s (not saved yet)")]

@@ -100,7 +100,8 @@ internal sealed record WatchLine(
         VacuumState.ByHand => $"on by hand for {Math.Ceiling(Left / 60):0} min more, then auto",
         VacuumState.UntilStop => "told off until the tool stops",
         VacuumState.Held => "held, told off until 'vacuum auto' or a long press",
-        _ => "told off by the fault below",
+        _ => "told off: " + (Faults.Where(fault => FaultTable.Has(fault, FaultTraits.KeepsVacuumOff)).Select(FaultText.Name)
+            .FirstOrDefault() ?? "a fault"),
     };
 
     /// <summary>Says what is wrong, and what to do about the first of it.</summary>

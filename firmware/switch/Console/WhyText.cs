@@ -98,8 +98,9 @@ public sealed class WhyText
             case VacuumState.Starting:
                 bool waitsForSurge = _settings[SettingId.StartDelay] == CoreSettings.AfterSurge;
                 output.Text(off).Text(": the tool is starting, ").Amperes(core.SwingMilliamperes)
-                    .Text(waitsForSurge ? "; on when that has fallen, within " : "; on in ");
+                    .Text("; on within ");
                 Seconds(output, left);
+                output.Text(waitsForSurge ? ", when that has fallen" : "");
                 break;
             case VacuumState.On:
                 output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes);
