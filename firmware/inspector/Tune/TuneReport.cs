@@ -12,7 +12,7 @@ internal static class TuneReport
 {
     private const string Lines = "For the board's console, in this order";
 
-    private static readonly string[] s_header = ["recording", "of", "shows", "margin", "tried with the core"];
+    private static readonly string[] s_header = ["recording", "of", "shows", "margin", "tried with the firmware"];
 
     /// <summary>Prints it.</summary>
     /// <param name="tuning">What was found.</param>
@@ -76,8 +76,7 @@ internal static class TuneReport
                 + $"{FirmwareText.Of(SettingId.StopBelow, settings.StopBelow)} "
                 + $"every recording has a margin of {tuning.Recordings.Min(one => one.Margin(settings)):0.0} times or more. A "
                 + "tool that was not recorded and shows less than start-at is not seen."
-            : "With these levels the core does not do what it should with every recording: see the table. There are no settings "
-                + "to use.";
+            : "With these levels the switch does not do right by every recording: see the table. There are no settings to use.";
     }
 
     private static IEnumerable<string[]> Rows(Tuning tuning) => tuning.Recordings.Select(recording => new[]
