@@ -68,7 +68,8 @@ public static class SettingsTable
             "starts-a-minute", Number, 1, CoreSettings.MostStartsAMinute, 6, 6,
             "at so many starts in a minute the run-on is 60 s, to spare the vacuum's motor");
         rows[(int)SettingId.LongestRun] = new Setting(
-            "longest-run", Time, 20 * Minute, 24 * Hour, 4 * Hour, 4 * Hour, "longest time on for a tool, then off until it stops")
+            "longest-run", Time, 20 * Minute, 24 * Hour, 4 * Hour, 4 * Hour,
+            "longest time on for a tool; then told off until it stops")
         {
             SpecialWord = "off",
             BareMilliseconds = Hour,
