@@ -1,3 +1,4 @@
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
@@ -69,7 +70,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         {
             return Array.Find(s_words, word => word.Name == name).Run is { } run
                 ? run(this, string.Join(' ', parts.Skip(1)))
-                : [$"There is no /{name}. /help lists the words of the shop."];
+                : [$"There is no /{name}.{Meant(name)} /help lists the words of the shop."];
         }
         catch (UserException exception)
         {
@@ -88,6 +89,11 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         : "no voltage";
 
     private long Now => rig.Board.ShopTime;
+
+    private static string Meant(string typed) =>
+        Array.Find([.. s_words.Select(word => word.Name), "help"], name => NearMiss.IsOneSlip(name, typed)) is { } meant
+            ? $" Did you mean /{meant}?"
+            : "";
 
     private static double Number(string text, double least, double greatest, string what) =>
         double.TryParse(text, out double value) && value >= least && value <= greatest
