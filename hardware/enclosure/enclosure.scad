@@ -1,7 +1,7 @@
 // One part by its name, as it is printed:
 //   openscad -D 'part="barrier"' -o barrier.stl enclosure.scad
-// parts: barrier, board-cradle, ring-holder, split-holder, burden-holder, button-guard; three pictures: assembly, plan, section;
-// and two sheets to drill by, in 2D: drill-mains, drill-low-voltage.
+// parts: barrier, board-cradle, ring-holder, split-holder, burden-holder, case, case-lid, button-guard; three pictures: assembly,
+// plan, section; and two sheets to drill by, in 2D: drill-mains, drill-low-voltage.
 include <parameters.scad>
 use <barrier.scad>
 use <board-cradle.scad>
@@ -9,6 +9,7 @@ use <sensor-holder.scad>
 use <button-guard.scad>
 use <assembly.scad>
 use <plate.scad>
+use <case.scad>
 
 part = "assembly";
 $fn = 48;
@@ -32,6 +33,17 @@ else if (part == "split-holder")
 else if (part == "burden-holder")
 {
     burden_holder();
+}
+else if (part == "case")
+{
+    translate([0, 0, case_wall])
+    {
+        case_box();
+    }
+}
+else if (part == "case-lid")
+{
+    case_lid();
 }
 else if (part == "button-guard")
 {

@@ -127,3 +127,16 @@ breaker_nut = 18;
 
 // --- Sensing head for two circuits: a box of its own, bought, on the tool's cord; nothing bare in it ---
 head_inside = [125, 75, 55];
+
+// --- Case of the build without mains wiring, printed; its openings are those of the box's low-voltage end and the sounder's ---
+case_inside = [126, 140, 44];
+case_wall = 3;
+case_column = 9;               // square, in each corner, for the lid's screws
+case_screw_hole = 3.4;
+case_board_at = [12, 20];      // x, y of the board's corner
+case_opening_y = [24, 54, 79, 113]; // button, lamp, console, sounder
+case_opening_height = 22;      // of their centres above the floor inside
+case_lead_y = [35, 55, 87, 107]; // supply, switching unit, sensors: near their terminals
+case_lead_hole = 6;
+case_lead_height = 17;
+case_rib = [5, 3, 13];         // x, thickness, height: the leads cross it and are tied to it

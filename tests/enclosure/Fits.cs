@@ -11,7 +11,8 @@ internal static class Fits
     /// <summary>What does not fit, in words.</summary>
     /// <param name="p">The parameters.</param>
     public static IEnumerable<string> Findings(Parameters p) =>
-        Rules(p).Where(rule => !rule.Holds).Select(rule => rule.Otherwise).Concat(new PlateFits(p).Findings());
+        Rules(p).Where(rule => !rule.Holds).Select(rule => rule.Otherwise)
+            .Concat(new PlateFits(p).Findings()).Concat(CaseFits.Findings(p));
 
     private static List<(bool Holds, string Otherwise)> Rules(Parameters p)
     {
@@ -76,7 +77,7 @@ internal static class Fits
             ((p["board_post_width"] - p["pilot_hole"]) / 2 >= LeastBoss, "the board's posts split when the screws go in"),
         ];
         foreach (string wall in (string[])
-            ["barrier_wall", "barrier_floor", "cradle_floor", "sensor_wall", "sensor_floor", "guard_wall", "guard_floor"])
+            ["barrier_wall", "barrier_floor", "cradle_floor", "sensor_wall", "sensor_floor", "guard_wall", "guard_floor", "case_wall"])
         {
             rules.Add((p[wall] >= LeastWall, $"{wall} is under {LeastWall} mm"));
         }

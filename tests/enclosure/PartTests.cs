@@ -13,6 +13,8 @@ public sealed class PartTests
     [DataRow("ring-holder")]
     [DataRow("split-holder")]
     [DataRow("burden-holder")]
+    [DataRow("case")]
+    [DataRow("case-lid")]
     [DataRow("button-guard")]
     public void A_part_is_closed_of_its_size_and_can_be_printed(string part)
     {
@@ -89,10 +91,15 @@ public sealed class PartTests
         "ring-holder" => Holder("ring_body", p),
         "split-holder" => Holder("split_body", p),
         "burden-holder" => Holder("burden_body", p),
+        "case" => Case(p, p["case_inside", 2] + p["case_wall"]),
+        "case-lid" => Case(p, p["case_wall"] + 3),
         "button-guard" => new Point(
             p["guard_inner"] + (2 * p["guard_wall"]), p["guard_inner"] + (2 * p["guard_wall"]), p.GuardHeight),
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "no such part"),
     };
+
+    private static Point Case(Parameters p, double height) => new(
+        p["case_inside", 0] + (2 * p["case_wall"]), p["case_inside", 1] + (2 * p["case_wall"]), height);
 
     private static Point Holder(string body, Parameters p) =>
         new(p.HolderLength(body), p.HolderDepth(body), p["sensor_floor"] + (0.6 * p[body, 2]));

@@ -130,6 +130,25 @@ public sealed class SpacingTests
         Assert.Contains(wanted, Fits.Findings(Parameters.ReadWith(name, value)));
 
     [TestMethod]
+    [DataRow("case_wall", "9", "the button's thread is too short for the case's wall")]
+    [DataRow("case_wall", "2", "case_wall is under 2.4 mm")]
+    [DataRow("case_inside", "[118, 140, 44]", "plugs or sounder reach over the case's board")]
+    [DataRow("case_inside", "[126, 140, 36]", "the case is too low for its board")]
+    [DataRow("case_board_at", "[9, 20]", "the case's board stands on the rib")]
+    [DataRow("case_board_at", "[12, 34]", "the case's board stands in a column")]
+    [DataRow("case_lead_height", "14", "the leads do not pass over the case's rib")]
+    [DataRow("case_lead_height", "40", "the leads come in above the case's board")]
+    [DataRow("case_rib", "[5, 3, 10]", "the case's rib is too weak for a tie")]
+    [DataRow("case_lead_y", "[35, 55, 90, 107]", "two leads of the case are too near for their ties")]
+    [DataRow("case_opening_y", "[18, 54, 80, 112]", "a nut stands in a column of the case")]
+    [DataRow("case_opening_y", "[24, 54, 80, 109]", "no spanner fits between the case's nuts")]
+    [DataRow("case_opening_y", "[28, 54, 80, 112]", "the guard covers the case's lamp")]
+    [DataRow("case_opening_height", "26", "the sounder is too near to the case's floor or lid")]
+    [DataRow("case_column", "6", "the case's columns split when the screws go in")]
+    public void What_does_not_fit_the_case_is_named(string name, string value, string wanted) =>
+        Assert.Contains(wanted, Fits.Findings(Parameters.ReadWith(name, value)));
+
+    [TestMethod]
     public void A_line_that_is_no_parameter_is_told() =>
         Assert.Contains(
             "'barrier_wall = thick;'",
