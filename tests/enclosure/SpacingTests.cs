@@ -39,6 +39,7 @@ public sealed class SpacingTests
     [DataRow("plate_top", "5", "bare mains to the floor below the mounting plate: 5.0 mm")]
     [DataRow("gland_depth", "28", "bare mains to the glands' nuts: 7.0 mm")]
     [DataRow("breaker_at", "[133, 97]", "the breaker for equipment to the lid: 7.0 mm")]
+    [DataRow("breaker_at", "[133, 60]", "the breaker for equipment above the sensor's holder: 7.0 mm")]
     [DataRow("breaker_body", "[34, 16, 177]", "the breaker for equipment to the barrier: 6.0 mm")]
     public void A_spacing_that_is_too_small_is_named(string name, string value, string wanted) =>
         Findings.AssertFound(wanted, Spacings.Findings(Parameters.ReadWith(name, value)));

@@ -50,6 +50,10 @@ internal static class Spacings
                 "the breaker for equipment to the lid",
                 p["box_inside", 2] - p["breaker_at", 1] - (p["breaker_body", 1] / 2),
                 Design),
+            new(
+                "the breaker for equipment above the sensor's holder",
+                p["breaker_at", 1] - (p["breaker_body", 1] / 2) - p["plate_top"] - plate.SensorHolder("split_body").Height,
+                Design),
             new("the breaker for equipment to the barrier", p["barrier_at"] - p["breaker_body", 2], Design),
         ];
     }
