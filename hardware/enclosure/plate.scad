@@ -110,7 +110,8 @@ module template(mains)
     {
         words([1, 5], mains ? "UNTRIED. Mains plate, mains side, seen from above; mains end left."
             : "Low-voltage side.");
-        words([1, 12], str("Holes ", screw_hole, " mm", mains ? str(", at PE ", stud_hole, " mm. PS1, posts: mark from the part.") : "."));
+        words([1, 12], mains ? str("Holes ", screw_hole, " mm, at PE ", stud_hole, " mm. PS1: mark from the part.")
+            : str("Holes ", screw_hole, " mm."));
         words([1, 19], "Print at 100 %: this line is 80 mm.");
         translate([1, 28])
         {

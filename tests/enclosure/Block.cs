@@ -23,6 +23,6 @@ internal sealed record Block(string Name, double X, double Y, double Along, doub
     {
         double x = Math.Max(other.X - EndX, X - other.EndX);
         double y = Math.Max(other.Y - EndY, Y - other.EndY);
-        return x > 0 && y > 0 ? Math.Sqrt((x * x) + (y * y)) : Math.Max(x, y);
+        return x > 0 && y > 0 ? double.Hypot(x, y) : Math.Max(x, y);
     }
 }

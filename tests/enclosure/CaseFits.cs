@@ -34,7 +34,7 @@ internal static class CaseFits
                 "two leads of the case are too near for their ties"),
             (at[0] - (nuts[0] / 2) >= column && at[^1] + (nuts[^1] / 2) <= width - column,
                 "a nut stands in a column of the case"),
-            (at.Zip(at.Skip(1)).Select((pair, i) => pair.Second - pair.First - ((nuts[i] + nuts[i + 1]) / 2)).All(gap => gap >= 5),
+            (Enumerable.Range(1, at.Count - 1).All(i => at[i] - at[i - 1] >= ((nuts[i] + nuts[i - 1]) / 2) + 5),
                 "no spanner fits between the case's nuts"),
             (at[1] - at[0] >= guard + (nuts[1] / 2) + 2, "the guard covers the case's lamp"),
             (p["case_opening_height"] - (nuts.Max() / 2) >= 2 && p["case_opening_height"] + (nuts.Max() / 2) <= height - 3,

@@ -77,7 +77,10 @@ internal static class Fits
             ((p["board_post_width"] - p["pilot_hole"]) / 2 >= LeastBoss, "the board's posts split when the screws go in"),
         ];
         foreach (string wall in (string[])
-            ["barrier_wall", "barrier_floor", "cradle_floor", "sensor_wall", "sensor_floor", "guard_wall", "guard_floor", "case_wall"])
+            [
+                "barrier_wall", "barrier_floor", "cradle_floor", "sensor_wall", "sensor_floor", "guard_wall", "guard_floor",
+                "case_wall",
+            ])
         {
             rules.Add((p[wall] >= LeastWall, $"{wall} is under {LeastWall} mm"));
         }

@@ -153,10 +153,8 @@ internal sealed class PlateFits(Parameters p)
             .. p.All("gland_y").Select((y, i) => ($"gland {i + 1}", p["gland_depth"], y)),
         ];
         return ends
-            .Where(end => _plate.Ties.Min(tie => Math.Sqrt(Square(tie.MiddleX - end.X) + Square(tie.MiddleY - end.Y))) > TieWithin)
+            .Where(end => _plate.Ties.All(tie => double.Hypot(tie.MiddleX - end.X, tie.MiddleY - end.Y) > TieWithin))
             .Select(end => $"no tie within {TieWithin} mm of {end.Name}");
-
-        static double Square(double length) => length * length;
     }
 
     private IEnumerable<string> Drilled()

@@ -3,7 +3,7 @@ using System.Xml.Linq;
 
 namespace NanoDustSwitch.EnclosureTests;
 
-/// <summary>The two sheets to drill the mounting plate by: at 1 : 1, on paper that a printer has, with every hole in its place.</summary>
+/// <summary>The two sheets to drill the mounting plate by: at 1 : 1, on a printer's paper, every hole in its place.</summary>
 [TestClass]
 public sealed partial class TemplateTests
 {
@@ -56,7 +56,9 @@ public sealed partial class TemplateTests
     private static IEnumerable<string> HoleFindings(Parameters p)
     {
         List<(double X, double Y, double Diameter)> drawn =
-            [.. new[] { "drill-mains", "drill-low-voltage" }.SelectMany(Shapes).Select(Circle).OfType<(double, double, double)>()];
+        [
+            .. new[] { "drill-mains", "drill-low-voltage" }.SelectMany(Shapes).Select(Circle).OfType<(double, double, double)>(),
+        ];
         List<string> findings = [];
         foreach ((double x, double y, double diameter) in new Plate(p).Holes)
         {
@@ -76,8 +78,9 @@ public sealed partial class TemplateTests
     {
         double x = shape.Average(point => point.X);
         double y = shape.Average(point => point.Y);
-        double[] radius = [.. shape.Select(point => Math.Sqrt(((point.X - x) * (point.X - x)) + ((point.Y - y) * (point.Y - y))))];
-        return shape.Length > 20 && radius.Min() > LeastHole / 2 && radius.Max() - radius.Min() < Near ? (x, y, 2 * radius.Average()) : null;
+        double[] radius = [.. shape.Select(point => double.Hypot(point.X - x, point.Y - y))];
+        bool isRound = shape.Length > 20 && radius.Max() - radius.Min() < Near;
+        return isRound && radius.Min() > LeastHole / 2 ? (x, y, 2 * radius.Average()) : null;
     }
 
     private static double Width((double X, double Y)[] shape, Func<(double X, double Y), double> along) =>

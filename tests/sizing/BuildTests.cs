@@ -119,7 +119,7 @@ public sealed class BuildTests
         Assert.Contains(says, terminal.Error);
     }
 
-    // The page without one line, for every line of list, label and settings, every condition, and the sheet's lines with the words.
+    // The page without one line: each of list, label, settings and conditions, and those of the sheet with the words.
     private static IEnumerable<(string Line, string Page)> TakenLines(string page, IEnumerable<string> onSheet)
     {
         string[] whole = ["The verdict rests on", "Parts", "Label", "Settings to type"];

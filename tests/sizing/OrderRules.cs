@@ -129,7 +129,7 @@ internal sealed partial class OrderRules(Advice advice, Build build, string page
     {
         string[] builds =
         [
-            "all", _order.IsReadyMade ? "ready-made" : "wired", _order is { HasHead: true, IsReadyMade: false } ? "two circuits" : "",
+            "all", _order.IsReadyMade ? "ready-made" : "wired", _order.HasHead && !_order.IsReadyMade ? "two circuits" : "",
         ];
         foreach (PartRow row in s_rows.Where(row => char.IsLower(row.Part[0])))
         {
