@@ -1,3 +1,4 @@
+using NanoDustSwitch.Drawing.Netlists;
 using NanoDustSwitch.Sizing.Building;
 using NanoDustSwitch.Sizing.Changes;
 
@@ -9,7 +10,7 @@ public sealed class BuildTests
 {
     private const string Thin = "18 AWG at the box";
 
-    private static readonly Dictionary<string, (Advice Advice, string Page, string Drawing)> s_made = [];
+    private static readonly Dictionary<string, (Advice Advice, Build Build, string Page, string Drawing)> s_made = [];
 
     public static IEnumerable<object[]> Fitting =>
         WorkedCases.All.Where(each => each.ExitCode is 0 or 3).SelectMany(Variants).Select(line => new object[] { line });
@@ -18,8 +19,26 @@ public sealed class BuildTests
     [DynamicData(nameof(Fitting))]
     public void All_that_the_verdict_rests_on_is_in_the_folder_and_nothing_else(string line)
     {
-        (Advice advice, string page, string drawing) = Make(line);
-        NoFindings(new OrderRules(advice, page, drawing).Findings());
+        (Advice advice, Build build, string page, string drawing) = Make(line);
+        NoFindings(new OrderRules(advice, build, page, drawing).Findings());
+    }
+
+    // Each part once, in every order: its name in the drawing, its row in the list, its lines on label and sheet; and each
+    // condition and each line to type.
+    [TestMethod]
+    [DynamicData(nameof(Fitting))]
+    public void Whatever_is_taken_away_is_missed(string line)
+    {
+        (Advice advice, Build build, string page, string drawing) = Make(line);
+        NoFindings(
+        [
+            .. build.Parts.Where(part => part.PartOf.Length == 0)
+                .Where(part => !IsMissed(page, drawing.Replace($">{part.Name}<", "><", StringComparison.Ordinal)))
+                .Select(part => $"{part.Name} was taken from the drawing"),
+            .. TakenLines(page, SheetWords.OfSheet(advice.Judgement.Order, build)).Where(taken => !IsMissed(taken.Page, drawing))
+                .Select(taken => $"taken away: {taken.Line}"),
+        ]);
+        bool IsMissed(string onPage, string drawn) => new OrderRules(advice, build, onPage, drawn).Findings().Any();
     }
 
     // What is taken away is missed, wherever it is taken from: a row of the list, a line of the label or the sheet, a name drawn.
@@ -33,10 +52,10 @@ public sealed class BuildTests
     [DataRow("| K1 |", "| F2 |", "F2 is for another order")]
     public void What_is_taken_away_from_the_page_is_missed(string text, string changed, string finding)
     {
-        (Advice advice, string page, string drawing) = Make(WorkedCases.All.Single(each => each.Name == Thin).Line);
+        (Advice advice, Build build, string page, string drawing) = Make(WorkedCases.All.Single(each => each.Name == Thin).Line);
         Assert.Contains(text, page);
         page = page.Replace(text, changed, StringComparison.Ordinal);
-        string[] findings = [.. new OrderRules(advice, page, drawing).Findings()];
+        string[] findings = [.. new OrderRules(advice, build, page, drawing).Findings()];
         Assert.IsTrue(
             findings.Any(each => each.Contains(finding, StringComparison.Ordinal)), string.Join('\n', findings));
     }
@@ -48,8 +67,8 @@ public sealed class BuildTests
     [DataRow("18AWG", "'cord 18AWG' is missing in drawing")]
     public void What_is_taken_away_from_the_drawing_is_missed(string text, string finding)
     {
-        (Advice advice, string page, string drawing) = Make(WorkedCases.All.Single(each => each.Name == Thin).Line);
-        string[] lines = [.. new OrderRules(advice, page, drawing.Replace(text, "", StringComparison.Ordinal)).Findings()];
+        (Advice advice, Build build, string page, string drawing) = Make(WorkedCases.All.Single(each => each.Name == Thin).Line);
+        string[] lines = [.. new OrderRules(advice, build, page, drawing.Replace(text, "", StringComparison.Ordinal)).Findings()];
         Assert.IsTrue(lines.Any(each => each.Contains(finding, StringComparison.Ordinal)), string.Join('\n', lines));
     }
 
@@ -100,20 +119,41 @@ public sealed class BuildTests
         Assert.Contains(says, terminal.Error);
     }
 
+    // The page without one line: each of list, label, settings and conditions, and those of the sheet with the words.
+    private static IEnumerable<(string Line, string Page)> TakenLines(string page, IEnumerable<string> onSheet)
+    {
+        string[] whole = ["The verdict rests on", "Parts", "Label", "Settings to type"];
+        string[] lines = page.Split('\n');
+        string section = "";
+        for (int i = 0; i < lines.Length; i++)
+        {
+            section = lines[i].StartsWith("## ", StringComparison.Ordinal) ? lines[i][3..] : section;
+            bool isHead = lines[i].Length < 4 || lines[i].StartsWith('#') || lines[i].StartsWith("|---", StringComparison.Ordinal)
+                || (i + 1 < lines.Length && lines[i + 1].StartsWith("|---", StringComparison.Ordinal));
+            bool isRow = lines[i].StartsWith('|') || section is "Label" or "Settings to type";
+            bool isAsked = section == "Commissioning sheet"
+                && onSheet.Any(words => lines[i].Contains(words, StringComparison.Ordinal));
+            if (!isHead && isRow && (whole.Contains(section) || isAsked))
+            {
+                yield return (lines[i], string.Join('\n', lines.Where((_, k) => k != i)));
+            }
+        }
+    }
+
     // Every case with a box of its own also with a contactor.
     private static IEnumerable<string> Variants(WorkedCase each) =>
         each.Line.Contains("--ready-made", StringComparison.Ordinal) ? [each.Line] : [each.Line, each.Line + " --contactor"];
 
-    private static (Advice Advice, string Page, string Drawing) Make(string line)
+    private static (Advice Advice, Build Build, string Page, string Drawing) Make(string line)
     {
-        if (!s_made.TryGetValue(line, out (Advice Advice, string Page, string Drawing) made))
+        if (!s_made.TryGetValue(line, out (Advice Advice, Build Build, string Page, string Drawing) made))
         {
             Judged judged = new(line);
             Advice advice = new(judged.Judgement, judged.Trials);
             OrderPage order = new(advice);
             Simulator.Pages.MarkdownPage page = new(order.Title);
             order.Write(page);
-            s_made[line] = made = (advice, page.ToString(), order.Drawing);
+            s_made[line] = made = (advice, order.Build, page.ToString(), order.Drawing);
         }
 
         return made;

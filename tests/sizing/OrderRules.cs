@@ -10,11 +10,14 @@ namespace NanoDustSwitch.SizingTests;
 /// What must stand in an order's folder: all that the verdict rests on, in drawing, list, label and sheet; nothing of another.
 /// </summary>
 /// <param name="advice">The order, judged.</param>
+/// <param name="build">Its wiring.</param>
 /// <param name="page">The page in Markdown.</param>
 /// <param name="drawing">The drawing.</param>
-internal sealed partial class OrderRules(Advice advice, string page, string drawing)
+internal sealed partial class OrderRules(Advice advice, Build build, string page, string drawing)
 {
     private static readonly string[] s_all = ["drawing", "Parts", "Label", "Commissioning sheet"];
+
+    private static readonly IReadOnlyList<PartRow> s_rows = PartRow.All();
 
     private readonly Order _order = advice.Judgement.Order;
 
@@ -25,7 +28,8 @@ internal sealed partial class OrderRules(Advice advice, string page, string draw
         string[] conditions = [.. advice.Judgement.Additions, .. advice.Judgement.OtherConditions];
         return
         [
-            .. conditions.Where(each => !In("The verdict rests on").Contains(each, StringComparison.Ordinal))
+            .. conditions.Concat(advice.Verdict.SelectMany(each => each.Heading.EndsWith("conditions:", StringComparison.Ordinal)
+                ? each.Lines : [])).Where(each => !In("The verdict rests on").Contains(each, StringComparison.Ordinal))
                 .Select(each => $"not said: {each}"),
             .. conditions.SelectMany(OfCondition),
             .. advice.Judgement.Lines.SelectMany(line => Missing(line, "Settings to type", "Commissioning sheet")),
@@ -33,6 +37,10 @@ internal sealed partial class OrderRules(Advice advice, string page, string draw
             .. Missing(_order.VacuumCircuit.BreakerText, "Label"),
             .. _order.IsReadyMade ? [] : OfWires(),
             .. OfParts(),
+            .. OfMaterial(),
+            .. SheetWords.OfLabel(_order).SelectMany(words => Missing(words, "Label")),
+            .. SheetWords.OfSheet(_order, build).SelectMany(words => Missing(words, "Commissioning sheet")),
+            .. Missing("\nsave\n", "Settings to type"),
         ];
     }
 
@@ -97,12 +105,12 @@ internal sealed partial class OrderRules(Advice advice, string page, string draw
     {
         string[] drawn =
         [
-            .. OrderDrawing.Of(_order).Parts.Where(part => part.PartOf.Length == 0).Select(part => part.Name),
+            .. build.Parts.Where(part => part.PartOf.Length == 0).Select(part => part.Name),
         ];
         string[] listed = [.. Row().Matches(In("Parts")).Select(row => row.Groups["part"].Value)];
-        string[] others = [.. PartRow.All().Select(row => row.Part).Where(part => char.IsUpper(part[0])).Except(drawn)];
+        string[] others = [.. s_rows.Select(row => row.Part).Where(part => char.IsUpper(part[0])).Except(drawn)];
         string[] words = [.. Word().Matches(page + drawing).Select(word => word.Value).Distinct()];
-        string[] inside = [.. OrderDrawing.Of(_order).Parts.Select(part => part.Name)];
+        string[] inside = [.. build.Parts.Select(part => part.Name)];
         bool saysHead = page.Contains("sensing head", StringComparison.Ordinal);
         bool saysBought = page.Contains("line splitter", StringComparison.Ordinal);
         return
@@ -114,6 +122,23 @@ internal sealed partial class OrderRules(Advice advice, string page, string draw
             .. saysHead != (_order.HasHead && !_order.IsReadyMade) ? ["sensing head, or none"] : (string[])[],
             .. saysBought != _order.IsReadyMade ? ["line splitter, or none"] : (string[])[],
         ];
+    }
+
+    // What is in no drawing: wire, ferrules, glands, printed parts.
+    private IEnumerable<string> OfMaterial()
+    {
+        string[] builds =
+        [
+            "all", _order.IsReadyMade ? "ready-made" : "wired", _order.HasHead && !_order.IsReadyMade ? "two circuits" : "",
+        ];
+        foreach (PartRow row in s_rows.Where(row => char.IsLower(row.Part[0])))
+        {
+            bool isListed = In("Parts").Contains($"\n| {row.Part} |", StringComparison.Ordinal);
+            if (isListed != builds.Contains(row.For))
+            {
+                yield return isListed ? $"{row.Part} is for another order" : $"{row.Part} is not listed";
+            }
+        }
     }
 
     private bool DrawnName(string part) => drawing.Contains($">{part}<", StringComparison.Ordinal);

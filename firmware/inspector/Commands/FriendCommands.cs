@@ -68,7 +68,7 @@ internal static class FriendCommands
                     ReportPage.AddReplay(page, [new SettingChoice("as recorded", run.Settings)], [run]);
                 }
 
-                HtmlFile.Save(html, page);
+                NamedFile.Write(html, page.ToString(), "--report ");
                 Console.WriteLine($"report: {html}");
             }
 

@@ -28,6 +28,7 @@ internal static class FriendFile
     /// <param name="progress">Takes the part that is done, 0 to 1.</param>
     public static void Write(string port, string path, string? sheet, TimeSpan length, Action<double> progress)
     {
+        NamedFile.Check(path);
         List<string> lines = [Head, $"# {DateTime.Now:yyyy-MM-dd HH:mm}"];
         if (sheet is not null)
         {
@@ -50,11 +51,7 @@ internal static class FriendFile
         try
         {
             RecordSession.Run(port, recording, length, progress);
-            File.WriteAllLines(path, [.. lines, Mark + Recording, .. File.ReadLines(recording)]);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            throw new UserException($"{path} cannot be written: {exception.Message}", exception);
+            NamedFile.Write(path, string.Join('\n', [.. lines, Mark + Recording, .. File.ReadLines(recording), ""]));
         }
         finally
         {

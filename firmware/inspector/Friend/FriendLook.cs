@@ -142,11 +142,11 @@ internal sealed partial class FriendLook
     private static partial Regex Readings();
 
     [GeneratedRegex(
-        "failed|heartbeat|out of range|unexpected|cannot be read|came up: (?!power on|asked)",
+        "failed|paused|out of range|unexpected|cannot be read|came up: (?!power on|asked)",
         RegexOptions.ExplicitCapture,
         1000)]
     private static partial Regex Trouble();
 
-    [GeneratedRegex("did not|not tried|not pressed|ends here|held off|slow:", RegexOptions.ExplicitCapture, 1000)]
+    [GeneratedRegex("did not|not tried|not pressed|ends here|told off|slow:", RegexOptions.ExplicitCapture, 1000)]
     private static partial Regex Wrong();
 }

@@ -35,23 +35,11 @@ internal static class RecordSession
         }
 
         // Only now: a board that is not there must not cost an older recording.
-        using (StreamWriter file = Create(path))
+        using (StreamWriter file = new(NamedFile.Create(path)))
         {
             file.NewLine = "\n";
             file.WriteLine(header);
             Copy(console, file, path, length, signals, progress);
-        }
-    }
-
-    private static StreamWriter Create(string path)
-    {
-        try
-        {
-            return new StreamWriter(path);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            throw new UserException($"{path} cannot be written: {exception.Message}", exception);
         }
     }
 

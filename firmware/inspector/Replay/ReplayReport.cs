@@ -49,11 +49,11 @@ internal static class ReplayReport
         ("tool last stopped at", run => At(run.StoppedAt, "never")),
         ("vacuum ran", run => $"{run.VacuumSeconds:0.00} s"),
         ("vacuum switched on", run => Verdict.Times(run.Starts)),
-        ("drop-outs while current flowed", run => Verdict.Times(run.Drops)),
+        ("let go while current flowed", run => Verdict.Times(run.Drops)),
         ("true rms while it runs, median", run => double.IsNaN(run.RunningAmperes) ? "–" : $"{run.RunningAmperes:0.00} A"),
-        ("tool over stop level, least", run => Ratio(run.LeastOverStop)),
-        ("tool over start level, median", run => Ratio(run.MedianOverStart)),
-        ("start level over quiet line, least", run => Ratio(run.StartOverQuiet)),
+        ("tool over stop-below, least", run => Ratio(run.LeastOverStop)),
+        ("tool over start-at, median", run => Ratio(run.MedianOverStart)),
+        ("start-at over quiet line, least", run => Ratio(run.StartOverQuiet)),
     ];
 
     private static void PrintTimeline(string title, IReadOnlyList<Entry> timeline, int most)

@@ -16,7 +16,8 @@ internal static class Verdict
         if (double.IsNaN(run.SeenAt))
         {
             double start = run.Trace.Min(point => point.StartAmperes);
-            said.Add($"No tool is seen: the swing reaches {run.GreatestAmperes:0.00} A, and a start takes {start:0.00} A.");
+            said.Add(
+                $"No tool is seen: the line shows {run.GreatestAmperes:0.00} A at most, the vacuum starts at {start:0.00} A.");
             return string.Join(' ', said);
         }
 
@@ -24,7 +25,7 @@ internal static class Verdict
         if (run.FalseStarts > 0)
         {
             said.Add(
-                $"A tool was seen {Times(run.FalseStarts)} before the recording began: the start level is within the noise.");
+                $"A tool was seen {Times(run.FalseStarts)} before the recording began: start-at is within the noise.");
         }
 
         if (run.Drops > 0)
@@ -34,12 +35,12 @@ internal static class Verdict
         }
         else if (!double.IsNaN(run.LeastOverStop))
         {
-            said.Add($"Never dropped: the tool stays at {run.LeastOverStop:0.0} times the stop level or above.");
+            said.Add($"Never let go: the tool stays at {run.LeastOverStop:0.0} times stop-below or above.");
         }
 
         if (!double.IsNaN(run.StartOverQuiet))
         {
-            said.Add($"The start level is {run.StartOverQuiet:0.0} times what the line shows at most without a tool.");
+            said.Add($"Start-at is {run.StartOverQuiet:0.0} times what the line shows at most without a tool.");
         }
 
         return string.Join(' ', said);

@@ -44,14 +44,19 @@ internal static class ReportPage
                 ReportFigure.Swing(runs[i]),
                 $"Swing over time{(runs.Count > 1 ? $", {choices[i].Title}" : "")}, as the rms current of a sine",
                 (ChartStyle.Blue, "swing"),
-                (ChartStyle.Vermilion, "start level, dashed"),
-                (ChartStyle.Black, "stop level, dotted"),
+                (ChartStyle.Vermilion, "starts at, dashed"),
+                (ChartStyle.Black, "stops below, dotted"),
                 (ChartStyle.Green, "vacuum on"));
         }
 
         AddSpectrum(page, MainsSpectrum.Of(source.Wave, source.Shapes));
         for (int i = 0; i < runs.Count; i++)
         {
+            if (runs[i].Timeline.Count == 0)
+            {
+                continue;
+            }
+
             page.AddHeading("Timeline" + (runs.Count > 1 ? $", {choices[i].Title}" : ""));
             if (runs.Count > 1)
             {

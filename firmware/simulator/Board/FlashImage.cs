@@ -25,11 +25,7 @@ internal sealed class FlashImage(string? path)
     public static FlashImage Open(string path)
     {
         FlashImage image = new(path);
-        if (Directory.Exists(path))
-        {
-            throw new UserException($"{path} is a folder; --settings wants a file.");
-        }
-
+        NamedFile.Check(path, "--settings ");
         if (!File.Exists(path))
         {
             return image;

@@ -14,35 +14,7 @@ internal static class ChartFile
     public static void SavePng(string path, IReadOnlyList<Plot> panels, float[] heights)
     {
         // Written in one go below: no half a picture stays behind where drawing fails.
-        byte[] picture = Render(panels, heights);
-        try
-        {
-            // A folder that is not there was mistyped.
-            if (Path.GetDirectoryName(path) is { Length: > 0 } folder && !Directory.Exists(folder))
-            {
-                throw new UserException($"The chart cannot be written to '{path}': there is no folder '{folder}'.");
-            }
-
-            if (Directory.Exists(path))
-            {
-                throw new UserException($"'{path}' is a folder; name a PNG file in it.");
-            }
-
-            File.WriteAllBytes(path, picture);
-        }
-        catch (UnauthorizedAccessException exception)
-        {
-            throw new UserException($"The chart cannot be written to '{path}': permission is denied.", exception);
-        }
-        catch (Exception exception) when (exception is ArgumentException or NotSupportedException or PathTooLongException)
-        {
-            throw new UserException($"The chart cannot be written: '{path}' cannot be the name of a file.", exception);
-        }
-        catch (IOException exception)
-        {
-            string reason = exception.Message.Split(" : '")[0].TrimEnd('.');
-            throw new UserException($"The chart cannot be written to '{path}': {reason}.", exception);
-        }
+        NamedFile.Write(path, Render(panels, heights), "--chart ");
     }
 
     private static byte[] Render(IReadOnlyList<Plot> panels, float[] heights)

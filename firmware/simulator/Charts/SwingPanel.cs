@@ -32,8 +32,8 @@ internal static class SwingPanel
         Add(panel, traces[0].Trace, p => p.SwingAmperes, ChartStyle.Blue, "swing", LinePattern.Solid);
         foreach ((string name, Color start, Color stop, IReadOnlyList<TracePoint> trace) in traces)
         {
-            Add(panel, trace, p => p.StartAmperes, start, name + "start level", LinePattern.Dashed);
-            Add(panel, trace, p => p.StopAmperes, stop, name + "stop level", LinePattern.Dotted);
+            Add(panel, trace, p => p.StartAmperes, start, name + "starts at", LinePattern.Dashed);
+            Add(panel, trace, p => p.StopAmperes, stop, name + "stops below", LinePattern.Dotted);
         }
 
         double most = traces.SelectMany(one => one.Trace).Max(p => (double?)Math.Max(p.SwingAmperes, p.StartAmperes)) ?? 0;

@@ -58,6 +58,8 @@ internal static class DayCommand
             return DaySeries.Run(day, seed, seeds);
         }
 
+        NamedFile.Check(parsed.GetValue(options.Chart), "--chart ");
+        NamedFile.Check(parsed.GetValue(options.Csv), "--csv ");
         DayRun run = new DayRun(day, seed, isTraced: true).Run();
         DayReport.Print(day, run);
         if (parsed.GetValue(options.Console))

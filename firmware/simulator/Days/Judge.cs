@@ -360,7 +360,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
             Tell(now, _isServed
                 ? $"MISSED: the command came {(_commandedAt - latest) / 1000.0:0} ms too late"
                 : core.Vacuum.State is VacuumState.Held or VacuumState.UntilStop or VacuumState.Fault
-                ? $"MISSED: {shop.ToolLine.Rms:0.00} A, and the vacuum is held off for no reason"
+                ? $"MISSED: {shop.ToolLine.Rms:0.00} A, and the vacuum is told off for no reason"
                 : $"MISSED: {shop.ToolLine.Rms:0.00} A and no command");
         }
     }

@@ -110,7 +110,7 @@ internal sealed class HtmlPage : IPage
 
     /// <inheritdoc/>
     public void AddDrawing(string svg, int width, int height, string file, string caption) =>
-        AddFigure(svg, width, height, caption);
+        AddFigure(svg, width, height, $"{caption}; its letters are large enough in {file}, opened or printed by itself");
 
     /// <summary>Adds a drawing, as wide as the page lets it.</summary>
     /// <param name="svg">The drawing.</param>

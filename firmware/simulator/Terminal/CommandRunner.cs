@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Terminal;
@@ -52,10 +53,11 @@ internal static class CommandRunner
             return $"{said[0].TrimEnd('.')}{wanted}.";
         }
 
-        // The same letters in another order, or the first two of them.
-        Command? meant = root.Subcommands.FirstOrDefault(verb => verb.Name.Order().SequenceEqual(token.Order())
-            || (token.Length > 1 && verb.Name.StartsWith(token[..2], StringComparison.Ordinal)));
-        return $"Unrecognized command or argument '{token}'." + (meant is null ? "" : $" Did you mean '{meant.Name}'?");
+        Command command = parsed.CommandResult.Command;
+        string[] names = [.. command.Subcommands.Select(verb => verb.Name), .. command.Options.Select(option => option.Name)];
+        string? meant = Array.Find(names, name => NearMiss.IsOneSlip(name, token))
+            ?? Array.Find(names, name => name.StartsWith(token, StringComparison.Ordinal));
+        return $"Unrecognized command or argument '{token}'." + (meant is null ? "" : $" Did you mean '{meant}'?");
     }
 
     private sealed class VersionAction : SynchronousCommandLineAction

@@ -148,7 +148,10 @@ public sealed class WordList
     {
         TextOutput output = console.Output;
         output.Text("There is no '").Text(name).Text(where);
-        string meant = name.Length <= LongestToCompare ? Nearest(name, first) : null;
+        string meant = name.Length > LongestToCompare ? null : first > 0 ? Nearest(name, first)
+            : name == "off" || name == "stop" ? "vacuum off"
+            : name == "on" || name == "auto" ? "vacuum " + name
+            : Nearest(name, 0);
         if (meant != null)
         {
             output.Text("Did you mean '").Text(meant).Text("'? ");
@@ -162,21 +165,25 @@ public sealed class WordList
         return index < _words.Length ? _words[index].Name : SettingsTable.Row((SettingId)(index - _words.Length)).Name;
     }
 
-    // The first name that begins with what was typed; dashes and underscores do not count.
+    // The first name that begins with what was typed, else the first that is one slip of the finger away.
     private string Nearest(string name, int first)
     {
+        string slipped = null;
         for (int i = first; i < _words.Length + SettingsTable.Count; i++)
         {
-            if (IsNear(NameAt(i), name))
+            if (Begins(NameAt(i), name))
             {
                 return NameAt(i);
             }
+
+            slipped = slipped ?? (NearMiss.IsOneSlip(NameAt(i), name) ? NameAt(i) : null);
         }
 
-        return null;
+        return slipped;
     }
 
-    private static bool IsNear(string known, string typed)
+    // Dashes and underscores do not count.
+    private static bool Begins(string known, string typed)
     {
         int at = 0;
         int same = 0;

@@ -151,12 +151,12 @@ public static class FaultText
             Restart);
         rows[(int)Fault.OverRange] = new FaultWords(
             "over range",
-            "the current clips, it is more than shown",
+            "the current is more than the sensor can show",
             "ends by itself 10 s after the last clipped reading",
             "nothing; fewer turns, or a sensor for more current, show more");
         rows[(int)Fault.Noisy] = new FaultWords(
             "noisy line",
-            "smallest tool seen at once %A, smaller ones in half a second",
+            "a tool is seen at once from %A, a smaller one in half a second",
             "ends by itself when the line is quieter",
             "move the sensor away from motors and the vacuum's wire");
         rows[(int)Fault.ShortCycling] = new FaultWords(
@@ -166,8 +166,8 @@ public static class FaultText
             "nothing; a longer run-on suits short cuts better");
         rows[(int)Fault.RanTooLong] = new FaultWords(
             "ran too long",
-            "%n min, so told off until the tool has stopped",
-            "ends by itself when the tool has stopped",
+            "%n min, so told off until the tool stops",
+            "ends by itself when the tool stops",
             "switch off what runs, a lamp also; or set longest-run");
         rows[(int)Fault.SettingsLost] = new FaultWords(
             "settings lost",
@@ -186,17 +186,17 @@ public static class FaultText
             Restart);
         rows[(int)Fault.VacuumIdle] = new FaultWords(
             "vacuum does not start",
-            "with the relay fed its line shows %A",
+            "with the relay told to close it draws %A",
             "ends by itself when the vacuum runs",
             "look at its own switch and plug, let its cut-out cool; else the relay does not close");
         rows[(int)Fault.VacuumStays] = new FaultWords(
             "vacuum does not stop",
             "with the relay told to open it drew %A",
             "stays until its current has gone, then until 'clear' or a long press",
-            "pull the plug of the vacuum's box: contact welded or driver shorted (no sensor there? set vacuum-turns 0)");
+            "pull the plug of the vacuum's box: contact welded or driver shorted (no sensor there? set vacuum-turns none)");
         rows[(int)Fault.OwnCurrent] = new FaultWords(
-            "relay feeds the sensed line",
-            "%A went each time our relay opened",
+            "tool's sensor sees the vacuum",
+            "%A went each time the relay opened",
             UntilCleared,
             "unplug from mains, then lead the vacuum's wire well away from the tool's sensor");
         rows[(int)Fault.HeartbeatLost] = new FaultWords(

@@ -13,7 +13,7 @@ internal static class Candidates
     /// <summary>Subject of the changes that need a motor for two voltages.</summary>
     public const string Voltage = "tool's voltage";
 
-    private static readonly string[] s_boxes = ["240x160x118mm", "300x200x120mm", "400x300x150mm"];
+    private static readonly string[] s_boxes = ["300x220x120mm", "400x300x150mm"];
 
     /// <summary>Gives them, the cheap and the likely first.</summary>
     /// <param name="order">The order.</param>

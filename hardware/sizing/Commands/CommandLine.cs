@@ -48,7 +48,7 @@ internal static class CommandLine
         Advice advice = new(new Judgement(options.Order(parsed), trials), trials);
         if (options.Report(parsed) is { } file)
         {
-            HtmlFile.Save(file, JudgementPage.Of(advice, trials));
+            NamedFile.Write(file, JudgementPage.Of(advice, trials).ToString(), "--report ");
         }
 
         if (options.Build(parsed) is { } folder)

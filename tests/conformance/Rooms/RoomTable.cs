@@ -54,7 +54,6 @@ internal static class RoomTable
             ["Days/Json"] = ["Days", "Errors", "Shop", "Tables"],
             ["Days"] = ["Board", "Errors", "Shop"],
             ["Board"] = ["Errors", "Shop"],
-            ["Pages"] = ["Errors"],
             ["Tables"] = ["Errors"],
             ["Terminal"] = ["Errors"],
         }),

@@ -33,7 +33,7 @@ public sealed class BoardConsoleTests
 
         Assert.StartsWith("told off: ", console.Ask("why").Single());
         Assert.AreEqual(
-            "run-on 8 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake",
+            "run-on 8 s (0 s to 3 min): time on after the tool; 10 s for a braked saw, 20 to 40 s without a brake",
             console.Ask("run-on").Single());
         Assert.HasCount(SettingsTable.Count + 1, console.Ask("settings"));
         Assert.IsTrue(board.IsAtPrompt);

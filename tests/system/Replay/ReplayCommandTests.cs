@@ -38,7 +38,7 @@ public sealed class ReplayCommandTests
         StringAssert.Contains(output, $"a board's own recording, firmware {ProductVersion.Text}");
         StringAssert.Contains(output, "on: the start surge is over");
         StringAssert.Contains(output, "as recorded");
-        StringAssert.Contains(output, "Never dropped");
+        StringAssert.Contains(output, "Never let go");
     }
 
     [TestMethod]
@@ -61,7 +61,7 @@ public sealed class ReplayCommandTests
     {
         (int code, string output, _) = Cli.Run("replay", Of("quiet.csv"));
         Assert.AreEqual(0, code, "a board's recording may hold no tool");
-        StringAssert.Contains(Cli.Unfolded(output), "No tool is seen: the swing reaches 0.09 A, and a start takes 0.60 A.");
+        StringAssert.Contains(Cli.Unfolded(output), "No tool is seen: the line shows 0.09 A at most, the vacuum starts at 0.60");
     }
 
     [TestMethod]
@@ -103,7 +103,7 @@ public sealed class ReplayCommandTests
         "replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below (0.50 A and 0.60 A).")]
     [DataRow("replay|nothing.csv", "There is no file ")]
     [DataRow("replay|saw.csv|--rate|20", "--rate 20 is not allowed: 400 to 100,000,000 readings a second")]
-    [DataRow("replay|saw.csv|--report|.", "is a folder; name an HTML file in it.")]
+    [DataRow("replay|saw.csv|--report|.", "it is a folder; name a file in it.")]
     [DataRow("tune|saw.csv", "Option '--idle' is required.")]
     [DataRow("tune|--idle|quiet.csv|quiet.csv", "quiet.csv shows no tool: it stays near the quiet line's ")]
     [DataRow(

@@ -46,6 +46,16 @@ public sealed class SoakTests
     [DataRow(
         "--seed abc",
         "Cannot parse argument 'abc' for option '--seed'; it takes a whole number. '--help' shows what there is.")]
+    [DataRow("--sed 3", "Unrecognized command or argument '--sed'. Did you mean '--seed'? '--help' shows what there is.")]
+    [DataRow(
+        "soak --huors 3", "Unrecognized command or argument '--huors'. Did you mean '--hours'? '--help' shows what there is.")]
+    [DataRow("ser", "Unrecognized command or argument 'ser'. Did you mean 'serve'? '--help' shows what there is.")]
+    [DataRow("xyz", "Unrecognized command or argument 'xyz'. '--help' shows what there is.")]
+    [DataRow("--csv ", "--csv cannot be written: '' is no name of a file.")]
+    [DataRow("--csv nodir/x.csv", "--csv nodir/x.csv cannot be written: there is no folder 'nodir'.")]
+    [DataRow("--chart nodir/x.png", "--chart nodir/x.png cannot be written: there is no folder 'nodir'.")]
+    [DataRow("live --settings nodir/x", "--settings nodir/x cannot be written: there is no folder 'nodir'.")]
+    [DataRow("serve --settings .", "--settings . cannot be written: it is a folder; name a file in it.")]
     [DataRow("watch --port x", "'watch' is a verb of the inspector: dotnet run --project firmware/inspector -- watch")]
     public void What_cannot_be_done_is_refused_in_a_sentence(string typed, string sentence)
     {

@@ -11,11 +11,13 @@ public class PinOrderTests
     [TestMethod]
     // drain gate source (and body): TO-220 of a P-channel power transistor is gate, drain, source (IRF9540N; KiCad's symbol).
     [DataRow("Q2", "2 1 3 3")]
-    // drain gate source: TO-92 of BS170 is drain, gate, source (KiCad's symbol, memory). A 2N7000 is the other way round.
+    // drain gate source: TO-92 of BS170, style 30: 1 drain, 2 gate, 3 source (onsemi BS170/D, pin assignment; read). A 2N7000
+    // is the other way round.
     [DataRow("Q3", "1 2 3 3")]
-    // collector base emitter: TO-92 of 2N3904 is emitter, base, collector (the same).
+    // collector base emitter: TO-92 of 2N3904: 3 collector, 2 base (onsemi 2N3903/D, symbol; read), so 1 emitter.
     [DataRow("Q4", "3 2 1")]
-    // + - out supply: DIP-8 of dual comparators (TI TLV3202, SBOS561, table of pins; MCP6542's is the same, from memory).
+    // + - out supply: DIP-8 of MCP6542: 1 out, 2 -, 3 +, 4 ground, 5 +, 6 -, 7 out, 8 supply (Microchip DS21696, package
+    // types; read). TI TLV3202 is alike (SBOS561, table of pins; read).
     [DataRow("U2A", "3 2 1 8")]
     [DataRow("U2B", "5 6 7 8")]
     [DataRow("U2", "4")]
