@@ -116,6 +116,7 @@ internal sealed class Trial(Survey survey, InjectedRig rig, InjectionCase tried)
             && !_witness.Run(Math.Max(Window, runsOnUntil - rig.Time), () => !IsClosedForNothing());
     }
 
-    private bool IsClosedForNothing() =>
-        rig.Board.IsRelayDriven && !rig.IsToolRunning && !survey.IsClosedAbout(rig.Time);
+    // Single wild readings look like a tool for a moment, and each lengthens a run-on: now more, now less.
+    private bool IsClosedForNothing() => rig.Board.IsRelayDriven && !rig.IsToolRunning && rig.Shop.Sensor.Wild is null
+        && !survey.IsClosedAbout(rig.Time);
 }
