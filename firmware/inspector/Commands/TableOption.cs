@@ -71,7 +71,7 @@ internal sealed class TableOption
             : All.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false });
         return idle is null
             ? [.. sources]
-            : throw new UserException($"{idle.Name} is for recordings of other instruments; a board's own says all of that itself.");
+            : throw new UserException($"{idle.Name} is for recordings of other instruments; a board's own says all that itself.");
     }
 
     private TableOptions Of(ParseResult parsed) => new(
