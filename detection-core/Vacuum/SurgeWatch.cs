@@ -66,7 +66,7 @@ public sealed class SurgeWatch
     // sixteenth of the amplitude, so a thirty-second of the swing.
     private const int OffsetShift = 5;
 
-    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start, unless it is above what is known to follow. A
+    // A climb by a sixteenth in 60 ms, and again in the next 60 ms, is a soft start, unless it is above what is known. A
     // climb that has become slower may be about to end, with a motor that has come to speed, and its current falls from there.
     private const int ClimbStretches = 3;
     private const int ClimbShift = 4;

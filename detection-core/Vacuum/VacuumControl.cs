@@ -124,8 +124,8 @@ public sealed class VacuumControl
         }
 
         // The wait for the end of a surge is ended by IsBriefSurge, which also looks at what is left of the surge when the time
-        // is up.
-        if (now >= _deadline && !IsWaitingForSurge)
+        // is up. None is watched when the settings were changed during a start that had waited for long.
+        if (now >= _deadline && !(IsWaitingForSurge && Surge.IsWatching))
         {
             Handle(VacuumEvent.TimeUp, now);
         }
@@ -361,7 +361,7 @@ public sealed class VacuumControl
     {
         WantsVacuum = State == VacuumState.On || State == VacuumState.RunOn || State == VacuumState.ByHand;
         IsWaitingForSurge = State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge;
-        NextLook = IsWaitingForSurge ? Never
+        NextLook = IsWaitingForSurge && Surge.IsWatching ? Never
             : State == VacuumState.Idle ? _burstAt
             : State == VacuumState.On && !_hasWarned && _deadline != Never ? _deadline - WarningMicroseconds
             : _deadline;

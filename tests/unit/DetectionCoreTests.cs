@@ -28,6 +28,25 @@ public class DetectionCoreTests
         Assert.IsFalse(bench.Core.IsToolRunning);
     }
 
+    // The settings are changed while a fixed delay of 10 s is waited for, when no surge is watched any more.
+    [TestMethod]
+    public void AStartDelayThatIsChangedDuringAStartLetsThatStartAndTheNextOneThrough()
+    {
+        CoreSettings settings = CoreBench.AfterSurge();
+        settings.StartDelayMilliseconds = 10000;
+        CoreBench bench = new CoreBench(settings);
+        bench.Run(Idle, 5000);
+        bench.Run(Tool, 5000);
+        Assert.AreEqual("starting", Words.Of(bench.Core.Vacuum.State));
+        bench.Core.Use(CoreBench.AfterSurge());
+        bench.Run(Tool, 1000);
+        Assert.AreEqual("on", Words.Of(bench.Core.Vacuum.State));
+        bench.Run(Idle, 10000);
+        Assert.AreEqual("idle", Words.Of(bench.Core.Vacuum.State));
+        bench.Run(Tool, 3500);
+        Assert.AreEqual("on", Words.Of(bench.Core.Vacuum.State));
+    }
+
     [TestMethod]
     public void ATypicalCut()
     {

@@ -38,11 +38,13 @@ internal sealed class TableOption
     };
     private readonly Option<long> _seed = new("--seed") { Description = "Seed of the noise.", DefaultValueFactory = _ => 1 };
 
+    private Option[] All => [_rate, _column, _timeColumn, _unit, _scale, _lead, _seed];
+
     /// <summary>Gives a command these options.</summary>
     /// <param name="command">The command.</param>
     public void AddTo(Command command)
     {
-        foreach (Option option in (Option[])[_rate, _column, _timeColumn, _unit, _scale, _lead, _seed])
+        foreach (Option option in All)
         {
             command.Options.Add(option);
         }
@@ -64,7 +66,12 @@ internal sealed class TableOption
                 sources.Add(SourceFile.Open(file, options, part => progress((done + part) / files.Length)));
             }
         });
-        return [.. sources];
+        Option? idle = sources.Exists(source => source is TableSource)
+            ? null
+            : All.FirstOrDefault(option => parsed.GetResult(option) is { Implicit: false });
+        return idle is null
+            ? [.. sources]
+            : throw new UserException($"{idle.Name} is for recordings of other instruments; a board's own says all that itself.");
     }
 
     private TableOptions Of(ParseResult parsed) => new(

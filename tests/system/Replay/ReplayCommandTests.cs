@@ -30,6 +30,16 @@ public sealed class ReplayCommandTests
     public static void Forget() => Directory.Delete(s_folder, recursive: true);
 
     [TestMethod]
+    [DataRow("--scale", "10")]
+    [DataRow("--seed", "2")]
+    public void What_is_said_of_a_table_is_refused_with_a_boards_recording(string option, string value)
+    {
+        (int code, _, string complaint) = Cli.Run("replay", Of("saw.csv"), option, value);
+        Assert.AreEqual(2, code);
+        StringAssert.Contains(complaint, $"{option} is for recordings of other instruments");
+    }
+
+    [TestMethod]
     public void A_boards_recording_is_known_by_its_header_and_told_as_it_was()
     {
         (int code, string output, string complaint) = Cli.Run("replay", Of("saw.csv"));
