@@ -71,9 +71,11 @@ public sealed class SurgeWatch
     private const int ClimbStretches = 3;
     private const int ClimbShift = 4;
 
-    // A known level is reached within a sixteenth above and an eighth below, and kept to a thirty-second for 60 ms.
+    // A known level is reached within a sixteenth above and an eighth below, and kept to a thirty-second for 60 ms. An onset
+    // that stands less than an eighth above it is no surge, but another heater's: it need not fall.
     private const int AboveShift = 4;
     private const int BelowShift = 3;
+    private const int NoSurgeShift = 3;
     private const int StillShift = 5;
     private const int StillStretches = 3;
 
@@ -105,7 +107,7 @@ public sealed class SurgeWatch
     private bool _isSteady;
     private bool _hasComeDown;
     private bool _isKnown;
-    private int _knownLowest;
+    private int _knownMost;
     private int _knownHighest;
 
     /// <summary>
@@ -248,7 +250,7 @@ public sealed class SurgeWatch
         _isSteady = tape.Flag(_isSteady);
         _hasComeDown = tape.Flag(_hasComeDown);
         _isKnown = tape.Flag(_isKnown);
-        _knownLowest = tape.Number(_knownLowest);
+        _knownMost = tape.Number(_knownMost);
         _knownHighest = tape.Number(_knownHighest);
         NextLook = tape.Number(NextLook);
         Clipped = tape.Number(Clipped);
@@ -334,7 +336,8 @@ public sealed class SurgeWatch
     private void Recall()
     {
         _isKnown = _memory.Find(_onset, _after);
-        _knownLowest = _memory.Lowest;
+        int lowest = _memory.Lowest;
+        _knownMost = lowest + (lowest >> (_onset - lowest < lowest >> NoSurgeShift ? NoSurgeShift : AboveShift));
         _knownHighest = _memory.Highest;
     }
 
@@ -351,7 +354,7 @@ public sealed class SurgeWatch
 
     private bool IsAtKnownLevel(int swing)
     {
-        if (!_isKnown || _count < StillStretches || swing > _knownLowest + (_knownLowest >> AboveShift))
+        if (!_isKnown || _count < StillStretches || swing > _knownMost)
         {
             return false;
         }
