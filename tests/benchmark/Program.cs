@@ -16,7 +16,7 @@ Command starts = new(
 {
     quick, seed, charts,
 };
-starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(quick), Seed(parsed), parsed.GetRequiredValue(charts)));
+starts.SetAction(parsed => StartsCommand.Run(parsed.GetValue(quick), Seed(parsed), Folder(parsed)));
 Command standing = new("standing", "What stands on the line beside tools: wild readings, lamps, a generator.") { quick, seed };
 standing.SetAction(parsed => Study(parsed, StandingStudy.Run));
 Command own = new("own", "Whether the vacuum's own current on the tool's line is found, and how soon.") { quick, seed };
@@ -32,7 +32,7 @@ RootCommand root = new(
     standing,
     own,
 };
-root.SetAction(parsed => DetectionCommand.Run(parsed.GetValue(quick), parsed.GetRequiredValue(charts)));
+root.SetAction(parsed => DetectionCommand.Run(parsed.GetValue(quick), Folder(parsed)));
 
 ParseResult parsed = root.Parse(args);
 if (parsed.Errors.Count > 0)
@@ -49,6 +49,21 @@ catch (UserException exception)
 {
     Console.Error.WriteLine(exception.Message);
     return ExitCode.Usage;
+}
+
+// Made before the minutes of work, not after them.
+string Folder(ParseResult parsed)
+{
+    string folder = parsed.GetRequiredValue(charts);
+    try
+    {
+        Directory.CreateDirectory(folder);
+        return folder;
+    }
+    catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
+    {
+        throw new UserException($"'{folder}' cannot be a folder for the charts: name one that can be made and written.", exception);
+    }
 }
 
 int Seed(ParseResult parsed) => parsed.GetValue(seed) is var one and >= 1 and <= 100_000
