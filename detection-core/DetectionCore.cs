@@ -20,10 +20,8 @@ public sealed class DetectionCore
     // 0.974 at 50 Hz and 0.858 in place of 0.964 at 60 Hz, which is 92 % and 89 % of it.
     private const int LongBucketsPercent = 91;
 
-    // A tool whose start surge is waited for counts as gone after so many looks below its stop level, when nothing is left. A
-    // wild reading is seen for eight looks, and the next one must not find it still there. Of narrow pulses something is left
-    // where a few of them fall between the readings.
-    private const int GoneLooks = 3;
+    // The meter's turn comes every eight buckets, in one in which the tool finder does least. Long buckets end at even places.
+    private const int MeterTurn = 3;
 
     private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
@@ -57,6 +55,8 @@ public sealed class DetectionCore
     public bool HasLongBuckets;
 
     private long _lastEnd;
+    private long _surgeDue;
+    private int _meterTurn = MeterTurn;
     private bool _hasVacuumLine;
     private bool _idleMeasured;
     private VacuumState _judgedState;
@@ -247,6 +247,7 @@ public sealed class DetectionCore
         }
 
         _settings = settings;
+        _meterTurn = HasLongBuckets ? 0 : MeterTurn;
         int microvolts = HasLongBuckets ? settings.MicrovoltsAnAmpere / 100 * LongBucketsPercent : settings.MicrovoltsAnAmpere;
         _scale = new SensorScale(microvolts, settings.Turns, _converter.MicrovoltsACount);
         _vacuumScale = new SensorScale(settings.MicrovoltsAnAmpere, settings.VacuumTurns, _converter.MicrovoltsACount);
@@ -293,8 +294,8 @@ public sealed class DetectionCore
         SwingWindow window = tool.Window;
         bool hasLearned = tool.Accept(bucket);
         bool isValid = window.IsValid;
-        int count = bucket.Count;
-        if (count > 0 && _meter.Add(bucket.Sum * SensorScale.PartsACount / count))
+        int turn = window.Place & (SwingWindow.Length - 1);
+        if (turn == _meterTurn && window.IsFull && _meter.Add(window))
         {
             JudgeMeasurement(now);
         }
@@ -312,10 +313,11 @@ public sealed class DetectionCore
         else
         {
             faults.Accept(bucket, isValid, tool.IsRunning);
+            Vacuum.Surge.Clipped += bucket.AtLowRail + bucket.AtHighRail;
         }
 
         VacuumControl vacuum = Vacuum;
-        if (vacuum.Surge.IsWatching && isValid)
+        if (now >= vacuum.Surge.NextLook)
         {
             JudgeSurge(bucket);
         }
@@ -325,11 +327,6 @@ public sealed class DetectionCore
         }
 
         bool isRunning = tool.IsRunning;
-        if (vacuum.Ignored.IsThere)
-        {
-            isRunning = FollowIgnored(isRunning, now);
-        }
-
         if (isRunning != vacuum.IsToolRunning || faults.HoldsOff != vacuum.IsHeldOff || now >= vacuum.NextLook)
         {
             Act(isRunning, now);
@@ -340,7 +337,7 @@ public sealed class DetectionCore
             UpdateGate(now);
         }
 
-        if (_feedback.IsWatching && ((window.Place & (SwingWindow.Length - 1)) == 0 || _feedback.WantsEveryBucket))
+        if (_feedback.IsWatching && (turn == 0 || _feedback.WantsEveryBucket))
         {
             WatchFeedback(now);
         }
@@ -401,6 +398,7 @@ public sealed class DetectionCore
         Gate.Exchange(tape);
         LostHeartbeats.Exchange(tape);
         _lastEnd = tape.Number(_lastEnd);
+        _surgeDue = tape.Number(_surgeDue);
         _idleMeasured = tape.Flag(_idleMeasured);
         _judgedState = (VacuumState)tape.Number((int)_judgedState);
     }
@@ -429,11 +427,6 @@ public sealed class DetectionCore
             {
                 JudgeNoise(bucket.EndTime);
             }
-
-            if (Vacuum.Surge.IsWatching && _tool.Window.IsValid)
-            {
-                JudgeSurge(bucket);
-            }
         }
         else if (step > Bucket.Microseconds && step <= Bucket.LongMicroseconds)
         {
@@ -452,55 +445,33 @@ public sealed class DetectionCore
     private void JudgeSurge(Bucket bucket)
     {
         ToolFinder tool = _tool;
-        SurgeWatch surge = Vacuum.Surge;
-        ToolGuess guess = Vacuum.Guess;
-        if (guess.IsAsking)
+        VacuumControl vacuum = Vacuum;
+        SurgeWatch surge = vacuum.Surge;
+        ToolGuess guess = vacuum.Guess;
+        if (guess.IsAsking && bucket.EndTime < _surgeDue)
         {
-            if (guess.Step(surge.Seen) && guess.NeedsNone && Vacuum.IsToolRunning && !Vacuum.Ignored.IsThere)
-            {
-                Vacuum.Ignored.Begin(Vacuum.Book, guess.Tool, tool.Window);
-            }
-        }
-        else if (surge.IsNews)
-        {
-            surge.IsNews = false;
-            if (!Vacuum.Ignored.IsThere)
-            {
-                guess.Ask(false);
-            }
+            AskOn(bucket.EndTime);
+            return;
         }
 
         if (surge.IsEnding)
         {
-            if (guess.Learned != ToolGuess.None)
-            {
-                surge.Learn();
-            }
-            else if (Vacuum.Ignored.IsThere && !Vacuum.Ignored.IsAlone)
-            {
-                // Two loads together teach nothing of either.
-                surge.End(false);
-            }
-            else if (!guess.IsAsking)
-            {
-                guess.Ask(true);
-            }
+            Learn();
+        }
+        else if (!tool.Window.IsValid)
+        {
+            return;
         }
         else if (!tool.IsSlow)
         {
-            VacuumControl vacuum = Vacuum;
-            SwingWindow window = tool.Window;
-            ToolLevels levels = tool.Levels;
-            bool isGone = window.Power < levels.StopPower && vacuum.IsWaitingForSurge && tool.LooksLow >= GoneLooks
-                && tool.IsNothingLeft;
-            if (isGone || (tool.IsRunning && vacuum.IsBriefSurge(bucket, window, tool.Floor, levels.StartOfTwo)))
+            if (tool.IsRunning && vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo))
             {
                 tool.RejectStart();
             }
         }
-        else if (!Vacuum.IsWaitingForSurge)
+        else if (!vacuum.IsWaitingForSurge)
         {
-            surge.End(false);
+            vacuum.Surge.End(false);
         }
         else if (tool.IsUnsure)
         {
@@ -509,44 +480,76 @@ public sealed class DetectionCore
         else
         {
             // What the slow lane finds has run for about half a second, so its start surge is over.
-            Vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
+            vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
 
-        if (Vacuum.State != _judgedState)
+        if (surge.IsNews)
+        {
+            surge.IsNews = false;
+            if (!vacuum.Ignored.IsThere)
+            {
+                guess.Ask(false);
+            }
+        }
+
+        if (guess.IsAsking)
+        {
+            // Between the looks at the surge, so that no bucket has both to do.
+            _surgeDue = surge.NextLook;
+            surge.NextLook = 0;
+        }
+
+        if (vacuum.State != _judgedState)
         {
             JudgeState(bucket.EndTime);
         }
     }
 
-    // A load that needs no vacuum runs; what a person has said of it may have changed meanwhile.
-    private bool FollowIgnored(bool isRunning, long now)
+    // Which tool is it? One of those in the book is compared at a time.
+    private void AskOn(long now)
     {
         VacuumControl vacuum = Vacuum;
-        IgnoredLoad ignored = vacuum.Ignored;
-        bool wasAlone = ignored.IsAlone;
-        if (vacuum.Book[ignored.Place, ToolFigure.Wish] != ToolBook.NoVacuum)
+        ToolGuess guess = vacuum.Guess;
+        if (guess.Step(vacuum.Surge.Seen) && guess.NeedsNone && vacuum.IsToolRunning && !vacuum.Ignored.IsThere)
         {
-            ignored.End();
-            return isRunning;
+            vacuum.Ignore(_tool.Window);
+            Act(_tool.IsRunning, now);
         }
 
-        bool follows = ignored.Follow(_tool.Window, isRunning, _tool.Levels.LeastStart);
-        if (ignored.IsAlone && !wasAlone)
+        if (!guess.IsAsking)
         {
-            vacuum.Guess.Tool = ignored.Place;
+            vacuum.Surge.NextLook = _surgeDue;
         }
-        else if (!ignored.IsThere && wasAlone)
-        {
-            vacuum.Guess.Stop(now);
-        }
+    }
 
-        return follows;
+    // The start is over.
+    private void Learn()
+    {
+        VacuumControl vacuum = Vacuum;
+        if (vacuum.Guess.Learned != ToolGuess.None)
+        {
+            vacuum.Surge.Learn();
+        }
+        else if (vacuum.Ignored.IsThere && !vacuum.Ignored.IsAlone)
+        {
+            // Two loads together teach nothing of either.
+            vacuum.Surge.End(false);
+        }
+        else
+        {
+            vacuum.Guess.Ask(true);
+        }
     }
 
     // A fact has changed since the last bucket, or a time is up.
     private void Act(bool isRunning, long now)
     {
         VacuumControl vacuum = Vacuum;
+        if (vacuum.Ignored.IsThere)
+        {
+            isRunning = vacuum.FollowIgnored(_tool.Window, isRunning, _tool.Levels.LeastStart, now);
+        }
+
         if (isRunning != vacuum.IsToolRunning)
         {
             _tool.ResetLearning();
@@ -559,6 +562,11 @@ public sealed class DetectionCore
         }
 
         vacuum.Update(isRunning, Faults.HoldsOff, now);
+        if (_tool.IsSlow && vacuum.Surge.IsWatching)
+        {
+            vacuum.Surge.NextLook = now;
+        }
+
         JudgeState(now);
     }
 
@@ -590,13 +598,14 @@ public sealed class DetectionCore
     private void NoteRelay(long now)
     {
         _vacuumWatch.NoteRelay(now);
-        if (Gate.IsClosed)
-        {
-            _feedback.NoteClosing(_tool.Window, _tool.Levels.LeastStop, now);
-        }
-        else
+        if (!Gate.IsClosed)
         {
             _feedback.NoteOpening(IsToolRunning, now);
+        }
+        else if (!HasLongBuckets)
+        {
+            // A slow board may take seconds to see that a tool has stopped, and a look would start the vacuum anew.
+            _feedback.NoteClosing(_tool.Window, _tool.Levels.LeastStop, now);
         }
     }
 

@@ -25,13 +25,17 @@ public sealed class SwingWindow
     // possible power is 7.42 times the square of the greatest difference between two means.
     private const int Quarters = 4;
     private const int SixteenthsShift = 2;
+    internal const int SixteenthsAQuarter = 4;
     internal const long SquareOfQuarters = 16;
 
+    private const int LengthShift = 3;
+
+    // The square of the parts in which ThirdHarmonic is told.
+    private const int ThirdParts = 1 << 20;
     private const int Kept = 2 * Length;
+    internal const int Mask = Kept - 1;
     private const int RippleLag = 5;
 
-    private readonly int[] _means = new int[Kept];
-    private readonly int[] _powers = new int[Kept];
     private int _filled;
     private bool _isBridged;
     private int _swing;
@@ -45,18 +49,23 @@ public sealed class SwingWindow
     // Where the last mean is that a single reading has made; negative where there is none.
     private int _wildPlace = -1;
 
+    /// <summary>The last sixteen means in quarters of a count, each at the <see cref="Place"/> of its bucket.</summary>
+    public readonly int[] Means = new int[Kept];
+
+    /// <summary>The last sixteen powers, in the unit of <see cref="Power"/>.</summary>
+    public readonly int[] Powers = new int[Kept];
+
+    /// <summary>
+    /// Half of the power of the mains frequency alone, for each of the last sixteen buckets, in the unit of <see cref="Power"/>.
+    /// For narrow pulses that hardly depends on where they fall within the buckets, as the third harmonic does.
+    /// </summary>
+    public readonly int[] Halves = new int[Kept];
+
     /// <summary>
     /// Power in the last cycle, 0 or more, in squared quarters of a count, as <see cref="PowerOf"/> gives it. It keeps its last
     /// value while the window is not valid.
     /// </summary>
     public int Power;
-
-    /// <summary>
-    /// Half of the power of the mains frequency and of its third harmonic together, in the unit of <see cref="Power"/>: the
-    /// power of the mains frequency alone is twice the difference of the two. For narrow pulses that hardly depends on where they
-    /// fall within the buckets, as the third harmonic does.
-    /// </summary>
-    public int Squares;
 
     /// <summary>Least mean of the last eight when <see cref="FindExtremes"/> looked, in sixteenths of a count.</summary>
     public int Least;
@@ -69,6 +78,9 @@ public sealed class SwingWindow
 
     /// <summary>Whether the last eight buckets are known, with no more than single ones missing among them.</summary>
     public bool IsValid;
+
+    /// <summary>Whether all sixteen means are known.</summary>
+    public bool IsFull;
 
     /// <summary>
     /// Gets the swing in the last cycle, in sixteenths of a count; it keeps its last value while the window is not valid.
@@ -116,7 +128,7 @@ public sealed class SwingWindow
     /// </param>
     public void Add(int sum, int count)
     {
-        int[] means = _means;
+        int[] means = Means;
         int next = Place;
         int mean;
         if (count > 0)
@@ -131,33 +143,40 @@ public sealed class SwingWindow
         }
         else
         {
-            mean = means[(next - 1) & (Kept - 1)];
+            mean = means[(next - 1) & Mask];
             _isBridged = true;
         }
 
         // X1 and X3 are the discrete Fourier transform of the last eight means, at one and at three cycles in them (textbook).
         // With d0 to d3 for the last four differences, the latest first, the power is
         // |X1|² + |X3|² / 2 = 3/2 · (d0² + d1² + d2² + d3²) + d0 · (d1 - d3) / √2 + d2 · (d1 + d3) / √2.
+        // (|X1|² + |X3|²) / 2 is d0² + d1² + d2² + d3², so that |X1|² / 2 is what the power has beyond that.
         int fourth = _third;
         int third = _second;
         int second = _first;
-        int first = mean - means[(next - (Length / 2)) & (Kept - 1)];
+        int first = mean - means[(next - (Length / 2)) & Mask];
         _third = third;
         _second = second;
         _first = first;
         means[next] = mean;
         int squares = (first * first) + (second * second) + (third * third) + (fourth * fourth);
-        int power = squares + (squares >> 1)
+        int half = (squares >> 1)
             + (first * (((second - fourth) * RootOfHalf) >> RootShift))
             + (third * (((second + fourth) * RootOfHalf) >> RootShift));
-        _powers[next] = power;
-        Place = (next + 1) & (Kept - 1);
-        Power = power;
-        Squares = squares;
-        if (_filled < Kept)
+        Halves[next] = half;
+        squares += half;
+        Powers[next] = squares;
+        Power = squares;
+        Place = (next + 1) & Mask;
+        if (!IsFull)
         {
             _filled++;
-            IsValid = _filled >= Length;
+            IsFull = _filled == Kept;
+            if (!IsValid && _filled >= Length)
+            {
+                IsValid = true;
+                ForgetPowers();
+            }
         }
     }
 
@@ -173,13 +192,15 @@ public sealed class SwingWindow
         int mean = sum * Quarters / count;
         _third = _second;
         _second = _first;
-        _first = mean - _means[(next - (Length / 2)) & (Kept - 1)];
-        _means[next] = mean;
-        _powers[next] = Power;
-        Place = (next + 1) & (Kept - 1);
+        _first = mean - Means[(next - (Length / 2)) & Mask];
+        Means[next] = mean;
+        Powers[next] = Power;
+        Halves[next] = Halves[(next - 1) & Mask];
+        Place = (next + 1) & Mask;
         if (_filled < Kept)
         {
             _filled++;
+            IsFull = _filled == Kept;
         }
     }
 
@@ -187,26 +208,72 @@ public sealed class SwingWindow
     /// <returns>The mean in the unit of <see cref="Power"/>; 0 until there have been two cycles.</returns>
     public int MeanPowerOfTwo()
     {
-        return _filled < Kept ? 0 : (Power >> 1) + (_powers[(Place - 1 - Length) & (Kept - 1)] >> 1);
+        return !IsFull ? 0 : (Power >> 1) + (Powers[(Place - 1 - Length) & Mask] >> 1);
     }
 
     /// <summary>
     /// Takes the mean of the latest power and the one five buckets before it. At 60 Hz the power of a steady current ripples with
     /// a period of 8.3 ms; five buckets are one and a half of them, so that the mean hardly ripples.
     /// </summary>
-    /// <returns>The mean in the unit of <see cref="Power"/>; 0 until there have been two cycles.</returns>
+    /// <returns>The mean in the unit of <see cref="Power"/>.</returns>
     public int SmoothPower()
     {
-        return _filled < Kept ? 0 : (Power >> 1) + (_powers[(Place - 1 - RippleLag) & (Kept - 1)] >> 1);
+        return (Power >> 1) + (Powers[(Place - 1 - RippleLag) & Mask] >> 1);
     }
 
     /// <summary>Takes the mean of the last two buckets, a quarter of a 50 Hz cycle.</summary>
     /// <returns>Mean in sixteenths of a count, from a valid window.</returns>
     public int QuarterMean()
     {
-        int[] means = _means;
+        int[] means = Means;
         int next = Place;
-        return (means[(next - 1) & (Kept - 1)] + means[(next - 2) & (Kept - 1)]) << (SixteenthsShift - 1);
+        return (means[(next - 1) & Mask] + means[(next - 2) & Mask]) << (SixteenthsShift - 1);
+    }
+
+    /// <summary>Takes the mean of eight in a row.</summary>
+    /// <param name="kept"><see cref="Powers"/> or <see cref="Halves"/>.</param>
+    /// <param name="back">How many buckets ago the last of them was, 0 to 8.</param>
+    /// <returns>The mean.</returns>
+    public int MeanOf(int[] kept, int back)
+    {
+        // Eighths, so that the sum fits into 32 bits; two in a round, to spare the board half of the rounds.
+        int mean = 0;
+        int end = Place + Kept - back;
+        for (int place = end - Length; place < end; place += 2)
+        {
+            mean += (kept[place & Mask] >> LengthShift) + (kept[(place + 1) & Mask] >> LengthShift);
+        }
+
+        return mean;
+    }
+
+    /// <summary>Takes the greatest of eight powers.</summary>
+    /// <param name="back">How many buckets ago the last of them was, 0 to 8.</param>
+    /// <returns>The greatest in the unit of <see cref="Power"/>.</returns>
+    public int GreatestPower(int back)
+    {
+        int greatest = 0;
+        for (int i = 1; i <= Length; i++)
+        {
+            int power = Powers[(Place - back - i) & Mask];
+            greatest = power > greatest ? power : greatest;
+        }
+
+        return greatest;
+    }
+
+    /// <summary>Adds up every second of the last eight means: of a sine of 50 Hz nothing is left in four 5 ms apart.</summary>
+    /// <returns>The sum in quarters of a count.</returns>
+    public int SumOfMeans()
+    {
+        int sum = 0;
+        int end = Place + Kept;
+        for (int place = end - Length; place < end; place += 2)
+        {
+            sum += Means[place & Mask];
+        }
+
+        return sum;
     }
 
     /// <summary>Takes the difference of two means half a cycle of 50 Hz apart.</summary>
@@ -215,7 +282,7 @@ public sealed class SwingWindow
     public int Difference(int back)
     {
         int later = Place - 1 - back;
-        return _means[later & (Kept - 1)] - _means[(later - (Length / 2)) & (Kept - 1)];
+        return Means[later & Mask] - Means[(later - (Length / 2)) & Mask];
     }
 
     /// <summary>
@@ -224,17 +291,7 @@ public sealed class SwingWindow
     /// <returns>Power in the unit of <see cref="Power"/>.</returns>
     public int GreatestPower()
     {
-        int greatest = Power;
-        if (_filled == Kept)
-        {
-            for (int i = 2; i <= Length; i++)
-            {
-                int power = _powers[(Place - i) & (Kept - 1)];
-                greatest = power > greatest ? power : greatest;
-            }
-        }
-
-        return greatest;
+        return IsFull ? GreatestPower(0) : Power;
     }
 
     /// <summary>
@@ -248,12 +305,12 @@ public sealed class SwingWindow
     /// </param>
     public void NoteWildReading(Bucket bucket, int much)
     {
-        int last = (Place - 1) & (Kept - 1);
+        int last = (Place - 1) & Mask;
         int others = bucket.Count - 2;
         int difference = 0;
         if (others > 0)
         {
-            difference = _means[last] - ((bucket.Sum - bucket.Least - bucket.Greatest) * Quarters / others);
+            difference = Means[last] - ((bucket.Sum - bucket.Least - bucket.Greatest) * Quarters / others);
         }
 
         if (difference << SixteenthsShift > much || -difference << SixteenthsShift > much)
@@ -273,20 +330,28 @@ public sealed class SwingWindow
     /// <returns>Greatest less least mean, in sixteenths of a count: 0.90 to 0.97 of a sine's swing.</returns>
     public int PeakToPeak()
     {
-        int[] means = _means;
-        int least = int.MaxValue;
-        int greatest = int.MinValue;
+        int[] means = Means;
         int wild = _wildPlace;
+        int place = Place + Kept - Length;
         int end = Place + Kept;
-        for (int place = end - Length; place < end; place++)
+        if ((place & Mask) == wild)
         {
-            int mean = means[place & (Kept - 1)];
-            if (mean < least && (place & (Kept - 1)) != wild)
-            {
-                least = mean;
-            }
+            place++;
+        }
 
-            if (mean > greatest && (place & (Kept - 1)) != wild)
+        int least = means[place & Mask];
+        int greatest = least;
+        while (++place < end)
+        {
+            int mean = means[place & Mask];
+            if (mean < least)
+            {
+                if ((place & Mask) != wild)
+                {
+                    least = mean;
+                }
+            }
+            else if (mean > greatest && (place & Mask) != wild)
             {
                 greatest = mean;
             }
@@ -298,19 +363,35 @@ public sealed class SwingWindow
     /// <summary>Finds <see cref="Least"/> and <see cref="Greatest"/>.</summary>
     public void FindExtremes()
     {
-        int[] means = _means;
-        int least = int.MaxValue;
-        int greatest = int.MinValue;
+        int[] means = Means;
         int end = Place + Kept;
-        for (int place = end - Length; place < end; place++)
+        int place = end - Length;
+        int least = means[place & Mask];
+        int greatest = least;
+        while (++place < end)
         {
-            int mean = means[place & (Kept - 1)];
-            least = mean < least ? mean : least;
-            greatest = mean > greatest ? mean : greatest;
+            int mean = means[place & Mask];
+            if (mean < least)
+            {
+                least = mean;
+            }
+            else if (mean > greatest)
+            {
+                greatest = mean;
+            }
         }
 
         Least = least << SixteenthsShift;
         Greatest = greatest << SixteenthsShift;
+    }
+
+    /// <summary>Takes how much the third harmonic adds to the swing, over the last two cycles.</summary>
+    /// <returns>Its share, in 1024ths: the root of its power as a part of that of the mains frequency.</returns>
+    public int ThirdHarmonic()
+    {
+        long half = (long)MeanOf(Halves, 0) + MeanOf(Halves, Length);
+        long third = (2L * (MeanOf(Powers, 0) + (long)MeanOf(Powers, Length))) - (4 * half);
+        return third <= 0 ? 0 : IntegerMath.SquareRoot(third * ThirdParts / ((2 * half) + 1), 128);
     }
 
     /// <summary>Starts afresh: what was read before a gap says nothing about what comes after it.</summary>
@@ -319,23 +400,36 @@ public sealed class SwingWindow
         _filled = 0;
         _isBridged = false;
         IsValid = false;
+        IsFull = false;
+    }
+
+    // The first power after a gap stands for all those before it, which would be made of means from both sides of it.
+    private void ForgetPowers()
+    {
+        int last = (Place - 1) & Mask;
+        for (int i = 0; i < Kept; i++)
+        {
+            Powers[i] = Powers[last];
+            Halves[i] = Halves[last];
+        }
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        tape.Numbers(_means);
-        tape.Numbers(_powers);
+        tape.Numbers(Means);
+        tape.Numbers(Powers);
+        tape.Numbers(Halves);
         Place = tape.Number(Place);
         _filled = tape.Number(_filled);
         _isBridged = tape.Flag(_isBridged);
         _first = tape.Number(_first);
         _second = tape.Number(_second);
         _third = tape.Number(_third);
-        Squares = tape.Number(Squares);
         _wildPlace = tape.Number(_wildPlace);
         Power = tape.Number(Power);
         IsValid = tape.Flag(IsValid);
+        IsFull = tape.Flag(IsFull);
     }
 }

@@ -23,8 +23,13 @@ public sealed class ToolFinder
     // Half of the stop level, as a current.
     private const int LeftShift = 2;
 
-    // The mean of two powers is steadier than one: the greatest of a second is a seventh lower, as a swing (simulated: white
-    // noise 0.88, 1/f noise 0.84).
+    // A tool on trial counts as gone after so many looks below its stop level, when nothing is left. A wild reading is seen for
+    // eight looks, and the next one must not find it still there. Of narrow pulses something is left where a few of them fall
+    // between the readings.
+    private const int GoneLooks = 3;
+
+    // The mean of two powers is steadier than one, and a hundred looks a second miss the very greatest: by a sixth, as a swing
+    // (simulated: 1/f noise 0.84, white noise 0.88). With a seventh, 1/f noise starts the vacuum five times a year.
     private const int SmoothLacks = 5;
 
     // The levels are worked out in two steps, at two of the buckets that are left for it.
@@ -91,20 +96,6 @@ public sealed class ToolFinder
         get { return _floor.IsAtCap; }
     }
 
-    /// <summary>Gets for how many looks in a row the tool that the fast lane sees has been below its stop level.</summary>
-    public int LooksLow
-    {
-        get { return IsRunning && !IsSlow ? _fast.LooksAgainst : 0; }
-    }
-
-    /// <summary>
-    /// Gets a value indicating whether the line shows less than half of the stop level: after a wild reading nothing is left.
-    /// </summary>
-    public bool IsNothingLeft
-    {
-        get { return Window.Power < Levels.StopPower >> LeftShift; }
-    }
-
     /// <summary>Takes new settings.</summary>
     /// <param name="startAt">Swing at which a tool counts as running, in sixteenths of a count.</param>
     /// <param name="stopBelow">Swing below which it counts as stopped; under <paramref name="startAt"/>.</param>
@@ -151,7 +142,7 @@ public sealed class ToolFinder
                 LookForStop(isLow);
             }
 
-            if ((Levels.ReleasePower > 0 || IsOnTrial) && (window.Place & 3) == 0 && !IsSlow)
+            if ((window.Place & 3) == 0 && (Levels.ReleasePower > 0 || IsOnTrial) && !IsSlow)
             {
                 LookForRelease();
             }
@@ -173,7 +164,7 @@ public sealed class ToolFinder
         // To spare the board, the slow lane takes every second bucket, and the fast floor every other of the rest: the window
         // covers eight buckets and a quarter-cycle mean covers two, so neither misses anything of the line. The levels follow
         // between them.
-        if ((window.Place & 1) == 0)
+        if ((window.Place & 1) != 0)
         {
             return (window.Place & 2) == 0 ? LookAtNoise() : FollowFloors();
         }
@@ -208,8 +199,9 @@ public sealed class ToolFinder
             return false;
         }
 
-        // At an odd place, so that the second half comes to an even one, after which the slow lane's turn is.
-        window.Place |= 1;
+        // At an even place, so that after the second half it is the slow lane's turn, and every fourth time that of what looks at
+        // all eight means.
+        window.Place = (window.Place + 1) & ~1 & SwingWindow.Mask;
         bool isIdle = window.IsValid && (!IsRunning || IsSlow);
         bool hasLearned = isIdle && ((window.Place & 2) == 0 ? LookAtNoise() : FollowFloors());
         window.AddFirstHalf(bucket.Sum, bucket.Count);
@@ -225,7 +217,7 @@ public sealed class ToolFinder
         IsRunning = false;
 
         // What is left may be a lamp at the level.
-        _wasRejected = !IsNothingLeft;
+        _wasRejected = !IsNothingLeft();
         if (Levels.IsNoiseLimited)
         {
             AskSlowLane();
@@ -387,6 +379,16 @@ public sealed class ToolFinder
                 AskSlowLane();
             }
         }
+        else if (IsOnTrial && _fast.LooksAgainst >= GoneLooks && IsNothingLeft())
+        {
+            RejectStart();
+        }
+    }
+
+    // Less than half of the stop level is on the line: after a wild reading nothing is left.
+    private bool IsNothingLeft()
+    {
+        return Window.Power < Levels.StopPower >> LeftShift;
     }
 
     // Noise may have lifted a small tool over the start level for a moment, and it falls below the stop level now although it

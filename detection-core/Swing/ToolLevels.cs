@@ -164,11 +164,17 @@ public sealed class ToolLevels
         bool isPeakClear = _startAt >= (long)floor * PeakPercent / 100;
         StartPeak = isPeakClear ? peak - (peak >> 5) : int.MaxValue;
 
-        // A steady load alone is not worth a look.
         int look = SwingWindow.PowerOf(StartOfTwo >> LookOfTwoShift);
         int peakLook = SwingWindow.PowerOf(peak >> PeakLookShift);
         look = isPeakClear && peakLook < look ? peakLook : look;
-        LookPower = look > release ? look : release;
+
+        // A steady load alone is not worth a look, nor is half as much power again, unless two cycles may reach their level with
+        // it while the one before has not reached its own.
+        long least = (2L * StartPowerOfTwo) - StartPower;
+        int half = power + (power >> 1);
+        least = least < half ? least : half;
+        least = least > release ? least : release;
+        LookPower = look > least ? look : (int)least;
     }
 
     // Of noise beside a steady current only that part counts which is in step with it, and two powers' worth of it less than that

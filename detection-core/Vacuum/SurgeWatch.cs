@@ -23,8 +23,22 @@ public sealed class SurgeWatch
     /// <summary>Stretches after which a current that never came down is believed to have no surge.</summary>
     public const int StretchesToBelieve = 38;
 
+    /// <summary>
+    /// Buckets that are left out after an onset: the tool's first cycle may be half a one, and the window still holds some of
+    /// the time before it, so their swing is no measure of the surge.
+    /// </summary>
+    public const int LeftOut = SwingWindow.Length * 3 / 4;
+
+    private const long Never = long.MaxValue;
+    private const long StretchMicroseconds = SwingWindow.Length * Bucket.Microseconds;
     private const int Tenth = Half / 2;
     private const int Mask = 31;
+
+    // About 3 A with the default sensor, from which no root is far.
+    private const int FirstGuess = 4096;
+
+    // Where this many percent of the readings stand at a rail, the top of the current is cut off and its swing says nothing.
+    private const int MuchClippedPercent = 15;
 
     // The height of an onset is the mean of its first two stretches; a second figure is taken a tenth of a second later.
     private const int OnsetStretches = 2;
@@ -52,24 +66,38 @@ public sealed class SurgeWatch
     // sixteenth of the amplitude, so a thirty-second of the swing.
     private const int OffsetShift = 5;
 
-    // A climb by a sixteenth in 80 ms, and again in the next, is a soft start.
-    private const int ClimbStretches = 4;
+    // A climb by a sixteenth in 60 ms, and again in the next 60 ms, is a soft start, unless it is above what is known. A
+    // climb that has become slower may be about to end, with a motor that has come to speed, and its current falls from there.
+    private const int ClimbStretches = 3;
     private const int ClimbShift = 4;
 
-    // A known level is reached within a sixteenth above and an eighth below, and kept to a thirty-second for 60 ms.
+    // A known level is reached within a sixteenth above and an eighth below, and kept to a thirty-second for 60 ms. An onset
+    // that stands less than an eighth above it is no surge, but another heater's: it need not fall.
     private const int AboveShift = 4;
     private const int BelowShift = 3;
+    private const int NoSurgeShift = 3;
     private const int StillShift = 5;
     private const int StillStretches = 3;
 
-    private const int LengthShift = 4;
+    // A level that is lower by a sixteenth is news.
+    private const int NewsShift = 4;
+
+    // The share of the third harmonic is taken over a while.
+    private const int ThirdShift = 2;
 
     // A watch that has lasted for so many stretches has lasted for the longest surge.
     private const int LongestStretches = 130;
 
     private readonly ToolMemory _memory;
-    private readonly SwingStretch _stretch = new SwingStretch();
     private readonly long[] _swings = new long[Mask + 1];
+
+    // The last stretch: the swing of the mains frequency, half of its power in the last bucket, whether the readings were cut
+    // off, and whether it is still to be judged.
+    private int _swing = FirstGuess;
+    private int _lastHalf;
+    private bool _isClipped;
+    private bool _isMeasured;
+
     private int _count;
     private int _steps;
 
@@ -77,28 +105,36 @@ public sealed class SurgeWatch
     private int _late;
     private int _early;
     private int _most;
-    private int _extremes;
+    private int _offCentre;
     private int _range;
     private int _firstOnset;
     private int _firstAfter;
     private int _kneeBelow;
-    private int _firstMean;
+    private int _sumOfMeans;
+    private int _halfStepPower;
+    private bool _isSteady;
     private bool _hasComeDown;
     private bool _isKnown;
-    private int _knownLowest;
+    private int _knownMost;
     private int _knownHighest;
+
+    /// <summary>
+    /// Until when nothing has to be done, in microseconds: <see cref="Accept"/> or <see cref="Learn"/> is to be called with the
+    /// first bucket that ends then or later.
+    /// </summary>
+    public long NextLook = Never;
 
     /// <summary>What the start has shown so far.</summary>
     public readonly ToolFigures Seen = new ToolFigures();
 
-    /// <summary>Whether a start is watched: for as long as a surge may last, or until the tool has stopped.</summary>
-    public bool IsWatching;
+    /// <summary>Whether the start has shown something new: it is worth asking which tool it is.</summary>
+    public bool IsNews;
+
+    /// <summary>Readings at a rail since the last stretch, to be counted up from outside.</summary>
+    public int Clipped;
 
     /// <summary>Whether <see cref="Learn"/> is to be called with the next bucket.</summary>
     public bool IsEnding;
-
-    /// <summary>Whether the start has shown something new: it is worth asking which tool it is.</summary>
-    public bool IsNews;
 
     /// <summary>A swing above this is more than the circuit carries, in sixteenths of a count.</summary>
     public int Circuit = int.MaxValue;
@@ -110,37 +146,24 @@ public sealed class SurgeWatch
         _memory = memory;
     }
 
-    /// <summary>Gets the mean swing of the last 20 ms, in sixteenths of a count; 0 until there is one.</summary>
-    public int Level
+    /// <summary>
+    /// Gets a value indicating whether a start is watched: for as long as a surge may last, or until the tool has stopped.
+    /// </summary>
+    public bool IsWatching
     {
-        get { return _stretch.Level; }
-    }
-
-    /// <summary>Gets the greatest swing of the last 20 ms, in sixteenths of a count; 0 until there is one.</summary>
-    public int Top
-    {
-        get { return _stretch.Top; }
-    }
-
-    /// <summary>Gets the mean of <see cref="Top"/> of the last 60 ms.</summary>
-    public int MeanTop
-    {
-        get { return _stretch.MeanTop; }
+        get { return NextLook != Never; }
     }
 
     /// <summary>Begins at the moment when a tool is seen.</summary>
-    public void Begin()
+    /// <param name="now">Time in microseconds.</param>
+    public void Begin(long now)
     {
-        IsWatching = true;
         IsEnding = false;
         IsNews = false;
-        _stretch.Level = 0;
-        _stretch.Top = 0;
-        _stretch.MeanTop = 0;
         _steps = 0;
         _firstOnset = 0;
         Seen.Height = 0;
-        BeginOnset();
+        BeginOnset(now);
     }
 
     /// <summary>
@@ -152,11 +175,11 @@ public sealed class SurgeWatch
         if (Seen.Level == int.MaxValue && _count >= LongestStretches)
         {
             // A brushed motor with little to turn runs up for longer than is waited for.
-            NoteLevel();
+            Seen.Level = _late / Half;
         }
 
         IsEnding = learns && IsWatching && Seen.Level < int.MaxValue;
-        IsWatching = IsEnding;
+        NextLook = IsEnding ? 0 : Never;
     }
 
     /// <summary>
@@ -173,42 +196,40 @@ public sealed class SurgeWatch
 
         _memory.Learn(Seen.Height, Seen.After, Seen.Level);
         IsEnding = false;
-        IsWatching = false;
+        NextLook = Never;
     }
 
-    /// <summary>Takes a bucket with a valid window.</summary>
-    /// <param name="bucket">The bucket.</param>
-    /// <param name="window">The window.</param>
+    /// <summary>
+    /// Measures the stretch that ends with a bucket, and judges it with the next one: both in one would be dear.
+    /// </summary>
+    /// <param name="bucket">The bucket, the first one at <see cref="NextLook"/> or later.</param>
+    /// <param name="window">The window, a valid one.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
-    /// <returns>True when the surge is over, which is told every 20 ms.</returns>
+    /// <returns>True when a stretch was judged: <see cref="IsOver"/> tells the answer.</returns>
     public bool Accept(Bucket bucket, SwingWindow window, int noise)
     {
-        if (!_stretch.Add(bucket, window))
+        if (!_isMeasured)
         {
+            Measure(bucket, window);
             return false;
         }
 
-        int swing = _stretch.Swing;
-        if (_stretch.HasStepped || (_count >= StepStretches && _steps < MostSteps && swing > _most / 2 * 3))
+        _isMeasured = false;
+        NextLook += StretchMicroseconds;
+        int swing = _swing;
+        if (_lastHalf > _halfStepPower || (_count >= StepStretches && _steps < MostSteps && swing > _most / 2 * 3))
         {
             _steps++;
-            BeginOnset();
+            BeginOnset(NextLook - StretchMicroseconds);
             return false;
         }
 
         Add(swing);
-        Note(window);
-        bool isSteady = _count >= 2 * Half && _early - _late <= (_early / LeastFall) + (noise * Half >> NoiseShift);
-        if ((isSteady || IsFlat(swing)) && _late / Half < Seen.Level)
+        int steady = (_early / LeastFall) + (noise * Half >> NoiseShift);
+        _isSteady = _count >= 2 * Half && _early - _late <= steady;
+        if (_late / Half < Seen.Level && ((_isSteady && _late - _early <= steady) || IsFlat(swing)))
         {
-            // What fell by a sixteenth was still part of the surge.
-            if (_late / Half < Seen.Level - (Seen.Level >> LengthShift))
-            {
-                Seen.Length = _count;
-                IsNews = true;
-            }
-
-            NoteLevel();
+            NoteLevel(window);
         }
 
         if (!_hasComeDown && _count >= Half && _late < _kneeBelow)
@@ -217,38 +238,76 @@ public sealed class SurgeWatch
             Seen.Knee = _count;
         }
 
-        return swing <= Circuit && !_stretch.IsClipped
-            && (IsAtKnownLevel(swing) || IsClimbing() || (isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
+        return true;
+    }
+
+    /// <summary>Tells whether the surge is over, after the last stretch was judged.</summary>
+    /// <returns>True when it is.</returns>
+    public bool IsOver()
+    {
+        int swing = _swing;
+        return swing <= Circuit && !_isClipped
+            && (IsAtKnownLevel(swing) || IsClimbing() || (_isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
     }
 
     /// <summary>Exchanges the state with a tape.</summary>
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        _stretch.Exchange(tape);
         tape.Numbers(_swings);
+        _swing = tape.Number(_swing);
+        _lastHalf = tape.Number(_lastHalf);
+        _isClipped = tape.Flag(_isClipped);
+        _isMeasured = tape.Flag(_isMeasured);
         _count = tape.Number(_count);
         _steps = tape.Number(_steps);
         _late = tape.Number(_late);
         _early = tape.Number(_early);
         _most = tape.Number(_most);
-        _extremes = tape.Number(_extremes);
+        _offCentre = tape.Number(_offCentre);
         _range = tape.Number(_range);
         Seen.Exchange(tape);
         _firstOnset = tape.Number(_firstOnset);
         _firstAfter = tape.Number(_firstAfter);
         _kneeBelow = tape.Number(_kneeBelow);
-        _firstMean = tape.Number(_firstMean);
+        _sumOfMeans = tape.Number(_sumOfMeans);
+        _halfStepPower = tape.Number(_halfStepPower);
+        _isSteady = tape.Flag(_isSteady);
         _hasComeDown = tape.Flag(_hasComeDown);
         _isKnown = tape.Flag(_isKnown);
-        _knownLowest = tape.Number(_knownLowest);
+        _knownMost = tape.Number(_knownMost);
         _knownHighest = tape.Number(_knownHighest);
-        IsWatching = tape.Flag(IsWatching);
+        NextLook = tape.Number(NextLook);
+        Clipped = tape.Number(Clipped);
         IsEnding = tape.Flag(IsEnding);
         IsNews = tape.Flag(IsNews);
     }
 
-    private void BeginOnset()
+    private void Measure(Bucket bucket, SwingWindow window)
+    {
+        // The mean over a stretch ripples less than the power of a single bucket.
+        _swing = SwingWindow.SwingOf(2 * window.MeanOf(window.Halves, 0), _swing);
+        _lastHalf = window.Halves[(window.Place - 1) & SwingWindow.Mask];
+        _isClipped = Clipped > 0 && Clipped * 100 >= bucket.Count * SwingWindow.Length * MuchClippedPercent;
+        Clipped = 0;
+        _isMeasured = true;
+        NextLook = bucket.EndTime;
+        if (_count < Half)
+        {
+            // The sum of the means over the second tenth of a second, less that over the first one.
+            int sum = window.SumOfMeans();
+            _sumOfMeans += _count < Tenth ? -sum : sum;
+            if (_count >= Tenth)
+            {
+                // Four means in quarters of a count make the mean in sixteenths.
+                window.FindExtremes();
+                _offCentre += window.Greatest + window.Least - (2 * sum);
+                _range += window.Greatest - window.Least;
+            }
+        }
+    }
+
+    private void BeginOnset(long now)
     {
         if (_firstOnset == 0 && Seen.Height > 0)
         {
@@ -257,16 +316,18 @@ public sealed class SurgeWatch
         }
 
         Seen.Begin();
-        _extremes = 0;
+        _offCentre = 0;
         _range = 0;
         _count = 0;
         _late = 0;
         _early = 0;
         _hasComeDown = false;
         _isKnown = false;
-        _stretch.Begin();
-        _stretch.Sum = 0;
-        _stretch.Count = 0;
+        _sumOfMeans = 0;
+        _halfStepPower = int.MaxValue;
+        Clipped = 0;
+        _isMeasured = false;
+        NextLook = now + (LeftOut * Bucket.Microseconds) + StretchMicroseconds;
     }
 
     private void Add(int swing)
@@ -286,7 +347,7 @@ public sealed class SurgeWatch
 
         _most = most;
         long halfStep = _steps < MostSteps ? StepPower * SwingWindow.PowerOf(most) / 2 : int.MaxValue;
-        _stretch.HalfStepPower = halfStep < int.MaxValue ? (int)halfStep : int.MaxValue;
+        _halfStepPower = halfStep < int.MaxValue ? (int)halfStep : int.MaxValue;
         _count = ++count;
         switch (count)
         {
@@ -295,33 +356,14 @@ public sealed class SurgeWatch
                 _kneeBelow = Seen.Height * Half / 100 * KneePercent;
                 Recall();
                 break;
-            case Tenth:
-                _firstMean = TakeMean();
-                break;
             case AfterStretches:
                 Seen.After = (int)(swing + swings[(count - 2) & Mask]) / 2;
                 Recall();
                 break;
             case Half:
-                LookForOffset();
+                Seen.Half = (_offCentre < 0 ? -_offCentre : _offCentre) * ToolFigures.Whole / (_range + 1);
+                JudgeOffset();
                 break;
-        }
-    }
-
-    // What tells one tool from another besides its strength.
-    private void Note(SwingWindow window)
-    {
-        if (_count > Tenth && _count <= Half)
-        {
-            window.FindExtremes();
-            _extremes += window.Greatest + window.Least;
-            _range += window.Greatest - window.Least;
-            if (_count == Half)
-            {
-                // LookForOffset has put the mean of this time there.
-                int off = _extremes - (2 * Tenth * Seen.Half);
-                Seen.Half = (off < 0 ? -off : off) * ToolFigures.Whole / (_range + 1);
-            }
         }
     }
 
@@ -339,48 +381,44 @@ public sealed class SurgeWatch
         return difference <= most && -difference <= most;
     }
 
-    private void NoteLevel()
+    private void NoteLevel(SwingWindow window)
     {
-        Seen.Level = _late / Half;
-        long share = _stretch.Third > 0 ? 2L * _stretch.Third : 0;
-        int root = IntegerMath.SquareRoot(
-            share * ToolFigures.Whole * ToolFigures.Whole >> SwingStretch.ThirdParts, ToolFigures.Whole / 8);
-        Seen.Third = root < ToolFigures.MostPart ? root : ToolFigures.MostPart;
+        int level = _late / Half;
+        if (level < Seen.Level - (Seen.Level >> NewsShift))
+        {
+            // What fell by so much was still part of the surge.
+            Seen.Length = _count;
+            IsNews = true;
+            Seen.Third = 0;
+        }
+
+        Seen.Level = level;
+        int third = window.ThirdHarmonic();
+        Seen.Third += Seen.Third == 0 ? third : (third - Seen.Third) >> ThirdShift;
     }
 
     private void Recall()
     {
         _isKnown = _memory.Find(Seen.Height, Seen.After);
-        _knownLowest = _memory.Lowest;
+        int lowest = _memory.Lowest;
+        _knownMost = lowest + (lowest >> (Seen.Height - lowest < lowest >> NoSurgeShift ? NoSurgeShift : AboveShift));
         _knownHighest = _memory.Highest;
     }
 
-    // Where there was an offset, only what comes down from the plateau after it counts.
-    private void LookForOffset()
+    // Where there was an offset, only what comes down from the plateau after it counts. Five stretches of four means in quarters
+    // of a count make five times the offset in sixteenths, and the swings of ten stretches ten times the swing.
+    private void JudgeOffset()
     {
-        int mean = TakeMean();
-        int offset = mean - _firstMean;
-        Seen.Half = mean;
-        offset = offset < 0 ? -offset : offset;
-        if (offset > _late / Half >> OffsetShift)
+        int offset = _sumOfMeans < 0 ? -_sumOfMeans : _sumOfMeans;
+        if (offset > _late >> (OffsetShift + 1))
         {
             _kneeBelow = _late / 100 * KneePercent;
         }
     }
 
-    // Mean of the readings since it was last taken, in sixteenths of a count.
-    private int TakeMean()
-    {
-        SwingStretch stretch = _stretch;
-        int mean = stretch.Count == 0 ? 0 : (int)((long)stretch.Sum * SensorScale.PartsACount / stretch.Count);
-        stretch.Sum = 0;
-        stretch.Count = 0;
-        return mean;
-    }
-
     private bool IsAtKnownLevel(int swing)
     {
-        if (!_isKnown || _count < StillStretches || swing > _knownLowest + (_knownLowest >> AboveShift))
+        if (!_isKnown || _count < StillStretches || swing > _knownMost)
         {
             return false;
         }
@@ -398,9 +436,12 @@ public sealed class SurgeWatch
             return false;
         }
 
+        int last = Pair(_count);
         int middle = Pair(_count - ClimbStretches);
         int first = Pair(_count - (2 * ClimbStretches));
-        return Pair(_count) - middle > middle >> ClimbShift && middle - first > first >> ClimbShift;
+        int climb = middle - first;
+        return last - middle > middle >> ClimbShift && climb > first >> ClimbShift && last - middle > climb - (climb >> 2)
+            && (!_isKnown || last / 2 <= _knownHighest + (_knownHighest >> AboveShift));
     }
 
     // Two stretches together ripple less than one.

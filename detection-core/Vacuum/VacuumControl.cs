@@ -19,6 +19,7 @@ public sealed class VacuumControl
     private readonly VacuumTable _table = new VacuumTable();
     private readonly NoticeQueue _notices;
     private CoreSettings _settings;
+
     // A burst is told when no tool has come for so long after it: electronics may draw one before their motor starts.
     private const long BurstMicroseconds = Time.Second;
 
@@ -147,8 +148,9 @@ public sealed class VacuumControl
         }
 
         // The wait for the end of a surge is ended by IsBriefSurge, which also looks at what is left of the surge when the time
-        // is up.
-        if (now >= _deadline && !IsWaitingForSurge && !(State == VacuumState.Starting && WaitsToKnow(now)))
+        // is up. None is watched when the settings were changed during a start that had waited for long.
+        if (now >= _deadline && !(IsWaitingForSurge && Surge.IsWatching)
+            && !(State == VacuumState.Starting && WaitsToKnow(now)))
         {
             Handle(VacuumEvent.TimeUp, now);
         }
@@ -169,23 +171,33 @@ public sealed class VacuumControl
     /// Looks whether the start surge is over, while the vacuum waits for that. If it is and a tool is left, the vacuum goes on.
     /// Until the longest surge would be over the tool is still looked at, to know it the next time.
     /// </summary>
-    /// <param name="bucket">The bucket.</param>
+    /// <param name="bucket">The bucket, one at which the surge is to be looked at.</param>
     /// <param name="window">The window, a valid one.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
     /// <param name="start">Start level in the same unit.</param>
     /// <returns>True when the surge is over and no tool is left: it was a lamp's, or a spark.</returns>
     public bool IsBriefSurge(Bucket bucket, SwingWindow window, int noise, int start)
     {
-        // What the watch says is acted upon with the next bucket: both in one would be dear for the board.
         long now = bucket.EndTime;
-        bool wasOver = _isSurgeOver;
-        _isSurgeOver = Surge.Accept(bucket, window, noise);
         bool isTimeUp = now >= _surgeEnd;
-        if (!wasOver && !isTimeUp)
+        if (!_isSurgeOver && !isTimeUp)
         {
+            _isSurgeOver = Surge.Accept(bucket, window, noise) && IsWaitingForSurge && Surge.IsOver();
+            if (_isSurgeOver)
+            {
+                // Acted upon with the next bucket: both in one would be dear for the board.
+                Surge.NextLook = now;
+            }
+            else if (Surge.NextLook > _surgeEnd)
+            {
+                Surge.NextLook = _surgeEnd;
+            }
+
             return false;
         }
 
+        _isSurgeOver = false;
+        Surge.NextLook = now + ((SwingWindow.Length - 2) * Bucket.Microseconds);
         if (!IsWaitingForSurge)
         {
             if (isTimeUp)
@@ -201,17 +213,65 @@ public sealed class VacuumControl
             return false;
         }
 
-        if (IsLess(start))
+        // Narrow pulses may show little for a stretch, and a wild reading much. What two stretches do not agree upon is looked at
+        // again with the next one.
+        bool isLess = IsLess(window, start, 0);
+        bool wasLess = IsLess(window, start, SwingWindow.Length);
+        if (isLess && wasLess)
         {
             return true;
         }
 
-        if (!WaitsToKnow(now))
+        if ((isLess == wasLess || isTimeUp) && !WaitsToKnow(now))
         {
             Handle(VacuumEvent.TimeUp, now);
         }
 
         return false;
+    }
+
+    /// <summary>Begins to take no notice of a load, which is then looked at with every bucket.</summary>
+    /// <param name="window">A valid window.</param>
+    public void Ignore(SwingWindow window)
+    {
+        Ignored.Begin(Book, Guess.Tool, window);
+        DeriveFromState();
+    }
+
+    /// <summary>Takes a bucket while a load is there that needs no vacuum.</summary>
+    /// <param name="window">The window.</param>
+    /// <param name="isRunning">Whether anything runs on the line.</param>
+    /// <param name="least">Swing of the smallest tool, in sixteenths of a count.</param>
+    /// <param name="now">Time in microseconds.</param>
+    /// <returns>Whether a tool runs that the vacuum follows.</returns>
+    public bool FollowIgnored(SwingWindow window, bool isRunning, int least, long now)
+    {
+        bool wasAlone = Ignored.IsAlone;
+        bool follows = isRunning;
+        if (Book[Ignored.Place, ToolFigure.Wish] != ToolBook.NoVacuum)
+        {
+            // A person has changed his mind meanwhile.
+            Ignored.End();
+        }
+        else
+        {
+            follows = Ignored.Follow(window, isRunning, least);
+        }
+
+        if (!Ignored.IsThere)
+        {
+            DeriveFromState();
+            if (wasAlone && !isRunning)
+            {
+                Guess.Stop(now);
+            }
+        }
+        else if (Ignored.IsAlone && !wasAlone)
+        {
+            Guess.Tool = Ignored.Place;
+        }
+
+        return follows;
     }
 
     // What begins like a load that needs no vacuum is waited for a little longer, until it is sure which one it is.
@@ -227,13 +287,18 @@ public sealed class VacuumControl
 
     // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
     // twelfth below the level is still a tool. The swing of half waves and of chopped current ripples by a fifth and more: there
-    // the greatest of some stretches tells; eight looks miss the very greatest by up to a thirty-second.
-    private bool IsLess(int start)
+    // the greatest tells; eight looks miss the very greatest by up to a thirty-second.
+    private static bool IsLess(SwingWindow window, int start, int back)
     {
-        int top = Surge.Top;
-        int least = start - (start >> 5);
-        bool ripples = Surge.Level < top - (top / 6);
-        return Surge.Level < start - (start / 12) && !(ripples && top >= least && Surge.MeanTop >= least);
+        int mean = window.MeanOf(window.Powers, back);
+        if (mean >= SwingWindow.PowerOf(start - (start / 12)))
+        {
+            return false;
+        }
+
+        int top = window.GreatestPower(back);
+        bool ripples = mean < top / 36 * 25;
+        return !ripples || top < SwingWindow.PowerOf(start - (start >> 5));
     }
 
     /// <summary>Tells what a short press of the button asks for: off if the vacuum is on or about to start, else on.</summary>
@@ -306,7 +371,7 @@ public sealed class VacuumControl
 
         if (to == VacuumState.Starting)
         {
-            Surge.Begin();
+            Surge.Begin(now);
             Guess.Begin(now);
             _isSurgeOver = false;
             _knownBy = 0;
@@ -377,7 +442,8 @@ public sealed class VacuumControl
     {
         WantsVacuum = State == VacuumState.On || State == VacuumState.RunOn || State == VacuumState.ByHand;
         IsWaitingForSurge = State == VacuumState.Starting && _settings.StartDelayMilliseconds == CoreSettings.AfterSurge;
-        NextLook = IsWaitingForSurge ? Never
+        NextLook = Ignored.IsThere ? 0
+            : IsWaitingForSurge && Surge.IsWatching ? Never
             : State == VacuumState.Idle ? _burstAt
             : State == VacuumState.On && !_hasWarned && _deadline != Never ? _deadline - WarningMicroseconds
             : _deadline;

@@ -21,7 +21,7 @@ internal static class Program
     {
         Argument<string[]> named = new("netlist")
         {
-            Description = "Netlists (.json) to draw; without any, hardware/wiring/*.json and hardware/circuits/board.json.",
+            Description = "Netlists (.json) to draw; without any, hardware/wiring/*.json.",
             Arity = ArgumentArity.ZeroOrMore,
         };
         RootCommand command = new(

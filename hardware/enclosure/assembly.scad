@@ -4,6 +4,8 @@ use <barrier.scad>
 use <board-cradle.scad>
 use <sensor-holder.scad>
 use <button-guard.scad>
+use <painted.scad>
+use <plate.scad>
 
 // Seen from above one side, without lid and the near walls.
 module assembly()
@@ -82,31 +84,6 @@ module section()
     }
 }
 
-// In one colour, the cut as well, where there is one. Every colour has a cut of its own: where two lie in the same plane, a
-// preview paints both alike.
-module painted(paint)
-{
-    own = 0.5 * paint[0] + 0.3 * paint[1] + 0.1 * paint[2];
-    color(paint)
-    {
-        difference()
-        {
-            union()
-            {
-                children();
-            }
-
-            if ($cut)
-            {
-                translate([-100, -100, -100])
-                {
-                    cube([box_inside[0] + 200, 100 + box_inside[1] / 2 - 12 + own, box_inside[2] + 200]);
-                }
-            }
-        }
-    }
-}
-
 module printed()
 {
     painted([0.95, 0.75, 0.2])
@@ -130,6 +107,11 @@ module printed()
         translate([sensor_at[0], sensor_at[1], plate_top])
         {
             split_holder();
+        }
+
+        translate([burden_at[0], burden_at[1], plate_top])
+        {
+            burden_holder();
         }
     }
 
@@ -159,15 +141,7 @@ module barrier_air()
 
 module bought()
 {
-    // Where bare mains metal may be.
-    painted([0.85, 0.2, 0.2, $cut ? 1 : 0.45])
-    {
-        translate([bare_from[0], bare_from[1], plate_top])
-        {
-            cube([bare_to[0] - bare_from[0], bare_to[1] - bare_from[1], bare_height]);
-        }
-    }
-
+    plate_parts();
     painted([0.35, 0.35, 0.4])
     {
         translate([sensor_at[0] + sensor_ear + sensor_wall + fit, sensor_at[1] + sensor_wall + fit, plate_top + sensor_floor])
@@ -315,44 +289,56 @@ module corner_columns(height)
 module plan_names()
 {
     depth = 2 * barrier_wall + barrier_gap;
-    middle = (bare_from[0] + bare_to[0]) / 2;
-    name([middle, 29], "BARE MAINS");
-    name([middle, 19], "here only");
-    name([middle, sensor_at[1] + 36], "sensor");
-    name([185, cradle_at[1] - 10], "board cradle");
-    name([57, -14], "MAINS");
-    name([185, -14], "LOW VOLTAGE");
-    name([barrier_at + depth / 2, 164], "barrier");
-    name([-46, gland_y[0]], "supply");
-    name([-46, gland_y[1]], "tool");
-    name([-46, gland_y[2]], "vacuum");
-    name([288, panel_y[0] - 2], "button, guard");
-    name([262, panel_y[1] - 2], "lamp");
-    name([291, panel_y[2] - 2], "sensor, two circuits");
-    name([267, panel_y[3] - 2], "console");
-    name([sounder_at[0] + 36, 166], "sounder");
+    over([line_terminals, neutral_terminals, relay, supply, earth_stud], ["XL", "XN", "K1", "PS1", "PE"]);
+    name([fuse[0] + fuse[2] / 2, fuse[1] + fuse[3] + 7], "F1");
+    name([102, sensor_at[1] + 20], "T1");
+    name([burden_at[0] + 34, burden_at[1] + 11], "R18");
+    name([251, cradle_at[1] - 12], "board cradle");
+    name([87, -14], "MAINS");
+    name([246, -14], "LOW VOLTAGE");
+    name([barrier_at - 4, box_inside[1] + 14], "barrier");
+    name([-56, gland_y[0]], "supply");
+    name([-60, gland_y[1]], "vacuum");
     name([-46, breaker_at[0]], "breaker");
-    span([bare_to[0], barrier_at], -30, -8, str(barrier_at - bare_to[0]));
-    span([barrier_at, barrier_at + depth], -46, 0, str(depth, ", of it ", barrier_gap, " air"));
-    span([0, box_inside[0]], 178, 0, str(box_inside[0], " inside"));
+    name([-46, gland_y[2]], "tool");
+    name([352, panel_y[0] - 2], "button, guard");
+    name([326, panel_y[1] - 2], "lamp");
+    name([350, panel_y[2] - 2], "sensor's plug");
+    name([334, panel_y[3] - 2], "console");
+    name([sounder_at[0] + 46, box_inside[1] + 16], "sounder");
+    span([bare_to[0], barrier_at], -32, -10, str(barrier_at - bare_to[0], " mm"));
+    span([barrier_at, barrier_at + depth], -54, 0, str(depth, " mm, of it ", barrier_gap, " mm air"));
+    span([0, box_inside[0]], box_inside[1] + 32, 0, str(box_inside[0], " mm inside, ", box_inside[1], " mm wide"));
+}
+
+// Names in the middle of parts of the plate.
+module over(parts, names)
+{
+    for (i = [0 : len(parts) - 1])
+    {
+        name([parts[i][0] + parts[i][2] / 2, parts[i][1] + parts[i][3] / 2], names[i]);
+    }
 }
 
 module section_names()
 {
     depth = 2 * barrier_wall + barrier_gap;
-    name([(bare_from[0] + bare_to[0]) / 2, 50], "BARE MAINS");
-    name([(bare_from[0] + bare_to[0]) / 2, 40], "here only");
-    name([barrier_at + depth / 2, 124], "barrier, up to the lid");
-    name([190, 100], "LOW VOLTAGE");
-    name([275, panel_height + 12], "console, sensor");
-    name([-30, gland_height + 22], "glands");
-    name([104, -36], "nothing runs below the mounting plate");
-    span([barrier_at, barrier_at + depth], -12, 0, str(depth, ", of it ", barrier_gap, " air"));
+    for (label = [[neutral_terminals, "XN"], [fuse, "F1"], [line_terminals, "XL"], [relay, "K1"], [supply, "PS1"]])
+    {
+        name([label[0][0] + label[0][2] / 2, plate_top + label[0][4] + (label[0][2] < 20 ? 7 : -14)], label[1]);
+    }
+
+    name([barrier_at + depth / 2, 126], "barrier, up to the lid");
+    name([250, 104], "LOW VOLTAGE");
+    name([338, panel_height + 12], "console, sensor");
+    name([-22, gland_height + 26], "glands");
+    name([130, -36], "nothing runs below the mounting plate");
+    span([barrier_at, barrier_at + depth], -12, 0, str(depth, " mm, of it ", barrier_gap, " mm air"));
     translate([-56, 0])
     {
         rotate([0, 0, 90])
         {
-            span([plate_top, plate_top + barrier_height], 0, 0, str("barrier ", barrier_height));
+            span([plate_top, plate_top + barrier_height], 0, 0, str("barrier ", barrier_height, " mm"));
         }
     }
 
@@ -360,7 +346,7 @@ module section_names()
     {
         rotate([0, 0, 90])
         {
-            span([0, box_inside[2]], 0, 0, str(box_inside[2], " inside"));
+            span([0, box_inside[2]], 0, 0, str(box_inside[2], " mm inside"));
         }
     }
 }
@@ -373,7 +359,7 @@ module name(at, words)
         {
             linear_extrude(0.5)
             {
-                text(words, size = 6.5, halign = "center", valign = "center");
+                text(words, size = 8.5, halign = "center", valign = "center");
             }
         }
     }
@@ -404,5 +390,5 @@ module span(x, y, aside, words)
         }
     }
 
-    name([(x[0] + x[1]) / 2 + aside, y + (y < 0 ? -9 : 9)], words);
+    name([(x[0] + x[1]) / 2 + aside, y + (y < 0 ? -10 : 10)], words);
 }

@@ -1,12 +1,15 @@
 // One part by its name, as it is printed:
 //   openscad -D 'part="barrier"' -o barrier.stl enclosure.scad
-// parts: barrier, board-cradle, ring-holder, split-holder, button-guard; and three pictures: assembly, plan, section.
+// parts: barrier, board-cradle, ring-holder, split-holder, burden-holder, case, case-lid, button-guard; three pictures: assembly,
+// plan, section; and two sheets to drill by, in 2D: drill-mains, drill-low-voltage.
 include <parameters.scad>
 use <barrier.scad>
 use <board-cradle.scad>
 use <sensor-holder.scad>
 use <button-guard.scad>
 use <assembly.scad>
+use <plate.scad>
+use <case.scad>
 
 part = "assembly";
 $fn = 48;
@@ -27,6 +30,21 @@ else if (part == "split-holder")
 {
     split_holder();
 }
+else if (part == "burden-holder")
+{
+    burden_holder();
+}
+else if (part == "case")
+{
+    translate([0, 0, case_wall])
+    {
+        case_box();
+    }
+}
+else if (part == "case-lid")
+{
+    case_lid();
+}
 else if (part == "button-guard")
 {
     button_guard();
@@ -42,6 +60,14 @@ else if (part == "plan")
 else if (part == "section")
 {
     section();
+}
+else if (part == "drill-mains")
+{
+    template(true);
+}
+else if (part == "drill-low-voltage")
+{
+    template(false);
 }
 else
 {

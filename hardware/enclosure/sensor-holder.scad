@@ -5,6 +5,10 @@ include <parameters.scad>
 function holder_size(body) =
     [body[0] + 2 * (fit + sensor_wall + sensor_ear), body[1] + 2 * (fit + sensor_wall)];
 
+function holder_screws(body) =
+    let (size = holder_size(body))
+    [for (x = [sensor_ear / 2 - 1.5, size[0] - sensor_ear / 2 + 1.5]) [x, size[1] / 2]];
+
 module sensor_holder(body, bore, bore_at)
 {
     size = holder_size(body);
@@ -29,22 +33,25 @@ module sensor_holder(body, bore, bore_at)
         }
 
         // The wire touches neither wall.
-        translate([sensor_ear + sensor_wall + fit + bore_at[0], size[1] + 1, sensor_floor + bore_at[1]])
+        if (bore > 0)
         {
-            rotate([90, 0, 0])
+            translate([sensor_ear + sensor_wall + fit + bore_at[0], size[1] + 1, sensor_floor + bore_at[1]])
             {
-                cylinder(d = bore + 2, h = size[1] + 2);
-            }
+                rotate([90, 0, 0])
+                {
+                    cylinder(d = bore + 2, h = size[1] + 2);
+                }
 
-            translate([-bore / 2 - 1, -size[1] - 2, 0])
-            {
-                cube([bore + 2, size[1] + 2, side]);
+                translate([-bore / 2 - 1, -size[1] - 2, 0])
+                {
+                    cube([bore + 2, size[1] + 2, side]);
+                }
             }
         }
 
-        for (x = [sensor_ear / 2 - 1.5, size[0] - sensor_ear / 2 + 1.5])
+        for (at = holder_screws(body))
         {
-            translate([x, size[1] / 2, -1])
+            translate([at[0], at[1], -1])
             {
                 cylinder(d = screw_hole, h = sensor_floor + 2);
             }
@@ -74,4 +81,18 @@ module ring_holder()
 module split_holder()
 {
     sensor_holder(split_body, split_bore, split_bore_at);
+}
+
+// The board with the burden and the clamps lies on ledges: nothing presses on what is soldered below it.
+module burden_holder()
+{
+    sensor_holder(burden_body, 0, [0, 0]);
+    size = holder_size(burden_body);
+    for (y = [sensor_wall, size[1] - sensor_wall - burden_ledge[0] - fit])
+    {
+        translate([sensor_ear + sensor_wall, y, sensor_floor])
+        {
+            cube([burden_body[0] + 2 * fit, burden_ledge[0] + fit, burden_ledge[1]]);
+        }
+    }
 }

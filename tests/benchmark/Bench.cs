@@ -17,6 +17,9 @@ internal sealed class Bench(bool isQuick, double[] recording, Action<string, dou
     /// <summary>Gets a value indicating whether less time is spent.</summary>
     public bool IsQuick { get; } = isQuick;
 
+    /// <summary>Gets the seed.</summary>
+    public long Seed { get; } = seed;
+
     /// <summary>Gets the noise of a recording.</summary>
     public double[] Recording { get; } = recording;
 
@@ -33,7 +36,7 @@ internal sealed class Bench(bool isQuick, double[] recording, Action<string, dou
         progress(name, 0);
         Parallel.For(0, parts, new ParallelOptions { MaxDegreeOfParallelism = Environment.ProcessorCount }, i =>
         {
-            part(i, new ShopRandom(seed + study, i));
+            part(i, new ShopRandom(Seed + study, i));
             progress(name, Interlocked.Increment(ref done) / (double)parts);
         });
     }

@@ -19,7 +19,6 @@ internal static class DetectionCommand
     public static int Run(bool isQuick, string folder)
     {
         Stopwatch watch = Stopwatch.StartNew();
-        MakeFolder(folder);
         double[] recording = RecordedResidual.Read();
         Findings found = BenchProgress.Show(tell => Findings.Run(new Bench(isQuick, recording, tell)));
         List<Goal> goals = Goals.All(found);
@@ -38,19 +37,5 @@ internal static class DetectionCommand
             $"{goals.Count - missed} of {goals.Count} figures are as they must be, {goals.Count(goal => goal.IsAim)} "
             + $"as aimed at; {watch.Elapsed.TotalSeconds:0} s{(isQuick ? ", quick: errors of several percent" : "")}");
         return missed == 0 ? ExitCode.Good : ExitCode.Bad;
-    }
-
-    // Before the minutes of work, not after them.
-    private static void MakeFolder(string folder)
-    {
-        try
-        {
-            Directory.CreateDirectory(folder);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
-        {
-            throw new UserException(
-                $"'{folder}' cannot be a folder for the charts: name one that can be made and written.", exception);
-        }
     }
 }

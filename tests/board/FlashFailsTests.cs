@@ -84,7 +84,7 @@ public class FlashFailsTests : BadCaseTest
             Chip.CutPower();
             Chip.Mend();
             Run(3000);
-            bool isHeld = Answer("why").StartsWith("told off", StringComparison.Ordinal);
+            bool isHeld = Answer("why").StartsWith("held, ", StringComparison.Ordinal);
             Assert.IsTrue(
                 isHeld || said.Contains("This hold will not outlive a power cut", StringComparison.Ordinal), said);
         }
@@ -92,7 +92,7 @@ public class FlashFailsTests : BadCaseTest
 
     private void AssertHeldInDoubt()
     {
-        AssertSays("told off until 'vacuum auto' or a long press: flash cannot say whether it was held", "why");
+        AssertSays("held, told off until 'vacuum auto' or a long press: flash cannot say whether it was held", "why");
         AssertStaysOff();
         Answer("vacuum auto");
     }

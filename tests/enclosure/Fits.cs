@@ -11,7 +11,8 @@ internal static class Fits
     /// <summary>What does not fit, in words.</summary>
     /// <param name="p">The parameters.</param>
     public static IEnumerable<string> Findings(Parameters p) =>
-        Rules(p).Where(rule => !rule.Holds).Select(rule => rule.Otherwise);
+        Rules(p).Where(rule => !rule.Holds).Select(rule => rule.Otherwise)
+            .Concat(new PlateFits(p).Findings()).Concat(CaseFits.Findings(p));
 
     private static List<(bool Holds, string Otherwise)> Rules(Parameters p)
     {
@@ -60,7 +61,8 @@ internal static class Fits
             (p["sounder_at", 1] + (p["sounder_nut"] / 2) <= height - 2, "the sounder is too near to the lid"),
             (p["sounder_hole"] < p["sounder_nut"], "the sounder's hole is larger than its nut"),
 
-            (p["breaker_at", 1] - (p["breaker_body", 1] / 2) >= p["gland_height"] + (p["gland_nut"] / 2) + 5,
+            (p.All("gland_y").All(y =>
+                Math.Abs(p["breaker_at", 0] - y) >= ((p["breaker_body", 0] + p["gland_nut"]) / 2) + 5),
                 "no spanner fits between the breaker and the glands"),
             (p["breaker_at", 0] - (p["breaker_body", 0] / 2) >= corner
                 && p["breaker_at", 0] + (p["breaker_body", 0] / 2) <= width - corner, "the breaker stands in a corner column"),
@@ -75,7 +77,10 @@ internal static class Fits
             ((p["board_post_width"] - p["pilot_hole"]) / 2 >= LeastBoss, "the board's posts split when the screws go in"),
         ];
         foreach (string wall in (string[])
-            ["barrier_wall", "barrier_floor", "cradle_floor", "sensor_wall", "sensor_floor", "guard_wall", "guard_floor"])
+            [
+                "barrier_wall", "barrier_floor", "cradle_floor", "sensor_wall", "sensor_floor", "guard_wall", "guard_floor",
+                "case_wall",
+            ])
         {
             rules.Add((p[wall] >= LeastWall, $"{wall} is under {LeastWall} mm"));
         }
@@ -85,8 +90,6 @@ internal static class Fits
             double holder = p.HolderLength(body);
             rules.Add((p["sensor_at", 0] >= corner && p["sensor_at", 0] + holder <= p["barrier_at"],
                 $"the holder for {body} is too long for the mains compartment"));
-            rules.Add((p["sensor_at", 1] + p.HolderDepth(body) + 10 <= width,
-                $"the wire has no room to bend behind the holder for {body}"));
             rules.Add((p["sensor_floor"] + p[body, 2] + 8 <= p["barrier_height"], $"the holder for {body} stands too high"));
             rules.Add((holder + (2 * p["gland_depth"]) <= p["head_inside", 0],
                 $"the holder for {body} is too long for the sensing head"));

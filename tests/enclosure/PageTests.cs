@@ -6,11 +6,12 @@ public sealed class PageTests
 {
     // Of board-cradle.scad and sensor-holder.scad.
     private const int CradleScrews = 2;
-    private const int HolderScrews = 2;
+    private const int HolderScrews = 2 * 2;
 
     /// <summary>Gets the pages that a person builds and commissions by.</summary>
     private static IEnumerable<Page> BuildersPages =>
-        new[] { "hardware/README.md", "hardware/commissioning-sheet.md", "hardware/enclosure/README.md" }.Select(Page.Read);
+        new[] { "README", "ready-made", "enclosure/README" }
+            .Select(page => Page.Read($"hardware/{page}.md"));
 
     [TestMethod]
     public void Every_link_leads_somewhere() =>
@@ -41,7 +42,7 @@ public sealed class PageTests
     {
         Parameters p = Parameters.Read();
         string page = Page.Read("hardware/enclosure/README.md").Text;
-        string[] glands = ["supply", "tool", "vacuum"];
+        string[] glands = ["supply", "vacuum", "tool"];
         string[] panel = ["button", "lamp", "sensor, for two circuits only", "console"];
         Assert.HasCount(glands.Length, p.All("gland_y"));
         Assert.HasCount(panel.Length, p.All("panel_y"));
@@ -74,6 +75,17 @@ public sealed class PageTests
         AssertSays(
             page,
             [$"{p["box_inside", 0] - gaps} × {p["box_inside", 1] - gaps} mm, its corners cut out {cut} mm"]);
+        string[] parts =
+        [
+            "rail", "earth_foot", "neutral_terminals", "line_terminals", "fuse", "relay", "end_stop", "last_stop", "supply",
+        ];
+        AssertSays(page, parts.Select(part => $" {p[part, 2]} × {p[part, 3]} × {p[part, 4]} |"));
+        AssertSays(
+            page,
+            [
+                $"hold cords of {p["gland_clamp", 0]} to {p["gland_clamp", 1]} mm", $"12 AWG is {p["cord", 1]} mm thick",
+                $"14 AWG {p["cord", 0]} mm", $"{p["core_straight"]} mm straight", $"inner radius of {p["core_bend"]} diameters",
+            ]);
         AssertSays(page, [$"{p["crossing_apart"]} mm along the trough", $"the barrier's {p["barrier_wall"]} mm."]);
     }
 
@@ -87,7 +99,7 @@ public sealed class PageTests
         string[] reached = ["button", "lamp", "sounder", "console", "breaker for equipment"];
         AssertSays(holes, reached.Select(name => $"\n| {name}"));
         int screws = p.BarrierScrews().Length + CradleScrews + HolderScrews;
-        AssertSays(list, [$",always,{screws}\nboard screw,", "\nplastic screw,all,\"M4 screw"]);
+        AssertSays(list, [$",always,{screws}\nboard screw,", "\nplastic screw,wired,\"M4 screw"]);
         Findings.AssertNone(list.Split('\n')
             .Where(line => line.StartsWith("gland,", StringComparison.Ordinal)
                 && !line.EndsWith($",{p.All("gland_y").Count}", StringComparison.Ordinal)));
@@ -100,7 +112,7 @@ public sealed class PageTests
         AssertSays(Page.Read("hardware/enclosure/README.md").Text, ["barrier and sensor's holder", "UL 94 V-0 at 3 mm"]);
         AssertSays(
             Page.Read("hardware/parts.csv").Text,
-            ["\nbarrier,all,barrier and sensor's holder,", "UL 94 V-0 at 3 mm or thinner"]);
+            ["\nbarrier,wired,barrier and sensor's holder,", "UL 94 V-0 at 3 mm or thinner"]);
     }
 
     [TestMethod]

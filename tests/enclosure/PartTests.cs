@@ -12,6 +12,9 @@ public sealed class PartTests
     [DataRow("board-cradle")]
     [DataRow("ring-holder")]
     [DataRow("split-holder")]
+    [DataRow("burden-holder")]
+    [DataRow("case")]
+    [DataRow("case-lid")]
     [DataRow("button-guard")]
     public void A_part_is_closed_of_its_size_and_can_be_printed(string part)
     {
@@ -36,7 +39,7 @@ public sealed class PartTests
         Findings.AssertNone(BarrierFindings(OpenScad.Make("barrier")));
 
     [TestMethod]
-    [DataRow("barrier_height=90", "11.0 mm are free below the lid")]
+    [DataRow("barrier_height=90", "13.0 mm are free below the lid")]
     [DataRow("barrier_gap=7.9", "mm of air at")]
     [DataRow("crossing_apart=0", "no wall at all at")]
     public void A_barrier_that_is_too_low_or_too_thin_is_found_on_its_surface(string change, string wanted) =>
@@ -87,10 +90,16 @@ public sealed class PartTests
         "board-cradle" => new Point(p.CradleLength, p.CradleWidth, p["cradle_floor"] + p["board_post"]),
         "ring-holder" => Holder("ring_body", p),
         "split-holder" => Holder("split_body", p),
+        "burden-holder" => Holder("burden_body", p),
+        "case" => Case(p, p["case_inside", 2] + p["case_wall"]),
+        "case-lid" => Case(p, p["case_wall"] + 3),
         "button-guard" => new Point(
             p["guard_inner"] + (2 * p["guard_wall"]), p["guard_inner"] + (2 * p["guard_wall"]), p.GuardHeight),
         _ => throw new ArgumentOutOfRangeException(nameof(part), part, "no such part"),
     };
+
+    private static Point Case(Parameters p, double height) => new(
+        p["case_inside", 0] + (2 * p["case_wall"]), p["case_inside", 1] + (2 * p["case_wall"]), height);
 
     private static Point Holder(string body, Parameters p) =>
         new(p.HolderLength(body), p.HolderDepth(body), p["sensor_floor"] + (0.6 * p[body, 2]));

@@ -18,6 +18,7 @@ internal static class Spacings
         double tolerance = p["print_tolerance"];
         double surface = p.BarrierDepth - tolerance;
         double screw = p["screw_head"] / 2;
+        Plate plate = new(p);
         return
         [
             new(
@@ -38,6 +39,9 @@ internal static class Spacings
                 "bare mains to the holder's screws",
                 p["sensor_at", 1] + (p.HolderDepth("ring_body") / 2) - screw - p["bare_to", 1],
                 Design),
+            new("bare mains to the burden's holder", p["burden_at", 1] - p["bare_to", 1], Design),
+            new("the relay's coil to mains of other parts", plate.ToMains(plate.Relay), Design),
+            new("the supply's output to mains of other parts", plate.ToMains(plate.Supply), Design),
             new("bare mains to the long wall", p["bare_from", 1], Design),
             new("bare mains to the lid", p["box_inside", 2] - p["plate_top"] - p["bare_height"], Design),
             new("bare mains to the floor below the mounting plate", p["plate_top"], Design),
@@ -45,6 +49,10 @@ internal static class Spacings
             new(
                 "the breaker for equipment to the lid",
                 p["box_inside", 2] - p["breaker_at", 1] - (p["breaker_body", 1] / 2),
+                Design),
+            new(
+                "the breaker for equipment above the sensor's holder",
+                p["breaker_at", 1] - (p["breaker_body", 1] / 2) - p["plate_top"] - plate.SensorHolder("split_body").Height,
                 Design),
             new("the breaker for equipment to the barrier", p["barrier_at"] - p["breaker_body", 2], Design),
         ];

@@ -255,6 +255,38 @@ public sealed class LoadTests
     }
 
     /// <summary>How often somebody looks changes nothing.</summary>
+    // Third harmonic by Ohm's law, with the rotor's held reactance three times as large (textbooks); the fifth is a third of it
+    // with five times as much.
+    [TestMethod]
+    public void An_induction_motor_draws_the_harmonics_of_its_mains()
+    {
+        const double Flattening = 0.05;
+        InductionMotor motor = new() { StartMultiple = 6 };
+        motor.Distort(Flattening);
+        LoadBench bench = new(motor);
+        bench.Run(3);
+        double[] harmonics = bench.Harmonics(5);
+        Assert.AreEqual(Flattening * 6 / 3 * LoadBench.Amperes, harmonics[2], 0.05 * harmonics[2]);
+        Assert.AreEqual(Flattening / 3 * 6 / 5 * LoadBench.Amperes, harmonics[4], 0.05 * harmonics[4]);
+    }
+
+    [TestMethod]
+    public void Motors_follow_a_flattened_mains()
+    {
+        UniversalMotor sine = new();
+        UniversalMotor flat = new();
+        flat.Distort(0.05);
+        LoadBench one = new(sine);
+        LoadBench other = new(flat);
+        one.Run(3);
+        other.Run(3);
+        double[] before = one.Harmonics(5);
+        double[] after = other.Harmonics(5);
+        Assert.AreEqual(before[0], after[0], 0.02 * before[0]);
+        Assert.IsGreaterThan(1.2 * before[4], after[4]);
+        Assert.IsLessThan(0.9 * before[2], after[2]);
+    }
+
     [TestMethod]
     public void The_current_does_not_depend_on_how_often_it_is_asked_for()
     {

@@ -72,7 +72,7 @@ public sealed class MotorRecordingTests
 
     private static ReplayRun Replay(string file, double[] amperes)
     {
-        TableSource source = new(file, new TableReadings(amperes, false, Rate, ""), 2, 1);
+        TableSource source = new(file, new TableReadings([.. amperes.Select(value => (float)value)], false, Rate, ""), 2, 1);
         return new ReplayRun(source, source.Settings).Run(_ => { });
     }
 

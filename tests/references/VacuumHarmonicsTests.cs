@@ -16,7 +16,10 @@ public sealed class VacuumHarmonicsTests
     private const double PortableOverClassA = 1.5;
 
     // The recordings are of one vacuum: so much may the model stand beside their spread, as parts of the fundamental.
-    private const double Beside = 0.01;
+    private const double Beside = 0.005;
+
+    // They were made on a grid with harmonics; how large those were is not known. On a pure sine the fifth is 2.1 %.
+    private const double Flattening = 0.015;
 
     private static readonly string[] s_columns =
         ["Fundamental Frequency (50Hz)", "Third Harmonics (150Hz)", "Fifth (250Hz)", "Seventh (350Hz)", "Ninth (450Hz)"];
@@ -84,8 +87,8 @@ public sealed class VacuumHarmonicsTests
     {
         const int Readings = 1000;
         const long Later = 60_000_000;
-        Mains mains = new(50, 230, 0);
-        VacuumCleaner vacuum = new(RunningAmperes, 50);
+        Mains mains = new(50, 230, 0) { Flattening = Flattening };
+        VacuumCleaner vacuum = new(RunningAmperes, 50, flattening: Flattening);
         vacuum.Update(0, true);
         double[] angles = [.. Enumerable.Range(0, Readings).Select(i => 2 * Math.PI * i / Readings)];
         double[] amperes =

@@ -125,5 +125,8 @@ public sealed class ChangesTests
         : CordUse.Vacuum;
 
     private static List<(string Name, string Value)> Pairs(string line) =>
-        [.. Terminal.Words(line).Chunk(2).Select(pair => (pair[0], pair[1]))];
+        [
+            .. $" {line}".Split(" --", StringSplitOptions.RemoveEmptyEntries).Select(pair => pair.Trim().Split(' '))
+                .Select(pair => ("--" + pair[0], pair.Length > 1 ? pair[1] : "")),
+        ];
 }

@@ -145,8 +145,8 @@ public sealed class SecondCalculationTests
         double expected = (100 * (0.010 + 0.008 + wire)) + (1.5 / 0.7);
         Assert.AreEqual(expected, (double)sums.Total.Watts, 1e-6);
 
-        // 240 x 160 x 118 mm: top and four walls.
-        double area = (0.24 * 0.16) + (2 * 0.118 * 0.4);
+        // 300 x 220 x 120 mm: top and four walls.
+        double area = (0.3 * 0.22) + (2 * 0.12 * 0.52);
         Assert.AreEqual(expected / (3.5 * area), sums.Rise.Kelvins, 1e-6);
     }
 }

@@ -152,6 +152,21 @@ internal static class WorkedCases
             // 12 A x root of 2 over 2.5 V / 185 mV/A; the converter's span alone: 1100 mV / 92.5 mV/A.
             new("Sensor", "running", "NO", ["17.0 A peak"], "computed"),
             new("Sensor", "clips at", "ok", ["11.9 A peak", "13.5 A"], "computed")),
+        new("no mains wiring, one circuit",
+            $"--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --ready-made {Transformer}", 1,
+            new Expected("Load", "both plugs, nameplate", "NO", ["22.0 A", "12.0 A"], Receptacle)),
+        new("no mains wiring, two circuits",
+            $"--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 20A --ready-made {Transformer}", 0,
+            new("Load", "vacuum's circuit, nameplate", "ok", ["10.0 A", "12.0 A"], Receptacle),
+            new("Switching unit", "or by horsepower", "ok", ["3/4 hp", "13.8 A"], MotorTable),
+            new("Protection", "overload", "ok", ["20 A", "15 A", "as it was approved"], "practice")),
+        new("no mains wiring, a small tool in Britain",
+            "--vacuum 1000W --tool 40W/universal --supply 230V/50Hz --breaker B32 --plug UK13 --ready-made --turns 10 "
+            + Transformer,
+            0,
+            // 0.5 V of 50 mA in 47 ohm, ten turns: 235 mV/A.
+            new("Sensor", "gain", "ok", ["235.0 mV/A"], "data sheet 100 A : 50 mA; read"),
+            new("Protection", "overload", "ok", ["fuse of 13 A"], National)),
         new("B16 and a hard start",
             $"--vacuum 1000W --tool 2000W/induction --supply 230V/50Hz --breaker B16 --plug EU16 --cord 2m/1.5mm2 {Transformer}",
             1,

@@ -37,7 +37,7 @@ public sealed class WorkedCasesTests
     public void There_are_a_dozen_and_all_places_are_among_them()
     {
         Assert.IsGreaterThanOrEqualTo(12, WorkedCases.All.Count);
-        const string Parts = "100V|120V|230V|240V|UK13|AU10|CH10|EU16|hall-5A|--turns|mm2|AWG|hp|W |ft/";
+        const string Parts = "100V|120V|230V|240V|UK13|AU10|CH10|EU16|hall-5A|--turns|mm2|AWG|hp|W |ft/|--ready-made";
         foreach (string part in Parts.Split('|'))
         {
             Assert.IsTrue(WorkedCases.All.Any(each => each.Line.Contains(part, StringComparison.Ordinal)), part);

@@ -78,6 +78,19 @@ public sealed class WrongInputTests
         AssertRefused(new Terminal(Good.Replace("transformer-100A", "hall-20A").Replace('|', ' ') + " --turns 2"), "transformer");
 
     [TestMethod]
+    [DataRow("--cord 2m/14AWG", "is a cord that you would wire; with --ready-made only tool: and vacuum: are allowed")]
+    [DataRow("--cord head:2m/14AWG", "only tool: and vacuum: are allowed")]
+    [DataRow("--sensor hall-20A", "only transformer-100A is allowed")]
+    [DataRow("--turns 2", "1, or 10 in the window")]
+    [DataRow("--box 240x160x118mm", "with --ready-made there is none")]
+    public void What_is_for_a_build_with_mains_wiring_does_not_go_without_it(string option, string says)
+    {
+        string sensor = option.StartsWith("--sensor", StringComparison.Ordinal) ? "" : "--sensor transformer-100A ";
+        AssertRefused(
+            new Terminal($"--vacuum 4A --tool 8A --supply 120V/60Hz --breaker 15A {sensor}--ready-made {option}"), says);
+    }
+
+    [TestMethod]
     [DataRow("8m/2.0mm2", "2mm2")]
     [DataRow("8m/1.0 mm²", "1mm2")]
     [DataRow("8m/2,5mm2", "2.5mm2")]
@@ -97,7 +110,8 @@ public sealed class WrongInputTests
     {
         Terminal help = new("--help");
         Assert.AreEqual(0, help.ExitCode);
-        const string Options = "vacuum tool supply breaker cord sensor plug vacuum-circuit turns box report";
+        const string Options =
+            "vacuum tool supply breaker cord sensor plug vacuum-circuit turns box ready-made contactor build report";
         foreach (string option in Options.Split(' '))
         {
             StringAssert.Contains(help.Help, "--" + option, StringComparison.Ordinal);
@@ -110,9 +124,9 @@ public sealed class WrongInputTests
                 .Where(line => line.StartsWith("--vacuum ", StringComparison.Ordinal)
                     && line.Contains("--sensor", StringComparison.Ordinal)),
         ];
-        Assert.HasCount(4, examples);
+        Assert.HasCount(5, examples);
         CollectionAssert.AreEqual(
-            new[] { 1, 0, 0, 0 },
+            new[] { 0, 1, 0, 0, 0 },
             examples.Select(line => new Terminal(line.Replace(" --report sizing.html", "")).ExitCode).ToArray());
     }
 

@@ -27,7 +27,7 @@ public sealed class BoxTestTests
             "test sheet", "lamp, sounder", "button            pressed", "readings", "noise", "resting point", "converter steps",
             "smallest tool", "instruction       0.000 us; a conversion 500 us", "flash, heap       a write 0 ms; 0 bytes free",
             "verdict           fast enough", "to the project    board " + ProductVersion.Text + " 2000 0 500 0.0 0 0",
-            "relay             was fed for 2 s", "vacuum            ran",
+            "relay             told to close for 2 s", "vacuum            ran",
         ];
         int at = 0;
         foreach (string row in rows)
@@ -157,7 +157,7 @@ public sealed class BoxTestTests
         Workbench bench = AtQuestion(isHeld: true);
         bench.Type("yes");
         bench.Run(3);
-        StringAssert.Contains(bench.Said, "relay             was held off, see 'why'");
+        StringAssert.Contains(bench.Said, "relay             told off, see 'why'");
         Assert.IsFalse(bench.WasFed);
         Assert.AreEqual(Detection.VacuumState.Held, bench.Switch.Core.Vacuum.State);
     }
@@ -190,7 +190,7 @@ public sealed class BoxTestTests
         }
 
         bench.Run(10.5);
-        StringAssert.Contains(bench.Said, "Feed the relay for 2 s?");
+        StringAssert.Contains(bench.Said, "Close the relay for 2 s?");
         Assert.IsTrue(bench.Switch.Console.IsAsking);
         return bench;
     }

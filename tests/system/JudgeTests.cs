@@ -31,6 +31,19 @@ public sealed class JudgeTests
         Assert.AreEqual(0, Run(day).Judge.InSurge);
     }
 
+    // Its pulses beat with the board's readings, and seem to fall for a second and more.
+    [TestMethod]
+    public void Narrow_pulses_are_waited_for()
+    {
+        ToolSpecification tool = ShortDay.Tool(ToolKind.Rectified, 11.1);
+        Day day = Day(tool, 200, [.. Enumerable.Range(0, 40).Select(i => 4.9 * (i + 1))]);
+        day.Shop.Hertz = 50.041;
+        day.Pace = Pace.Esp32();
+        DayRun run = Run(day);
+        Assert.IsTrue(run.IsGood, string.Join(", ", run.Result.Verdicts));
+        Assert.AreEqual(20, run.Judge.Starts);
+    }
+
     [TestMethod]
     [DataRow(5_000, 0)]
     [DataRow(6_000, 0)]
@@ -123,6 +136,18 @@ public sealed class JudgeTests
         Assert.AreEqual(isByHand, run.IsGood);
     }
 
+    // A core without any wait takes every wild reading for a tool.
+    [TestMethod]
+    public void Starts_by_wild_readings_are_counted_apart()
+    {
+        Day day = Day(Tool(), 90);
+        day.Steps = [new DayStep(5_000_000, DayAct.Wild, Value: 50, Seconds: 60)];
+        DayRun run = Run(day, true, core => core.StartDelayMilliseconds = 0);
+        Assert.IsGreaterThan(0, run.Judge.Wild);
+        Assert.AreEqual(1, run.Judge.WildTimes);
+        Assert.AreEqual(0, run.Judge.False);
+    }
+
     [TestMethod]
     public void Looks_are_counted()
     {
@@ -141,15 +166,16 @@ public sealed class JudgeTests
     public void All_of_them_are_printed_and_spoil_a_series()
     {
         SeriesSums sums = new();
-        sums.Add([Result(new DayCounts(100, 0, 0, 2, 0, 0, 7))]);
+        sums.Add([Result(new DayCounts(100, 0, 0, 2, 0, 0, 7, 2, 9))]);
         Assert.IsTrue(sums.IsGood);
         StringAssert.Contains(
             sums.ToString(),
-            "100 starts, 0 missed, 0 false, 2 in the surge, 0 would not stop, 4 faults, 0 of them unexpected, 7 looks");
+            "100 starts, 0 missed, 0 false, 2 in the surge, 0 would not stop, 4 faults, 0 of them unexpected, "
+                + "7 looks, 2 starts in 9 times of wild readings");
         DayCounts[] wrong =
         [
             new(0, 1, 0, 0, 0, 0, 0), new(0, 0, 1, 0, 0, 0, 0), new(0, 0, 0, 1, 0, 0, 0), new(0, 0, 0, 0, 1, 0, 0),
-            new(0, 0, 0, 0, 0, 1, 0),
+            new(0, 0, 0, 0, 0, 1, 0), new(0, 0, 0, 0, 0, 0, 0, 3, 9),
         ];
         foreach (DayCounts one in wrong)
         {

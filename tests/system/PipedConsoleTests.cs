@@ -37,7 +37,7 @@ public sealed class PipedConsoleTests
 
         StringAssert.Contains(shown, ", starts at 0.60 A");
         StringAssert.Contains(shown, "on: 1");
-        StringAssert.Contains(shown, "on: the tool has stopped, runs on for");
+        StringAssert.Contains(shown, "on: no tool runs, run-on for");
         StringAssert.Contains(shown, "vacuum on: tool at ");
         StringAssert.Contains(shown, "vacuum told off: run-on over");
     }
@@ -47,11 +47,14 @@ public sealed class PipedConsoleTests
     {
         string shown = Run(
             FlashImage.Blank(),
-            "run-on 999", "/run nothing", "/frobnicate", "/wait long", "settings");
+            "run-on 999", "/run nothing", "/frobnicate", "/hlep", "/rnu saw", "/run", "/wait long", "settings");
 
         StringAssert.Contains(shown, "run-on cannot be 999; allowed is 0 s to 3 min.");
         StringAssert.Contains(shown, "There is no tool 'nothing'; there are: ");
-        StringAssert.Contains(shown, "There is no /frobnicate.");
+        StringAssert.Contains(shown, "There is no /frobnicate. /help lists");
+        StringAssert.Contains(shown, "There is no /hlep. Did you mean /help?");
+        StringAssert.Contains(shown, "There is no /rnu. Did you mean /run?");
+        StringAssert.Contains(shown, "Say which: table saw, ");
         StringAssert.Contains(shown, "'long' is no time in seconds");
         StringAssert.Contains(shown, "run-on            5 s\n");
     }

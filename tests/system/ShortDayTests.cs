@@ -51,7 +51,7 @@ public sealed class ShortDayTests
 
         Assert.AreEqual(8, run.Judge.Starts);
         Assert.AreEqual(0, run.Judge.Missed + run.Judge.False);
-        Assert.IsTrue(run.Timeline.Exists(entry => entry.Text.Contains("stretched to 60 s", StringComparison.Ordinal)));
+        Assert.IsTrue(run.Timeline.Exists(entry => entry.Text.Contains("runs for 60 s more", StringComparison.Ordinal)));
     }
 
     [TestMethod]

@@ -277,7 +277,7 @@ public sealed class TeachTests
 
         // Nor does it begin again while that fault keeps the vacuum off.
         bench.Type("teach");
-        bench.AssertOver("Not while a fault stands; 'why' says which.");
+        bench.AssertOver("Not while a fault forbids starts; 'why' says which.");
     }
 
     private static SettingValues Taught(double crosstalk)

@@ -8,6 +8,7 @@ public class ButtonTests
     private const int Step = 2500;
     private const int Short = 1;
     private const int Long = 2;
+    private const int Unsure = 3;
 
     // Milliseconds for which it is held down and let go in turn, and what the button says in each of them: 1 for a short press, 2
     // for a long one.
@@ -43,13 +44,31 @@ public class ButtonTests
         long now = 0;
         Button button = New(ref now);
         Hold(button, true, 700, ref now);
-        Assert.IsFalse(button.Lose(now));
-        Assert.IsTrue(button.Lose(now + Button.ShortestMicroseconds));
-        Assert.IsFalse(button.Lose(now + (2 * Button.ShortestMicroseconds)));
+        Assert.AreEqual(0, (int)button.Lose(now));
+        Assert.AreEqual(Unsure, (int)button.Lose(now + Button.ShortestMicroseconds));
+        Assert.AreEqual(0, (int)button.Lose(now + (2 * Button.ShortestMicroseconds)));
         now += 1000000;
         Assert.AreEqual(0, Hold(button, false, 200, ref now));
         Hold(button, true, 100, ref now);
         Assert.AreEqual(Short, Hold(button, false, 100, ref now));
+    }
+
+    // A long one would hold or release, a short one would start: whoever did not look must not guess.
+    [TestMethod]
+    [DataRow(1470, 660, 0, 0, Unsure)]
+    [DataRow(300, 1500, 300, 0, Unsure)]
+    [DataRow(300, 1500, 1600, Long, 0)]
+    [DataRow(0, 900, 900, 0, Unsure)]
+    [DataRow(300, 190, 0, 0, Short)]
+    public void APressThatWasNotLookedAtForLongerThanACollectionIsUnsure(
+        int before, int gap, int after, int pressed, int released)
+    {
+        long now = 0;
+        Button button = New(ref now);
+        Assert.AreEqual(0, Hold(button, true, before, ref now));
+        now += gap * 1000;
+        Assert.AreEqual(pressed, Hold(button, true, after, ref now));
+        Assert.AreEqual(released, Hold(button, false, 100, ref now));
     }
 
     [TestMethod]
@@ -58,10 +77,10 @@ public class ButtonTests
         long now = 0;
         Button button = New(ref now);
         Hold(button, true, 700, ref now);
-        Assert.IsFalse(button.Lose(now));
+        Assert.AreEqual(0, (int)button.Lose(now));
         now += 20000;
         Assert.AreEqual(Long, Hold(button, true, 1000, ref now));
-        Assert.IsFalse(button.Lose(now + 1000000));
+        Assert.AreEqual(0, (int)button.Lose(now + 1000000));
     }
 
     // A person who holds the button as the power comes, or a contact that sticks, must not release a stored hold.
@@ -90,7 +109,7 @@ public class ButtonTests
         Button button = new Button();
         long now = 0;
         Hold(button, false, 900, ref now);
-        Assert.IsFalse(button.Lose(now));
+        Assert.AreEqual(0, (int)button.Lose(now));
         Hold(button, false, 900, ref now);
         Assert.AreEqual(0, Hold(button, true, 100, ref now) + Hold(button, false, 900, ref now));
     }

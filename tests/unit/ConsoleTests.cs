@@ -21,7 +21,7 @@ public class ConsoleTests
     [DataRow("why", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("WHY", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("", "")]
-    [DataRow("run-on", "run-on 5 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake")]
+    [DataRow("run-on", "run-on 5 s (0 s to 3 min): time on after the tool; 10 s for a braked saw, 20 to 40 s without a brake")]
     [DataRow("help save", "save: keep the settings over a power cut")]
     [DataRow("help set", "NAME VALUE: change a setting at once; also 'set NAME VALUE'")]
     [DataRow("run-on 8", "run-on 8 s (not saved yet)")]
@@ -49,13 +49,21 @@ public class ConsoleTests
     [DataRow("vacuum off now", "told off: 0.00 A, starts at 0.60 A")]
     [DataRow("vacuum on now", "Type 'vacuum on', 'vacuum off' or 'vacuum auto'.")]
     [DataRow(
-        "hold", "told off by hand until 'vacuum auto' or a long press\r\nNot isolated: unplug before you reach in.")]
+        "hold", "held, told off until 'vacuum auto' or a long press\r\nHeld, not isolated: unplug before you reach in.")]
     [DataRow("filter", "0.0 h since the filter was looked at; 'filter done' after the next look.")]
     [DataRow("filter off", "Type 'filter' to see its hours, or 'filter done' when you have looked at it.")]
     [DataRow("status now", "'status' stands alone; nothing was done. Type it without 'now'.")]
+    [DataRow("stop", "There is no 'stop'. Did you mean 'vacuum off'? 'help' lists the words, 'settings' the settings.")]
+    [DataRow("auto", "There is no 'auto'. Did you mean 'vacuum auto'? 'help' lists the words, 'settings' the settings.")]
     [DataRow("run-on 6 sec", "run-on 6 s (not saved yet)")]
+    [DataRow("run-on 6 secs", "run-on 6 s (not saved yet)")]
+    [DataRow("run-on 1 minute", "run-on 1 min (not saved yet)")]
+    [DataRow("run-on 500 ms", "run-on 0.5 s (not saved yet)")]
+    [DataRow("run-on 6 ss", "'6 ss' is no value for run-on; allowed is 0 s to 3 min.")]
+    [DataRow("longest-run 2 hours", "longest-run 2 h (not saved yet)")]
+    [DataRow("start-at 0.5 amperes", "start-at 0.50 A (not saved yet)")]
     [DataRow("start-at 0.5 amp", "start-at 0.50 A (not saved yet)")]
-    [DataRow("filter done", "The filter's hours count from nought again.")]
+    [DataRow("filter done", "The filter's hours count anew.")]
     [DataRow("defaults 110", "Type 'defaults', or 'defaults 230' for 230 V mains.")]
     public void ALineIsAnswered(string line, string answer)
     {
@@ -64,6 +72,67 @@ public class ConsoleTests
         // By then the relay may close.
         bench.Run(400);
         Assert.AreEqual(answer, bench.Answer(line));
+    }
+
+    // Two swapped, one missing, one too many, one wrong; with a setting's name, behind 'set' and behind 'help'.
+    [TestMethod]
+    [DataRow("hlep", "help")]
+    [DataRow("wy", "why")]
+    [DataRow("vacuumm on", "vacuum")]
+    [DataRow("vaccum on", "vacuum")]
+    [DataRow("holt", "hold")]
+    [DataRow("run-no 9", "run-on")]
+    [DataRow("set tusns 3", "turns")]
+    [DataRow("help tech", "teach")]
+    public void AWordOneSlipAwayIsNamedAndNotRun(string line, string meant)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        string answer = bench.Answer(line);
+        Assert.IsTrue(Texts.Has(answer, "There is no '"), answer);
+        Assert.IsTrue(Texts.Has(answer, ". Did you mean '" + meant + "'? "), answer);
+        Assert.AreEqual("told off: 0.00 A, starts at 0.60 A", bench.Answer("why"));
+        Assert.IsFalse(Texts.Has(bench.Answer("settings"), "Not saved"));
+    }
+
+    [TestMethod]
+    [DataRow("hpel")]
+    [DataRow("hlpe")]
+    [DataRow("xwhyx")]
+    [DataRow("a")]
+    [DataRow("--")]
+    public void TwoSlipsAreTooMany(string line)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        Assert.IsFalse(Texts.Has(bench.Answer(line), "Did you mean"));
+    }
+
+    [TestMethod]
+    [DataRow("run\t9", "run-on 9")]
+    [DataRow("SET RU\t9", "SET RUn-on 9")]
+    [DataRow("help te\t", "help te")]
+    [DataRow("help tea\t", "help teach ")]
+    [DataRow("set teac\t", "set teac ")]
+    [DataRow("sta\t", "sta")]
+    [DataRow("stat\t", "status ")]
+    [DataRow("starts\t", "starts-a-minute ")]
+    [DataRow("set\t", "set ")]
+    [DataRow("set vac\t4", "set vacuum-turns 4")]
+    [DataRow("vac\t", "vacuum")]
+    [DataRow("vac\t\t", "vacuum ")]
+    [DataRow("nothing\t", "nothing ")]
+    [DataRow("run-on 8\t", "run-on 8 ")]
+    [DataRow("\t", "")]
+    public void TabWritesOnAsFarAsOneNameCanBeMeant(string typed, string shown)
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        bench.Board.TakeSent();
+        bench.Board.Type(typed);
+        bench.Run(100);
+        string sent = bench.Board.TakeSent();
+        Assert.AreEqual(shown, sent);
     }
 
     [TestMethod]
@@ -246,7 +315,8 @@ public class ConsoleTests
         Assert.IsTrue(status.StartsWith("vacuum    on: ") && status.EndsWith("faults    none"), status);
         string[] parts =
         {
-            ", stops below 0.35 A and the run-on\r\n", " A rms, running\r\n", "readings  2000 a second, worst gap 0.0 ms\r\n",
+            ", stops below 0.35 A\r\n",
+            " A rms, running\r\n", "readings  2000 a second, worst gap 0.0 ms\r\n",
             "rests at 1.270 V\r\n", "settings  saved\r\n", "troubles  0 serial, 0 panel, 0 flash\r\n",
         };
         for (int i = 0; i < parts.Length; i++)
@@ -399,7 +469,7 @@ public class ConsoleTests
 
         Assert.IsFalse(bench.Switch.Console.IsAtPrompt);
         string said = bench.Answer("hold");
-        Assert.IsTrue(said.EndsWith(" or a long press\r\nNot isolated: unplug before you reach in."), said);
+        Assert.IsTrue(said.EndsWith(" or a long press\r\nHeld, not isolated: unplug before you reach in."), said);
         Assert.AreEqual("held", Words.Of(bench.State));
     }
 

@@ -10,9 +10,10 @@ public class CurrentMeterTests
     public void AnAnswerComesEveryEightyBuckets()
     {
         CurrentMeter meter = new CurrentMeter();
-        for (int i = 1; i <= 240; i++)
+        SwingWindow window = Windows.Full();
+        for (int i = 1; i <= 30; i++)
         {
-            Assert.AreEqual(i % 80 == 0, meter.Add(1000));
+            Assert.AreEqual(i % 10 == 0, meter.Add(window));
         }
     }
 
@@ -23,9 +24,10 @@ public class CurrentMeterTests
     public void TheRmsOfASquareWaveIsItsHeight(int half, int mean, int height)
     {
         CurrentMeter meter = new CurrentMeter();
+        SwingWindow window = new SwingWindow();
         for (int i = 0; i < CurrentMeter.Length; i++)
         {
-            meter.Add(i % (2 * half) < half ? mean + height : mean - height);
+            Feed(meter, window, i % (2 * half) < half ? mean + height : mean - height);
         }
 
         Assert.AreEqual(mean, meter.Mean);
@@ -47,9 +49,10 @@ public class CurrentMeterTests
     {
         CurrentMeter meter = new CurrentMeter();
         Fill(meter, 500);
+        SwingWindow window = new SwingWindow();
         for (int i = 0; i < CurrentMeter.Length - 1; i++)
         {
-            meter.Add(9000);
+            Feed(meter, window, 9000);
         }
 
         meter.Reset();
@@ -60,9 +63,20 @@ public class CurrentMeterTests
 
     private static void Fill(CurrentMeter meter, int mean)
     {
+        SwingWindow window = new SwingWindow();
         for (int i = 0; i < CurrentMeter.Length; i++)
         {
-            meter.Add(mean);
+            Feed(meter, window, mean);
+        }
+    }
+
+    // A bucket whose mean is so many sixteenths of a count.
+    private static void Feed(CurrentMeter meter, SwingWindow window, int mean)
+    {
+        window.Add(mean, SensorScale.PartsACount);
+        if (window.Place % SwingWindow.Length == 0)
+        {
+            meter.Add(window);
         }
     }
 }

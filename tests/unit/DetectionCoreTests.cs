@@ -8,6 +8,45 @@ public class DetectionCoreTests
     private const int Idle = 0;
     private const int Tool = 3000;
 
+    // A lamp stands on the line, on a board that takes long buckets or not: it does not keep the vacuum on after a tool.
+    [TestMethod]
+    [DataRow(false)]
+    [DataRow(true)]
+    public void WhatStoodOnTheLineBeforeAToolIsNoTool(bool isSlow)
+    {
+        CoreBench bench = CoreBench.Ready();
+        if (isSlow)
+        {
+            bench.UseLongBuckets();
+        }
+
+        bench.Run(500, 60000);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+        bench.Run(1500, 3000);
+        Assert.IsTrue(bench.Core.IsToolRunning);
+        bench.Run(500, 2500);
+        Assert.IsFalse(bench.Core.IsToolRunning);
+    }
+
+    // The settings are changed while a fixed delay of 10 s is waited for, when no surge is watched any more.
+    [TestMethod]
+    public void AStartDelayThatIsChangedDuringAStartLetsThatStartAndTheNextOneThrough()
+    {
+        CoreSettings settings = CoreBench.AfterSurge();
+        settings.StartDelayMilliseconds = 10000;
+        CoreBench bench = new CoreBench(settings);
+        bench.Run(Idle, 5000);
+        bench.Run(Tool, 5000);
+        Assert.AreEqual("starting", Words.Of(bench.Core.Vacuum.State));
+        bench.Core.Use(CoreBench.AfterSurge());
+        bench.Run(Tool, 1000);
+        Assert.AreEqual("on", Words.Of(bench.Core.Vacuum.State));
+        bench.Run(Idle, 10000);
+        Assert.AreEqual("idle", Words.Of(bench.Core.Vacuum.State));
+        bench.Run(Tool, 3500);
+        Assert.AreEqual("on", Words.Of(bench.Core.Vacuum.State));
+    }
+
     [TestMethod]
     public void ATypicalCut()
     {
@@ -312,7 +351,9 @@ public class DetectionCoreTests
         CoreBench bench = CoreBench.Ready();
         bench.Run(Tool, 190);
         bench.Gap(10);
-        bench.Run(Idle, 200);
+
+        // Two cycles until the means are all known, and one until the meter's turn.
+        bench.Run(Idle, 260);
         Assert.IsTrue(bench.Core.Milliamperes < 100, bench.Core.Milliamperes.ToString());
     }
 

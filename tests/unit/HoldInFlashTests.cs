@@ -7,7 +7,7 @@ namespace NanoDustSwitch.UnitTests;
 public class HoldInFlashTests
 {
     private const string AtRisk = "will not outlive a power cut: the flash failed";
-    private const string InDoubt = "told off until 'vacuum auto' or a long press: flash cannot say whether it was held";
+    private const string InDoubt = "held, told off until 'vacuum auto' or a long press: flash cannot say whether it was held";
 
     // A write that throws, one that claims to be done and is not, and one that is torn.
     [TestMethod]
@@ -41,7 +41,7 @@ public class HoldInFlashTests
             bench.Board.TakeSent();
             bench.Run(130000);
             Assert.AreEqual("", bench.Board.TakeSent());
-            Assert.AreEqual("told off by hand until 'vacuum auto' or a long press; " + AtRisk, bench.Answer("why"));
+            Assert.AreEqual("held, told off until 'vacuum auto' or a long press; " + AtRisk, bench.Answer("why"));
             Assert.IsTrue(Texts.Has(bench.Answer("status"), "long press; " + AtRisk));
         }
 
@@ -102,7 +102,7 @@ public class HoldInFlashTests
         bench.Answer("vacuum auto");
         bench.Board.SlotWritesThrow = true;
         bench.Answer("hold");
-        Assert.AreEqual("told off by hand until 'vacuum auto' or a long press; " + AtRisk, bench.Answer("why"));
+        Assert.AreEqual("held, told off until 'vacuum auto' or a long press; " + AtRisk, bench.Answer("why"));
         bench.Boot();
         Assert.AreEqual("idle", Words.Of(bench.State));
     }
@@ -127,7 +127,7 @@ public class HoldInFlashTests
         bench.Board.SlotsThrow = false;
         Assert.AreEqual("held", Words.Of(bench.State));
         Assert.AreEqual(InDoubt, Plain(bench.Answer("why")));
-        Assert.IsTrue(Texts.Has(bench.Answer("events"), "the boot record cannot be read, so it counts as held"));
+        Assert.IsTrue(Texts.Has(bench.Answer("events"), "the boot record cannot be read, so the vacuum is held"));
         bench.Tool(SwitchBench.Saw, 3000);
         Assert.IsFalse(bench.Switch.Core.IsRelayClosed);
         bench.Tool(SwitchBench.NoTool, 60000);
@@ -137,10 +137,10 @@ public class HoldInFlashTests
         Assert.AreEqual(InDoubt, Plain(bench.Answer("why")));
         Assert.AreEqual(1, bench.Logged(LogKind.HoldInDoubt));
         Assert.AreEqual(
-            "told off by hand until 'vacuum auto' or a long press\r\nNot isolated: unplug before you reach in.",
+            "held, told off until 'vacuum auto' or a long press\r\nHeld, not isolated: unplug before you reach in.",
             bench.Answer("hold"));
         bench.Boot();
-        Assert.AreEqual("told off by hand until 'vacuum auto' or a long press", bench.Answer("why"));
+        Assert.AreEqual("held, told off until 'vacuum auto' or a long press", bench.Answer("why"));
         bench.Answer("vacuum auto");
         bench.Boot();
         Assert.AreEqual("idle", Words.Of(bench.State));

@@ -63,11 +63,13 @@ public class SineAccuracyTests
         for (int degrees = 0; degrees < 360; degrees += 5)
         {
             CurrentMeter meter = new CurrentMeter();
+            SwingWindow window = new SwingWindow();
             for (int i = 0; i < CurrentMeter.Length; i++)
             {
                 int count;
                 int sum = Bucket(i, hertz, readingsASecond, degrees, out count);
-                bool isWhole = meter.Add(sum * SensorScale.PartsACount / count);
+                window.Add(sum, count);
+                bool isWhole = window.Place % SwingWindow.Length == 0 && meter.Add(window);
                 Assert.AreEqual(i == CurrentMeter.Length - 1, isWhole);
             }
 

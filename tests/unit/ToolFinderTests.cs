@@ -284,7 +284,7 @@ public class ToolFinderTests
         Assert.IsFalse(bench.Finder.IsRunning);
         bench.Quiet(Bucket.ASecond - 100);
 
-        // A seventh more, since two powers together reach less than one does.
+        // A fifth more, since two powers together reach less than one does.
         Assert.AreEqual(floor + ((StartAt + (StartAt / 5) - floor) >> 5), bench.Finder.Floor);
     }
 

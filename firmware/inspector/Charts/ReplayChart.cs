@@ -17,6 +17,13 @@ internal static class ReplayChart
     private const float RowHeight = 55;
     private const double Band = 0.45;
 
+    // One for each of the settings: its levels, and its row below.
+    private static readonly Color[] s_colors =
+    [
+        ChartStyle.Vermilion, ChartStyle.Green, ChartStyle.Purple, ChartStyle.Orange, ChartStyle.Sky, ChartStyle.Black,
+        ChartStyle.Grey, ChartStyle.Yellow, Colors.SaddleBrown,
+    ];
+
     /// <summary>Draws it into a PNG file.</summary>
     /// <param name="path">The file.</param>
     /// <param name="choices">The settings.</param>
@@ -24,7 +31,12 @@ internal static class ReplayChart
     public static void Save(string path, IReadOnlyList<SettingChoice> choices, IReadOnlyList<ReplayRun> runs)
     {
         List<TracePoint> trace = runs[0].Trace;
-        Plot swing = SwingPanel.Draw(trace, TitleHeight, Gap);
+        Plot swing = runs.Count > 1
+            ? SwingPanel.Draw(
+                [.. runs.Select((run, i) => ($"{i + 1}: ", s_colors[i], s_colors[i], (IReadOnlyList<TracePoint>)run.Trace))],
+                TitleHeight,
+                Gap)
+            : SwingPanel.Draw(trace, TitleHeight, Gap);
         Plot state = runs.Count > 1 ? Bands(choices, runs) : StatePanel.Draw(trace, Gap, TimeHeight);
         foreach (Plot panel in new[] { swing, state })
         {
@@ -45,11 +57,11 @@ internal static class ReplayChart
             foreach ((double from, double to) in VacuumOn(runs[row].Trace))
             {
                 Rectangle band = panel.Add.Rectangle(from, to, -row - Band, -row);
-                band.FillColor = ChartStyle.Green;
-                band.LineColor = ChartStyle.Green;
+                band.FillColor = s_colors[row];
+                band.LineColor = s_colors[row];
             }
 
-            Text label = panel.Add.Text(choices[row].Title, runs[row].Trace[0].Seconds, -row + (Band / 2));
+            Text label = panel.Add.Text($"{row + 1}: {choices[row].Title}", runs[row].Trace[0].Seconds, -row + (Band / 2));
             label.LabelFontSize = ChartStyle.FontSize;
             label.LabelAlignment = Alignment.MiddleLeft;
             label.OffsetX = 6;

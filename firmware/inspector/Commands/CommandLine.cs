@@ -19,6 +19,8 @@ internal static class CommandLine
             RecordCommand.Create(),
             BackupCommand.CreateBackup(),
             BackupCommand.CreateRestore(),
+            FriendCommands.CreateCollect(),
+            FriendCommands.CreateLook(),
             ReplayCommand.Create(),
             TuneCommand.Create(),
         };

@@ -32,7 +32,11 @@ internal static class RecordCommand
                 throw new UserException($"--seconds {length} is not allowed: {Least} to {Greatest:#,0}.");
             }
 
-            RecordSession.Run(parsed.GetRequiredValue(port), parsed.GetRequiredValue(file), TimeSpan.FromSeconds(length));
+            string path = parsed.GetRequiredValue(file);
+            Wait.For(
+                "record",
+                progress => RecordSession.Run(parsed.GetRequiredValue(port), path, TimeSpan.FromSeconds(length), progress));
+            RecordSession.Report(path);
             return ExitCode.Good;
         });
         return command;

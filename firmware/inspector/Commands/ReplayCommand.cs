@@ -28,7 +28,7 @@ internal static class ReplayCommand
         TableOption table = new();
         Command command = new(
             "replay",
-            "What the switch makes of a recording, by the very same core: when the tool is seen, when the vacuum starts, by "
+            "What the switch makes of a recording, by the very same firmware: when the tool is seen, when the vacuum starts, by "
             + "what margin; and what it would make of it with other settings. Takes a board's recording, or any table of "
             + "readings: a column of seconds and one of counts or amperes, or a column alone with --rate.")
         {
@@ -37,7 +37,7 @@ internal static class ReplayCommand
         table.AddTo(command);
         command.SetAction(parsed =>
         {
-            ReplaySource source = SourceFile.Open(parsed.GetRequiredValue(file), table.Of(parsed));
+            ReplaySource source = table.Open(parsed, parsed.GetRequiredValue(file))[0];
             IReadOnlyList<SettingChoice> choices = SettingChoice.Of(source, parsed.GetRequiredValue(set));
             List<ReplayRun> runs = Run(source, choices);
             ReplayReport.Print(choices, runs);
@@ -49,7 +49,7 @@ internal static class ReplayCommand
 
             if (parsed.GetValue(report) is { } html)
             {
-                HtmlFile.Save(html, ReportPage.Of(choices, runs));
+                NamedFile.Write(html, ReportPage.Of(choices, runs).ToString(), "--report ");
                 Console.WriteLine($"report: {html}");
             }
 

@@ -33,23 +33,23 @@ internal static class TuneCommand
         TableOption table = new();
         Command command = new(
             "tune",
-            "Settings from recordings: the quiet line with --idle, and a file for each tool. Finds the levels that tell them "
-            + "apart with the largest margin, tries them on every recording with the very same core, and prints the lines for "
-            + "the board's console; with --port they are sent after a yes.")
+            "Settings from recordings: the quiet line with --idle, and a file for each tool. Finds the levels with the most room "
+            + "to either side, tries them on every recording with the very same firmware, and prints them as lines to type; "
+            + "with --port they are sent to a board after a yes.")
         {
             tools, idle, report, port,
         };
         table.AddTo(command);
         command.SetAction(parsed =>
         {
-            ReplaySource[] quiet = [.. parsed.GetRequiredValue(idle).Select(file => SourceFile.Open(file, table.Of(parsed)))];
-            ReplaySource[] sources = [.. parsed.GetRequiredValue(tools).Select(file => SourceFile.Open(file, table.Of(parsed)))];
+            ReplaySource[] quiet = table.Open(parsed, parsed.GetRequiredValue(idle));
+            ReplaySource[] sources = table.Open(parsed, parsed.GetRequiredValue(tools));
             Tuning? tuning = null;
             Wait.For("tune", progress => tuning = Tuning.Of(quiet, sources, progress));
             TuneReport.Print(tuning!);
             if (parsed.GetValue(report) is { } html)
             {
-                HtmlFile.Save(html, TuneReport.Page(tuning!));
+                NamedFile.Write(html, TuneReport.Page(tuning!).ToString(), "--report ");
                 Console.WriteLine($"report: {html}");
             }
 

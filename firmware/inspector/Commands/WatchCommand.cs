@@ -29,6 +29,14 @@ internal static class WatchCommand
     {
         if (Console.IsOutputRedirected || !FullScreen.Fits(AnsiConsole.Console))
         {
+            if (!Console.IsOutputRedirected)
+            {
+                Console.Error.WriteLine(
+                    $"The picture needs a terminal of {FullScreen.LeastWidth} by {FullScreen.LeastHeight}; this one has "
+                    + $"{AnsiConsole.Profile.Width} by {AnsiConsole.Profile.Height}, so here are the lines for a spreadsheet. "
+                    + "Ctrl-C ends them.");
+            }
+
             CsvWatch.Run(name);
             return ExitCode.Good;
         }

@@ -52,7 +52,7 @@ internal sealed class BoardSettings(BoardConsole console)
         SettingValues wanted = SettingsOnPc.Checked(draft, gate, consequence: "; nothing was sent");
         IReadOnlyList<SettingId> steps = SettingsOnPc.Order(now, wanted, gate, Differences(now, wanted));
         string why = Why();
-        bool isHeld = Begins(why, "held off", "told off by hand");
+        bool isHeld = Begins(why, "held");
         if (!isHeld && !Begins(why, "off:", "told off:"))
         {
             throw new UserException($"Not while a tool or the vacuum runs; the board at {console.Name} says '{why}'.");

@@ -14,6 +14,7 @@ internal sealed class PortLock : IDisposable
     private const int Busy = 16;
     private const int Exclusive = 2;
     private const int NotWaiting = 4;
+    private const int Unlock = 8;
 
     private readonly int _descriptor;
 
@@ -52,5 +53,10 @@ internal sealed class PortLock : IDisposable
     }
 
     /// <inheritdoc/>
-    public void Dispose() => _ = CLibrary.Close(_descriptor);
+    public void Dispose()
+    {
+        // Closing alone would leave the port locked while a program that was started meanwhile still holds a copy.
+        _ = CLibrary.Lock(_descriptor, Unlock);
+        _ = CLibrary.Close(_descriptor);
+    }
 }

@@ -16,7 +16,8 @@ internal static class RecordSession
     /// <param name="port">The port.</param>
     /// <param name="path">The file.</param>
     /// <param name="length">How long, from the first bucket on.</param>
-    public static void Run(string port, string path, TimeSpan length)
+    /// <param name="progress">Takes the part that is done, 0 to 1.</param>
+    public static void Run(string port, string path, TimeSpan length, Action<double> progress)
     {
         using EndSignals signals = new();
         using BoardConsole console = BoardConsole.Connect(port);
@@ -34,29 +35,16 @@ internal static class RecordSession
         }
 
         // Only now: a board that is not there must not cost an older recording.
-        using (StreamWriter file = Create(path))
+        using (StreamWriter file = new(NamedFile.Create(path)))
         {
             file.NewLine = "\n";
             file.WriteLine(header);
-            Copy(console, file, path, length, signals);
-        }
-
-        Report(path);
-    }
-
-    private static StreamWriter Create(string path)
-    {
-        try
-        {
-            return new StreamWriter(path);
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            throw new UserException($"{path} cannot be written: {exception.Message}", exception);
+            Copy(console, file, path, length, signals, progress);
         }
     }
 
-    private static void Copy(BoardConsole console, StreamWriter file, string path, TimeSpan length, EndSignals signals)
+    private static void Copy(
+        BoardConsole console, StreamWriter file, string path, TimeSpan length, EndSignals signals, Action<double> progress)
     {
         long begin = 0;
         long last = Stopwatch.GetTimestamp();
@@ -67,6 +55,7 @@ internal static class RecordSession
                 if (console.ReadLine(s_wait) is { } line)
                 {
                     file.WriteLine(line);
+                    progress(begin == 0 ? 0 : Stopwatch.GetElapsedTime(begin) / length);
                     last = Stopwatch.GetTimestamp();
                     begin = begin == 0 && line.StartsWith("buckets ", StringComparison.Ordinal) ? last : begin;
                     if (line == Recorder.Overrun)
@@ -92,7 +81,9 @@ internal static class RecordSession
         }
     }
 
-    private static void Report(string path)
+    /// <summary>Says what is in a recording.</summary>
+    /// <param name="path">The file.</param>
+    public static void Report(string path)
     {
         BoardRecording recording = BoardRecording.Parse(File.ReadLines(path), path);
         long first = 0;

@@ -34,14 +34,7 @@ internal static class SettingsFile
             text.Append($"{line}\n");
         }
 
-        try
-        {
-            File.WriteAllText(path, text.ToString());
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            throw new UserException($"{path} cannot be written: {exception.Message}", exception);
-        }
+        NamedFile.Write(path, text.ToString());
     }
 
     /// <summary>Reads a file and checks every line.</summary>

@@ -97,14 +97,14 @@ internal sealed record WatchLine(
         VacuumState.On or VacuumState.RunOn or VacuumState.ByHand when !IsVacuumOn =>
             "told off for a moment: the relay rests before it closes again",
         VacuumState.Idle => $"told off: {Swing:0.00} A, starts at {StartAt:0.00} A",
-        VacuumState.Starting => $"told off: {Swing:0.00} A seen, starts within {Left:0.0} s",
-        VacuumState.On => $"on: {Swing:0.00} A, stops below {StopBelow:0.00} A and the run-on"
-            + (Known > 0 ? $"; tool {Known}" : ""),
-        VacuumState.RunOn => $"on: the tool has stopped, runs on for {Left:0.0} s",
+        VacuumState.Starting => $"told off: the tool is starting, {Swing:0.00} A; on within {Left:0.0} s",
+        VacuumState.On => $"on: {Swing:0.00} A, stops below {StopBelow:0.00} A" + (Known > 0 ? $"; tool {Known}" : ""),
+        VacuumState.RunOn => $"on: no tool runs, run-on for {Left:0.0} s more",
         VacuumState.ByHand => $"on by hand for {Math.Ceiling(Left / 60):0} min more, then auto",
-        VacuumState.UntilStop => "told off until the tool has stopped",
-        VacuumState.Held => "told off by hand until 'vacuum auto' or a long press",
-        _ => "told off by the fault below",
+        VacuumState.UntilStop => "told off until the tool stops",
+        VacuumState.Held => "held, told off until 'vacuum auto' or a long press",
+        _ => "told off: " + (Faults.Where(fault => FaultTable.Has(fault, FaultTraits.KeepsVacuumOff)).Select(FaultText.Name)
+            .FirstOrDefault() ?? "a fault"),
     };
 
     /// <summary>Says what is wrong, and what to do about the first of it.</summary>

@@ -78,7 +78,7 @@ internal sealed class WatchPicture(string name, Glyphs glyphs)
         }
 
         yield return Line(
-            "tool", line.IsToolRunning ? "running  " : "stopped  ", line.IsToolRunning ? Looks.Running : Looks.Quiet)
+            "tool", line.IsToolRunning ? "running    " : "not running", line.IsToolRunning ? Looks.Running : Looks.Quiet)
             .Append($"{line.Amperes,6:0.00} A rms");
         yield return Line(
             "vacuum",

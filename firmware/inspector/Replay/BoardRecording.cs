@@ -44,8 +44,8 @@ internal sealed class BoardRecording : ReplaySource
     public override string Understood => $"a board's own recording, firmware {_firmware}, {_buckets:#,0} "
         + (IsLong ? "long buckets of a slow board" : "buckets") + _end
         + (HasState ? "." : _firmware == ProductVersion.Text
-            ? "; the board's state is not whole in it, so the core begins as after a boot."
-            : $"; this is firmware {ProductVersion.Text}, so the core begins as after a boot.");
+            ? "; the board's state is not whole in it, so the replay begins as after a boot."
+            : $"; this is firmware {ProductVersion.Text}, so the replay begins as after a boot.");
 
     /// <inheritdoc/>
     public override SettingValues Settings => field ??= SettingsOnPc.Checked(_settings, Gate, $"{_name}: ");

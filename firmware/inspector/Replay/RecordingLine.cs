@@ -8,7 +8,7 @@ namespace NanoDustSwitch.Inspector.Replay;
 /// <param name="isCounts">Whether they are counts.</param>
 /// <param name="lead">Readings of idle before and after it.</param>
 /// <param name="seed">Seed of the noise.</param>
-internal sealed class RecordingLine(double[] values, bool isCounts, int lead, long seed) : Line
+internal sealed class RecordingLine(float[] values, bool isCounts, int lead, long seed) : Line
 {
     // Noise of an idle line in counts, as of the default sensor.
     private const double IdleNoiseCounts = 4.0;
@@ -16,7 +16,7 @@ internal sealed class RecordingLine(double[] values, bool isCounts, int lead, lo
     private readonly CurrentSensor _sensor = new(SensorKind.Transformer, new ShopRandom(seed, 1));
     private readonly Converter _converter = new(new ShopRandom(seed, 2));
     private readonly ShopRandom _random = new(seed, 3);
-    private readonly double _restCounts = isCounts ? values.Average() : 0;
+    private readonly double _restCounts = isCounts ? values.Average(value => (double)value) : 0;
     private int _next;
 
     /// <inheritdoc/>

@@ -16,9 +16,9 @@ internal static class ReplayReport
         ReplaySource source = runs[0].Source;
         AnsiConsole.MarkupLineInterpolated($"[bold]{source.Name}[/], {source.Seconds:0.00} s: {source.Understood}");
         AnsiConsole.WriteLine();
-        if (runs.Count == 1 && runs[0].Timeline.Count > 0)
+        for (int i = 0; i < runs.Count; i++)
         {
-            PrintTimeline(runs[0].Timeline);
+            PrintTimeline(runs.Count > 1 ? choices[i].Title : "", runs[i].Timeline, LongestTimeline / runs.Count);
         }
 
         Table table = new Table().Border(TableBorder.Rounded).AddColumn("");
@@ -49,18 +49,35 @@ internal static class ReplayReport
         ("tool last stopped at", run => At(run.StoppedAt, "never")),
         ("vacuum ran", run => $"{run.VacuumSeconds:0.00} s"),
         ("vacuum switched on", run => Verdict.Times(run.Starts)),
-        ("drop-outs while current flowed", run => Verdict.Times(run.Drops)),
-        ("tool over stop level, least", run => Ratio(run.LeastOverStop)),
-        ("tool over start level, median", run => Ratio(run.MedianOverStart)),
-        ("start level over quiet line, least", run => Ratio(run.StartOverQuiet)),
+        ("let go while current flowed", run => Verdict.Times(run.Drops)),
+        ("true rms while it runs, median", run => double.IsNaN(run.RunningAmperes) ? "–" : $"{run.RunningAmperes:0.00} A"),
+        ("tool over stop-below, least", run => Ratio(run.LeastOverStop)),
+        ("tool over start-at, median", run => Ratio(run.MedianOverStart)),
+        ("start-at over quiet line, least", run => Ratio(run.StartOverQuiet)),
     ];
 
-    private static void PrintTimeline(IReadOnlyList<Entry> timeline)
+    private static void PrintTimeline(string title, IReadOnlyList<Entry> timeline, int most)
     {
-        AnsiConsole.Write(DayReport.Timeline([.. timeline.Take(LongestTimeline)]));
-        if (timeline.Count > LongestTimeline)
+        if (timeline.Count == 0)
         {
-            AnsiConsole.WriteLine($"  … and {timeline.Count - LongestTimeline} lines more.");
+            return;
+        }
+
+        if (title.Length > 0)
+        {
+            AnsiConsole.WriteLine(title);
+        }
+
+        Table table = new Table().Border(TableBorder.None).AddColumn("s", c => c.RightAligned().NoWrap()).AddColumn("what");
+        foreach (Entry entry in timeline.Take(most))
+        {
+            table.AddRow($"{entry.Time / 1e6:0.000}", Markup.Escape(entry.Text));
+        }
+
+        AnsiConsole.Write(table);
+        if (timeline.Count > most)
+        {
+            AnsiConsole.WriteLine($"  … and {timeline.Count - most} lines more.");
         }
 
         AnsiConsole.WriteLine();

@@ -24,13 +24,17 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
 
     private readonly Storyteller _storyteller = new([]);
     private readonly List<TenthOfSecond> _tenths = [];
-    private readonly List<int> _stops = [];
+    private readonly List<(int Tenth, bool IsBelow)> _stops = [];
+    private readonly List<double> _rms = [];
+    private readonly SortedDictionary<int, int> _faults = [];
     private readonly int[] _swings = new int[OnsetBuckets];
     private int _quietCount;
     private bool _wasRunning;
+    private bool _wasWaiting;
     private bool _hasBegun;
     private long _sum;
     private int _count;
+    private double _amperes;
     private int _all;
     private int _runs;
     private int _greatest;
@@ -73,6 +77,9 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// <summary>Gets how often the tool was taken as stopped while its current flowed on.</summary>
     public int Drops { get; private set; }
 
+    /// <summary>Gets how many of these were because the swing was below the stop level after the vacuum had started.</summary>
+    public int DropsBelowStop { get; private set; }
+
     /// <summary>Gets the time the vacuum was on, in seconds.</summary>
     public double VacuumSeconds { get; private set; }
 
@@ -92,6 +99,12 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// <summary>Gets the greatest swing of all, A.</summary>
     public double GreatestAmperes { get; private set; }
 
+    /// <summary>Gets the median true rms current while the tool ran, A; not a number where it never ran.</summary>
+    public double RunningAmperes { get; private set; } = double.NaN;
+
+    /// <summary>Gets the faults that came up, each with what was measured first.</summary>
+    public IEnumerable<(Fault Fault, int Figure)> Faults => _faults.Select(pair => ((Fault)pair.Key, pair.Value));
+
     /// <summary>Gets the trace.</summary>
     public List<TracePoint> Trace { get; } = [];
 
@@ -102,7 +115,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     /// Gets a value indicating whether a tool was found, unless the recording is a board's, which may be of a quiet line; and
     /// nothing was wrong.
     /// </summary>
-    public bool IsGood => Drops == 0 && FalseStarts == 0 && (source.HasSettings || !double.IsNaN(SeenAt));
+    public bool IsGood => Drops == 0 && FalseStarts == 0 && _faults.Count == 0 && (source.HasSettings || !double.IsNaN(SeenAt));
 
     /// <summary>Runs it.</summary>
     /// <param name="progress">Takes the part that is done, 0 to 1.</param>
@@ -125,7 +138,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
                     if (!wasClosed)
                     {
                         Starts++;
-                        VacuumAt = double.IsNaN(VacuumAt) ? now : VacuumAt;
+                        VacuumAt = double.IsNaN(VacuumAt) ? now + source.Begin : VacuumAt;
                     }
                 }
 
@@ -134,7 +147,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
                 if (now >= nextTrace)
                 {
                     nextTrace = Math.Max(now, nextTrace) + tracePeriod;
-                    Trace.Add(Point(now, core));
+                    Trace.Add(Point(now + source.Begin, core));
                     progress((now + source.Lead) / whole);
                 }
             });
@@ -162,7 +175,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         {
             _hasBegun = true;
             BeganRunning = isRunning;
-            SeenAt = isRunning ? now : double.NaN;
+            SeenAt = isRunning ? now + source.Begin : double.NaN;
             _floor = core.NoiseMilliamperes;
         }
         else if (isRunning && !_wasRunning)
@@ -171,13 +184,15 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         }
         else if (!isRunning && _wasRunning)
         {
-            StoppedAt = now;
-            _stops.Add(_tenths.Count);
+            StoppedAt = now + source.Begin;
+            _stops.Add((_tenths.Count, !_wasWaiting && core.SwingMilliamperes < core.StopMilliamperes));
             _quietCount = 0;
         }
 
         _wasRunning = isRunning;
-        _storyteller.Look((long)(now * 1e6), core, settings);
+        _wasWaiting = core.Vacuum.IsWaitingForSurge;
+        _storyteller.Look((long)((now + source.Begin) * 1e6), core, settings);
+        LookAtFaults(core);
         int swing = core.SwingMilliamperes;
         if (!isRunning)
         {
@@ -192,11 +207,20 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
             _stop = Math.Max(_stop, core.StopMilliamperes);
             _count++;
             _runs += isRunning ? 1 : 0;
+            _amperes = core.Milliamperes / 1000.0;
         }
 
         if (++_all == TenthBuckets)
         {
             EndTenth();
+        }
+    }
+
+    private void LookAtFaults(DetectionCore core)
+    {
+        for (int i = FaultBits.Next(core.Faults.Standing, -1); i >= 0; i = FaultBits.Next(core.Faults.Standing, i))
+        {
+            _faults.TryAdd(i, core.Faults[(Fault)i].Figure);
         }
     }
 
@@ -208,7 +232,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
             return;
         }
 
-        SeenAt = now;
+        SeenAt = now + source.Begin;
         int count = Math.Min(_quietCount, OnsetBuckets);
         int[] swings = [.. Enumerable.Range(_quietCount - count, count).Select(i => _swings[i % OnsetBuckets])];
         if (count < LeastQuiet)
@@ -219,12 +243,15 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         // The swing looks back over a cycle, so it leaves the quiet line with the first bucket of the current.
         int level = 2 * swings[..^QuietEnds].Order().ElementAt((count - QuietEnds) / 2);
         int buckets = swings.Reverse().TakeWhile(swing => swing > level).Count() + 1;
-        OnsetAt = buckets <= count ? Math.Max(now - (buckets * Bucket.Microseconds / 1e6), 0) : double.NaN;
+        OnsetAt = buckets <= count
+            ? source.Begin + Math.Max(now - (buckets * Bucket.Microseconds / 1e6), 0)
+            : double.NaN;
     }
 
     private void EndTenth()
     {
-        _tenths.Add(new TenthOfSecond(_count > 0 ? (double)_sum / _count : double.NaN, _greatest, _start, _stop, _runs, _count));
+        _tenths.Add(new TenthOfSecond(
+            _count > 0 ? (double)_sum / _count : double.NaN, _greatest, _start, _stop, _runs, _count, _amperes));
         _sum = 0;
         _greatest = 0;
         _stop = 0;
@@ -245,6 +272,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
             if (isRunning && IsRunning(i - 1) && IsRunning(i + 1) && IsRunning(i + 2))
             {
                 running.Add(tenth);
+                _rms.Add(tenth.Amperes);
             }
             else if (tenth.Runs == 0
                 && tenth.Count > 0
@@ -257,6 +285,7 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
         GreatestAmperes = _tenths.Max(tenth => tenth.Greatest) / 1000.0;
         if (running.Count > 0)
         {
+            RunningAmperes = DayReport.Median(_rms);
             LeastOverStop = running.Min(tenth => tenth.Mean / tenth.Stop);
             MedianOverStart = DayReport.Median([.. running.Select(tenth => tenth.Mean / tenth.Start)]);
             CountDrops(
@@ -274,12 +303,16 @@ internal sealed class ReplayRun(ReplaySource source, SettingValues settings)
     private void CountDrops(double running, double quiet)
     {
         double between = Math.Sqrt(running * Math.Max(quiet, 1));
-        foreach (int stop in _stops)
+        foreach ((int stop, bool isBelow) in _stops)
         {
             TenthOfSecond[] after = [.. _tenths.Skip(stop + 1).Take(TenthsAfterStop).Where(tenth => tenth.Count > 0)];
             TenthOfSecond[] stopped = [.. after.TakeWhile(tenth => tenth.Runs == 0)];
             after = stopped.Length > 0 ? stopped : [.. after.Take(1)];
-            Drops += after.Length > 0 && after.Average(tenth => tenth.Mean) > between ? 1 : 0;
+            if (after.Length > 0 && after.Average(tenth => tenth.Mean) > between)
+            {
+                Drops++;
+                DropsBelowStop += isBelow ? 1 : 0;
+            }
         }
     }
 

@@ -28,7 +28,12 @@ internal abstract class ReplaySource
     /// <summary>Gets its length in seconds, the modelled idle left out.</summary>
     public abstract double Seconds { get; }
 
-    /// <summary>Gets the current itself.</summary>
+    /// <summary>
+    /// Gets the time of its first reading by its own times, in seconds; below 0 before an oscilloscope's trigger.
+    /// </summary>
+    public virtual double Begin => 0;
+
+    /// <summary>Gets the current itself; of a long table the minute with the most in it.</summary>
     public abstract Wave Wave { get; }
 
     /// <summary>Gets readings as they came, a few cycles of them, where <see cref="Wave"/> is of means; none otherwise.</summary>

@@ -11,14 +11,15 @@ internal static class SourceFile
     /// <summary>Opens it.</summary>
     /// <param name="path">The file.</param>
     /// <param name="options">What a person says of a table.</param>
+    /// <param name="progress">Takes the part that is done, 0 to 1.</param>
     /// <returns>The recording.</returns>
-    public static ReplaySource Open(string path, TableOptions options)
+    public static ReplaySource Open(string path, TableOptions options, Action<double>? progress = null)
     {
         TableFile.Check(path);
         string name = Path.GetFileName(path);
         return TableFile.Guard(path, () => File.ReadLines(path).Take(LinesLookedAt).Any(IsHeader))
             ? TableFile.Guard<ReplaySource>(path, () => BoardRecording.Parse(File.ReadLines(path), path))
-            : new TableSource(name, TableReadings.Read(path, options), options.Lead, options.Seed);
+            : new TableSource(name, TableReadings.Read(path, options, progress), options.Lead, options.Seed);
     }
 
     private static bool IsHeader(string line) =>

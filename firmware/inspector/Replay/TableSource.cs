@@ -1,3 +1,4 @@
+using MathNet.Numerics.Statistics;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Inspector.Spectrum;
@@ -14,6 +15,8 @@ namespace NanoDustSwitch.Inspector.Replay;
 /// <param name="seed">Seed of the idle's and the sensor's noise.</param>
 internal sealed class TableSource(string name, TableReadings readings, double lead, long seed) : ReplaySource
 {
+    private const double LongestWave = 60;
+
     /// <inheritdoc/>
     public override string Name => name;
 
@@ -40,15 +43,25 @@ internal sealed class TableSource(string name, TableReadings readings, double le
     {
         get
         {
-            double[] values = readings.Fine ?? readings.Values;
             double rate = readings.Fine is null ? readings.Rate : readings.FineRate;
+            ReadOnlySpan<float> values = Strongest(readings.Fine ?? readings.Values, rate, out int from);
             double ampere = readings.IsCounts
                 ? Wave.AmperesACount(Settings, new Converter(new ShopRandom(seed, 2)).MicrovoltsPerCount)
                 : 1;
-            return new Wave(
-                [.. Enumerable.Range(0, values.Length).Select(i => i / rate)], [.. values.Select(value => value * ampere)], 0);
+            double[] times = new double[values.Length];
+            double[] amperes = new double[values.Length];
+            for (int i = 0; i < values.Length; i++)
+            {
+                times[i] = readings.Begin + ((from + i) / rate);
+                amperes[i] = values[i] * ampere;
+            }
+
+            return new Wave(times, amperes, 0);
         }
     }
+
+    /// <inheritdoc/>
+    public override double Begin => readings.Begin;
 
     /// <inheritdoc/>
     public override void Run(SettingValues settings, Action<double, DetectionCore> look)
@@ -71,6 +84,21 @@ internal sealed class TableSource(string name, TableReadings readings, double le
 
             look(now, rig.Switch.Core);
         }
+    }
+
+    // A minute is enough for a spectrum, and a long recording is never copied as a whole.
+    private static ReadOnlySpan<float> Strongest(float[] values, double rate, out int from)
+    {
+        int length = (int)Math.Min(values.Length, LongestWave * rate);
+        from = 0;
+        double most = -1;
+        for (int start = 0; start + length <= values.Length; start += length)
+        {
+            double power = values.Skip(start).Take(length).Select(value => (double)value).PopulationVariance();
+            (from, most) = power > most ? (start, power) : (from, most);
+        }
+
+        return values.AsSpan(from, length);
     }
 
     private static SettingsGate GateFor(Converter converter) => new(converter.FullScale, (int)converter.MicrovoltsPerCount);

@@ -7,4 +7,5 @@ namespace NanoDustSwitch.Inspector.Replay;
 /// <param name="Stop">Greatest stop level.</param>
 /// <param name="Runs">Buckets in which the tool was taken as running.</param>
 /// <param name="Count">Buckets with a swing that can be believed.</param>
-internal sealed record TenthOfSecond(double Mean, int Greatest, int Start, int Stop, int Runs, int Count);
+/// <param name="Amperes">True rms current at its end, A.</param>
+internal sealed record TenthOfSecond(double Mean, int Greatest, int Start, int Stop, int Runs, int Count, double Amperes);

@@ -19,6 +19,10 @@ internal static class ReportFigure
     public const int Height = 300;
 
     private const float FontSize = 15;
+
+    // Widths, by which these lines are known again.
+    private const float Dashed = 1.6f;
+    private const float Dotted = 1.7f;
     private const int MostPoints = 700;
     private const int CyclePoints = 200;
     private const double LeastAmperes = 0.02;
@@ -30,7 +34,7 @@ internal static class ReportFigure
     /// <returns>An SVG drawing.</returns>
     public static string Cycle(MainsSpectrum spectrum)
     {
-        Plot plot = Empty("ms", "A");
+        Plot plot = Empty("time in the cycle, ms", "current, A");
         (double Seconds, double Amperes)[] folded = spectrum.Folded();
         int each = Math.Max(1, folded.Length / MostPoints);
         Scatter points = plot.Add.ScatterPoints(Milliseconds(folded.Where((_, i) => i % each == 0)), ChartStyle.Sky);
@@ -40,13 +44,19 @@ internal static class ReportFigure
         return Svg(plot);
     }
 
+    /// <summary>Gives the frequency at which the drawn spectrum ends.</summary>
+    /// <param name="spectrum">What is in the current.</param>
+    /// <returns>The frequency in Hz.</returns>
+    public static double End(MainsSpectrum spectrum) =>
+        Math.Min(GreatestHertz, Math.Max(spectrum.Rate / 2, spectrum.Amperes.Length * spectrum.Hertz));
+
     /// <summary>Draws the spectrum, with the harmonics marked.</summary>
     /// <param name="spectrum">What is in the current.</param>
     /// <returns>An SVG drawing.</returns>
     public static string Lines(MainsSpectrum spectrum)
     {
-        Plot plot = Empty("Hz", "A rms");
-        double most = Math.Min(GreatestHertz, Math.Max(spectrum.Rate / 2, spectrum.Amperes.Length * spectrum.Hertz));
+        Plot plot = Empty("frequency, Hz", "current, A rms");
+        double most = End(spectrum);
         (double Hertz, double Amperes)[] lines = [.. spectrum.Lines().Where(line => line.Hertz <= most)];
         double least = Math.Max(lines.Min(line => line.Amperes), spectrum.Amperes[0] / 3000);
         Line(plot, [.. lines.Select(line => Point(line.Hertz, line.Amperes))], ChartStyle.Blue);
@@ -66,7 +76,7 @@ internal static class ReportFigure
     public static string Swing(ReplayRun run)
     {
         List<TracePoint> trace = run.Trace;
-        Plot plot = Empty("s", "A, seen by the switch");
+        Plot plot = Empty("time, s", "swing, A");
         double most = Math.Max(1, trace.Max(point => Math.Max(point.SwingAmperes, point.StartAmperes))) * 2;
 
         // Of many points the greatest and the least of each stretch are drawn: nothing is lost that could be seen.
@@ -79,8 +89,8 @@ internal static class ReportFigure
         }
 
         Line(plot, [.. swing], ChartStyle.Blue);
-        Line(plot, Steps(point => point.StartAmperes), ChartStyle.Vermilion);
-        Line(plot, Steps(point => point.StopAmperes), ChartStyle.Black);
+        Line(plot, Steps(point => point.StartAmperes), ChartStyle.Vermilion, Dashed);
+        Line(plot, Steps(point => point.StopAmperes), ChartStyle.Black, Dotted);
         double foot = Math.Log10(LeastAmperes);
         double band = 0.06 * (Math.Log10(most) - foot);
         foreach ((double from, double to) in ReplayChart.VacuumOn(trace))
@@ -116,13 +126,15 @@ internal static class ReportFigure
             axis.TickLabelStyle.FontSize = FontSize;
         }
 
+        // Half of the last number stands beside the axis.
+        plot.Axes.Right.MinimumSize = 30;
         return plot;
     }
 
-    private static void Line(Plot plot, Coordinates[] points, Color color)
+    private static void Line(Plot plot, Coordinates[] points, Color color, float width = 1.5f)
     {
         Scatter line = plot.Add.ScatterLine(points, color);
-        line.LineWidth = 1.5f;
+        line.LineWidth = width;
     }
 
     private static Coordinates[] Milliseconds(IEnumerable<(double Seconds, double Amperes)> points) =>
@@ -131,5 +143,8 @@ internal static class ReportFigure
     private static void LogAmperes(Plot plot) => plot.Axes.Left.TickGenerator =
         new NumericManual([.. s_amperes.Select(Math.Log10)], [.. s_amperes.Select(tick => $"{tick}")]);
 
-    private static string Svg(Plot plot) => plot.GetSvgXml(Width, Height);
+    // The drawing library cannot dash a line in such a drawing; the page can.
+    private static string Svg(Plot plot) => plot.GetSvgXml(Width, Height)
+        .Replace($"stroke-width=\"{Dashed}\"", $"stroke-width=\"{Dashed}\" stroke-dasharray=\"8 4\"")
+        .Replace($"stroke-width=\"{Dotted}\"", $"stroke-width=\"{Dotted}\" stroke-dasharray=\"2 3\"");
 }

@@ -44,17 +44,31 @@ internal static class ReportPage
                 ReportFigure.Swing(runs[i]),
                 $"Swing over time{(runs.Count > 1 ? $", {choices[i].Title}" : "")}, as the rms current of a sine",
                 (ChartStyle.Blue, "swing"),
-                (ChartStyle.Vermilion, "start level"),
-                (ChartStyle.Black, "stop level"),
+                (ChartStyle.Vermilion, "starts at, dashed"),
+                (ChartStyle.Black, "stops below, dotted"),
                 (ChartStyle.Green, "vacuum on"));
         }
 
         AddSpectrum(page, MainsSpectrum.Of(source.Wave, source.Shapes));
-        page.AddHeading("Timeline" + (runs.Count > 1 ? $", {choices[^1].Title}" : ""));
-        page.AddTable(
-            ["s", "what"],
-            runs[^1].Timeline.Take(LongestTimeline).Select(entry => (string[])[$"{entry.Time / 1e6:0.00}", entry.Text]),
-            isText: true);
+        for (int i = 0; i < runs.Count; i++)
+        {
+            if (runs[i].Timeline.Count == 0)
+            {
+                continue;
+            }
+
+            page.AddHeading("Timeline" + (runs.Count > 1 ? $", {choices[i].Title}" : ""));
+            if (runs.Count > 1)
+            {
+                page.AddText(Verdict.Of(runs[i]));
+            }
+
+            page.AddTable(
+                ["s", "what"],
+                runs[i].Timeline.Take(LongestTimeline).Select(entry => (string[])[$"{entry.Time / 1e6:0.000}", entry.Text]),
+                isText: true);
+        }
+
         page.AddHeading("Settings");
         SettingId[] ids = [.. Enumerable.Range(0, SettingsTable.Count).Select(i => (SettingId)i)];
         page.AddTable(
@@ -88,7 +102,10 @@ internal static class ReportPage
         AddFigure(
             page,
             ReportFigure.Lines(spectrum),
-            "Spectrum",
+            $"Spectrum up to {ReportFigure.End(spectrum):#,0} Hz"
+                + (ReportFigure.End(spectrum) < spectrum.Rate / 2
+                    ? " (the readings would show more, a mains current has little there)"
+                    : ", as far as the readings show it"),
             (ChartStyle.Blue, "the current"),
             (ChartStyle.Vermilion, "fundamental and harmonics"));
         page.AddTable(

@@ -31,6 +31,11 @@ internal static class SteadyPart
             }
         }
 
+        if (times[^1] - times[starts[^1]] > 0.9 * Tenth)
+        {
+            starts.Add(times.Length);
+        }
+
         double[] rms =
         [
             .. Enumerable.Range(0, starts.Count - 1).Select(

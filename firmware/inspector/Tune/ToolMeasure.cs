@@ -1,95 +1,68 @@
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Inspector.Replay;
 
 namespace NanoDustSwitch.Inspector.Tune;
 
-/// <summary>
-/// What a recording shows of a tool, measured as <c>teach</c> does it: the least tenth of a second after the start surge.
-/// </summary>
-internal sealed class ToolMeasure
+/// <summary>What a recording shows of a tool: the least tenth of a second of the whole of it, but for starts and ends.</summary>
+internal static class ToolMeasure
 {
-    private readonly int _quiet;
-    private readonly SwingMeter _afterSurge = new();
-    private readonly SwingMeter _whole = new();
-    private bool _isRunning;
-    private double _since;
+    private const int TenthBuckets = Bucket.ASecond / 10;
 
-    private ToolMeasure(int quiet)
-    {
-        _quiet = quiet;
-        _whole.ExpectToolAbove(quiet);
-        Wait();
-    }
-
-    /// <summary>Gets what the tool shows at least, in mA; 0 where none was seen.</summary>
-    public int Milliamperes { get; private set; }
+    // The tenth in which the tool starts is not whole, and the surge may follow; the last two may hold its end.
+    private const int Starting = 1 + (Teacher.SurgeMilliseconds / 100);
+    private const int Ending = 2;
 
     /// <summary>Measures a tool.</summary>
     /// <param name="source">Its recording.</param>
     /// <param name="quiet">What the line shows at most without it, in mA.</param>
-    /// <returns>The measure.</returns>
-    public static ToolMeasure Of(ReplaySource source, int quiet)
+    /// <returns>What the tool shows at least, in mA; 0 where none was seen.</returns>
+    public static int Of(ReplaySource source, int quiet)
     {
-        ToolMeasure measure = new(quiet);
+        List<double> tenths = Tenths(source);
+        double above = quiet * 1.25;
+        List<double> least = [];
+        for (int from = 0; from < tenths.Count; from++)
+        {
+            int to = from;
+            while (to < tenths.Count && tenths[to] > above)
+            {
+                to++;
+            }
+
+            // A run too short to have anything after the surge is taken from its beginning.
+            int first = from == 0 || to - from <= Starting + Ending ? from : from + Starting;
+            int last = to == tenths.Count ? to : to - Ending;
+            if (to - from > Ending && last > first)
+            {
+                least.Add(tenths[first..last].Min());
+            }
+
+            from = to;
+        }
+
+        return (int)least.DefaultIfEmpty(0).Min();
+    }
+
+    private static List<double> Tenths(ReplaySource source)
+    {
+        List<double> tenths = [];
+        double sum = 0;
+        int count = 0;
         source.Run(
             source.Settings,
             (now, core) =>
             {
                 if (core.IsWindowValid && now > 0 && now <= source.Seconds)
                 {
-                    measure.Accept(now, core.SwingMilliamperes);
+                    sum += core.SwingMilliamperes;
+                    if (++count == TenthBuckets)
+                    {
+                        tenths.Add(sum / count);
+                        (sum, count) = (0, 0);
+                    }
                 }
             });
-        measure.Stop();
-        return measure;
-    }
-
-    private void Accept(double now, int swing)
-    {
-        _whole.Accept(swing);
-        if (!_isRunning)
-        {
-            if (!_whole.ShowsTool)
-            {
-                return;
-            }
-
-            _isRunning = true;
-            _since = now;
-            _whole.Reset();
-            _afterSurge.Reset();
-            return;
-        }
-
-        if (now - _since > Teacher.SurgeMilliseconds / 1000.0)
-        {
-            _afterSurge.Accept(swing);
-        }
-
-        _whole.Low = SwingMeter.StopLevel(_quiet, _afterSurge.Greatest > 0 ? _afterSurge.Greatest : _quiet);
-        if (_whole.ShowsStop)
-        {
-            Stop();
-        }
-    }
-
-    private void Stop()
-    {
-        if (_isRunning)
-        {
-            // A recording too short to have anything after the surge is taken whole.
-            SwingMeter meter = _afterSurge.HasLeastMean ? _afterSurge : _whole;
-            int shown = meter.LeastMean == int.MaxValue ? 0 : meter.LeastMean;
-            Milliamperes = Milliamperes == 0 || (shown > 0 && shown < Milliamperes) ? shown : Milliamperes;
-        }
-
-        Wait();
-    }
-
-    private void Wait()
-    {
-        _isRunning = false;
-        _whole.Reset();
-        _afterSurge.Reset();
+        return tenths;
     }
 }

@@ -10,7 +10,9 @@ namespace NanoDustSwitch.Inspector.Tune;
 /// <summary>Says what was found: on the terminal, and as a page.</summary>
 internal static class TuneReport
 {
-    private static readonly string[] s_header = ["recording", "of", "shows", "margin", "tried with the core"];
+    private const string Lines = "For the board's console, in this order";
+
+    private static readonly string[] s_header = ["recording", "of", "shows", "margin", "tried with the firmware"];
 
     /// <summary>Prints it.</summary>
     /// <param name="tuning">What was found.</param>
@@ -26,7 +28,7 @@ internal static class TuneReport
         AnsiConsole.WriteLine(Sentence(tuning));
         if (tuning.IsGood)
         {
-            AnsiConsole.WriteLine("For the board's console:");
+            AnsiConsole.WriteLine(Lines + ":");
             AnsiConsole.WriteLine();
             foreach (string line in tuning.Settings.Lines)
             {
@@ -45,7 +47,7 @@ internal static class TuneReport
         page.AddTable(s_header, Rows(tuning), isText: true);
         if (tuning.IsGood)
         {
-            page.AddHeading("For the board's console");
+            page.AddHeading(Lines);
             page.AddLines(tuning.Settings.Lines);
         }
 
@@ -70,12 +72,11 @@ internal static class TuneReport
         }
 
         return tuning.IsGood
-            ? $"start-at {FirmwareText.Of(SettingId.StartAt, settings.StartAt)} and stop-below "
+            ? $"With start-at {FirmwareText.Of(SettingId.StartAt, settings.StartAt)} and stop-below "
                 + $"{FirmwareText.Of(SettingId.StopBelow, settings.StopBelow)} "
-                + $"tell all apart by {tuning.Recordings.Min(recording => recording.Margin(settings)):0.0} times at least. A "
+                + $"every recording has a margin of {tuning.Recordings.Min(one => one.Margin(settings)):0.0} times or more. A "
                 + "tool that was not recorded and shows less than start-at is not seen."
-            : "With these levels the core does not do what it should with every recording: see the table. There are no settings "
-                + "to use.";
+            : "With these levels the switch does not do right by every recording: see the table. There are no settings to use.";
     }
 
     private static IEnumerable<string[]> Rows(Tuning tuning) => tuning.Recordings.Select(recording => new[]
@@ -88,9 +89,11 @@ internal static class TuneReport
     });
 
     private static string Tried(TunedRecording recording, ReplayRun run) =>
-        recording.IsQuiet ? (double.IsNaN(run.SeenAt) ? "nothing starts" : $"SEES A TOOL at {run.SeenAt:0.00} s")
+        run.Faults.Any() ? string.Join(' ', run.Faults.Select(seen => Verdict.Fault(seen.Fault, seen.Figure)))
+        : recording.IsQuiet ? (double.IsNaN(run.SeenAt) ? "nothing starts" : $"SEES A TOOL at {run.SeenAt:0.00} s")
         : double.IsNaN(run.SeenAt) ? "NOT SEEN"
         : run.Drops > 0 ? $"LET GO {run.Drops} times"
-        : double.IsNaN(run.OnsetAt) ? "seen, never dropped"
-        : $"seen after {Verdict.After(run.SeenAt - run.OnsetAt)}, never dropped";
+        : run.BeganRunning ? "never let go; it ran from the beginning on, so no start was tried"
+        : double.IsNaN(run.OnsetAt) ? "seen, never let go"
+        : $"seen after {Verdict.After(run.SeenAt - run.OnsetAt)}, never let go";
 }

@@ -21,9 +21,11 @@ internal sealed class TunedRecording(ReplaySource source, bool isQuiet, int show
     public ReplayRun? Check { get; private set; }
 
     /// <summary>
-    /// Gets a value indicating whether the core does with it what it should: nothing, or find the tool and keep it.
+    /// Gets a value indicating whether the core does with it what it should: nothing, or find the tool and keep it; and
+    /// comes up with no fault.
     /// </summary>
-    public bool IsGood => Check is { } run && (isQuiet ? double.IsNaN(run.SeenAt) : !double.IsNaN(run.SeenAt) && run.Drops == 0);
+    public bool IsGood => Check is { } run && !run.Faults.Any()
+        && (isQuiet ? double.IsNaN(run.SeenAt) : !double.IsNaN(run.SeenAt) && run.Drops == 0);
 
     /// <summary>Gives how far it is from start-at, as a factor.</summary>
     /// <param name="settings">The settings.</param>

@@ -43,7 +43,7 @@ internal sealed record Tuning(IReadOnlyList<TunedRecording> Recordings, TunedSet
         int most = recordings.Max(recording => recording.Milliamperes);
         foreach (ReplaySource source in tools)
         {
-            int shown = ToolMeasure.Of(source, most).Milliamperes;
+            int shown = ToolMeasure.Of(source, most);
             recordings.Add(shown > 0
                 ? new TunedRecording(source, false, shown)
                 : throw new UserException(

@@ -10,6 +10,8 @@ internal sealed class FlashImage(string? path)
     // The file's first bytes: what it is, and which layout.
     private static readonly byte[] s_mark = "nanoDustSwitch flash 1\n"u8.ToArray();
 
+    private const int Largest = Slots.Count * (Slots.Size + 2) + 100;
+
     private readonly byte[][] _slots = [.. Enumerable.Repeat(Array.Empty<byte>(), Slots.Count)];
     private readonly int[] _writes = new int[Slots.Count];
 
@@ -23,11 +25,7 @@ internal sealed class FlashImage(string? path)
     public static FlashImage Open(string path)
     {
         FlashImage image = new(path);
-        if (Directory.Exists(path))
-        {
-            throw new UserException($"{path} is a folder; --settings wants a file.");
-        }
-
+        NamedFile.Check(path, "--settings ");
         if (!File.Exists(path))
         {
             return image;
@@ -36,7 +34,9 @@ internal sealed class FlashImage(string? path)
         byte[] bytes;
         try
         {
-            bytes = File.ReadAllBytes(path);
+            // A device is a file without an end.
+            using FileStream stream = File.OpenRead(path);
+            bytes = stream.CanSeek && stream.Length is > 0 and <= Largest ? File.ReadAllBytes(path) : [];
         }
         catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
         {
@@ -92,8 +92,16 @@ internal sealed class FlashImage(string? path)
 
         // Written beside and moved over: a cut leaves the old file or the new one.
         string fresh = file + ".new";
-        File.WriteAllBytes(fresh, stream.ToArray());
-        File.Move(fresh, file, overwrite: true);
+        try
+        {
+            File.WriteAllBytes(fresh, stream.ToArray());
+            File.Move(fresh, file, overwrite: true);
+        }
+        catch (UnauthorizedAccessException exception)
+        {
+            // To the firmware a flash that fails, as any other.
+            throw new IOException(exception.Message, exception);
+        }
     }
 
     private bool TryTake(byte[] bytes)

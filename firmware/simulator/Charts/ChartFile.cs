@@ -7,41 +7,14 @@ namespace NanoDustSwitch.Simulator.Charts;
 /// <summary>Writes charts to files. What is wrong with the file comes as a <see cref="UserException"/>.</summary>
 internal static class ChartFile
 {
-    /// <summary>Writes a chart of several panels as a PNG file, and makes its folder where there is none.</summary>
+    /// <summary>Writes a chart of several panels as a PNG file.</summary>
     /// <param name="path">The file.</param>
     /// <param name="panels">Its panels from the top down, one or more.</param>
     /// <param name="heights">Their heights in pixels.</param>
     public static void SavePng(string path, IReadOnlyList<Plot> panels, float[] heights)
     {
         // Written in one go below: no half a picture stays behind where drawing fails.
-        byte[] picture = Render(panels, heights);
-        try
-        {
-            if (Path.GetDirectoryName(path) is { Length: > 0 } folder)
-            {
-                Directory.CreateDirectory(folder);
-            }
-
-            if (Directory.Exists(path))
-            {
-                throw new UserException($"'{path}' is a folder; name a PNG file in it.");
-            }
-
-            File.WriteAllBytes(path, picture);
-        }
-        catch (UnauthorizedAccessException exception)
-        {
-            throw new UserException($"The chart cannot be written to '{path}': permission is denied.", exception);
-        }
-        catch (Exception exception) when (exception is ArgumentException or NotSupportedException or PathTooLongException)
-        {
-            throw new UserException($"The chart cannot be written: '{path}' cannot be the name of a file.", exception);
-        }
-        catch (IOException exception)
-        {
-            string reason = exception.Message.Split(" : '")[0].TrimEnd('.');
-            throw new UserException($"The chart cannot be written to '{path}': {reason}.", exception);
-        }
+        NamedFile.Write(path, Render(panels, heights), "--chart ");
     }
 
     private static byte[] Render(IReadOnlyList<Plot> panels, float[] heights)

@@ -34,7 +34,7 @@ internal static class StatePanel
     {
         Plot panel = ChartStyle.Panel("state of the switch", top, bottom);
         AddBands(panel, trace);
-        AddSteps(panel, trace, p => p.IsCommanded, 1, ChartStyle.Black, "relay commanded");
+        AddSteps(panel, trace, p => p.IsCommanded, 1, ChartStyle.Black, "told to close");
         AddSteps(panel, trace, p => p.IsClosed, 2, ChartStyle.Orange, "contact closed");
         panel.Axes.SetLimitsY(-s_rows.Length + 0.4, 2.6);
         panel.Axes.Left.TickGenerator = new NumericManual(

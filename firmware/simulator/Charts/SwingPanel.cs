@@ -16,13 +16,27 @@ internal static class SwingPanel
     /// <param name="top">Height above it in pixels.</param>
     /// <param name="bottom">Height below it in pixels.</param>
     /// <returns>The panel.</returns>
-    public static Plot Draw(IReadOnlyList<TracePoint> trace, float top, float bottom)
+    public static Plot Draw(IReadOnlyList<TracePoint> trace, float top, float bottom) =>
+        Draw([("", ChartStyle.Vermilion, ChartStyle.Black, trace)], top, bottom);
+
+    /// <summary>Draws the swing of the first, and the levels of each.</summary>
+    /// <param name="traces">Of each: what its levels' names begin with, the colours of start and stop level, and what came of it.
+    /// </param>
+    /// <param name="top">Height above it in pixels.</param>
+    /// <param name="bottom">Height below it in pixels.</param>
+    /// <returns>The panel.</returns>
+    public static Plot Draw(
+        IReadOnlyList<(string Name, Color Start, Color Stop, IReadOnlyList<TracePoint> Trace)> traces, float top, float bottom)
     {
         Plot panel = ChartStyle.Panel("seen by the switch, A", top, bottom);
-        Add(panel, trace, p => p.SwingAmperes, ChartStyle.Blue, "swing", LinePattern.Solid);
-        Add(panel, trace, p => p.StartAmperes, ChartStyle.Vermilion, "start level", LinePattern.Dashed);
-        Add(panel, trace, p => p.StopAmperes, ChartStyle.Black, "stop level", LinePattern.Dotted);
-        double most = trace.Count > 0 ? trace.Max(p => Math.Max(p.SwingAmperes, p.StartAmperes)) : 0;
+        Add(panel, traces[0].Trace, p => p.SwingAmperes, ChartStyle.Blue, "swing", LinePattern.Solid);
+        foreach ((string name, Color start, Color stop, IReadOnlyList<TracePoint> trace) in traces)
+        {
+            Add(panel, trace, p => p.StartAmperes, start, name + "starts at", LinePattern.Dashed);
+            Add(panel, trace, p => p.StopAmperes, stop, name + "stops below", LinePattern.Dotted);
+        }
+
+        double most = traces.SelectMany(one => one.Trace).Max(p => (double?)Math.Max(p.SwingAmperes, p.StartAmperes)) ?? 0;
         panel.Axes.SetLimitsY(Math.Log10(Least), Math.Log10(1.2 * Math.Max(1, most)));
         panel.Axes.Left.TickGenerator = new NumericManual(
             [.. s_ticks.Select(Math.Log10)], [.. s_ticks.Select(tick => $"{tick}")]);

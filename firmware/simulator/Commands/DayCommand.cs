@@ -1,4 +1,5 @@
 using System.CommandLine;
+using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Charts;
 using NanoDustSwitch.Simulator.Days;
 using NanoDustSwitch.Simulator.Days.Json;
@@ -57,8 +58,22 @@ internal static class DayCommand
             return DaySeries.Run(day, seed, seeds);
         }
 
+        NamedFile.Check(parsed.GetValue(options.Chart), "--chart ");
+        NamedFile.Check(parsed.GetValue(options.Csv), "--csv ");
         DayRun run = new DayRun(day, seed, isTraced: true).Run();
         DayReport.Print(day, run);
+        if (parsed.GetValue(options.Console))
+        {
+            Console.WriteLine("what the board's console said:");
+            Console.Write(SentText.Of(run.Rig.Board.Serial.TakeSent()));
+            Console.WriteLine();
+        }
+
+        if (parsed.GetValue(options.Chart) is null && defaultChart is not null)
+        {
+            Directory.CreateDirectory(Path.GetDirectoryName(defaultChart)!);
+        }
+
         if ((parsed.GetValue(options.Chart) ?? defaultChart) is { } chart)
         {
             DayChart.Save(chart, $"{day.Name}, seed {seed}", run.Trace, DayMarks.Of(day));
@@ -86,6 +101,8 @@ internal static class DayCommand
 
         public Option<string?> Chart { get; } = new("--chart") { Description = "Write a chart to this PNG file." };
 
+        public Option<bool> Console { get; } = new("--console") { Description = "Show what the board's console said, too." };
+
         public Option<string?> Csv { get; } = new("--csv") { Description = "Write twenty looks a second to this CSV file." };
 
         public Option<string?> Pace { get; } = new("--pace")
@@ -96,7 +113,7 @@ internal static class DayCommand
 
         public void AddTo(Command command)
         {
-            foreach (Option option in (Option[])[Pace, Seed, Seeds, Chart, Csv])
+            foreach (Option option in (Option[])[Pace, Seed, Seeds, Chart, Csv, Console])
             {
                 command.Options.Add(option);
             }

@@ -52,7 +52,11 @@ internal static class SoakCommand
 
         Stopwatch watch = Stopwatch.StartNew();
         Progress progress = AnsiConsole.Progress().AutoClear(true).Columns(
-            new TaskDescriptionColumn(), new ProgressBarColumn(), new PercentageColumn(), new RemainingTimeColumn());
+            new TaskDescriptionColumn(),
+            new ProgressBarColumn(),
+            new PercentageColumn(),
+            new ElapsedTimeColumn(),
+            new RemainingTimeColumn());
         SoakRun run = progress.Start(context =>
         {
             ProgressTask task = context.AddTask($"{hours:0.#} h of evenings", maxValue: hours);

@@ -8,13 +8,16 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <param name="Stayed">How often the vacuum would not stop.</param>
 /// <param name="Unexpected">The faults that nothing in the day explains.</param>
 /// <param name="Looks">How often the relay was opened for a look.</param>
-internal sealed record DayCounts(int Starts, int Missed, int False, int InSurge, int Stayed, int Unexpected, int Looks)
+/// <param name="Wild">The starts that wild readings made.</param>
+/// <param name="WildTimes">How often there were wild readings.</param>
+internal sealed record DayCounts(
+    int Starts, int Missed, int False, int InSurge, int Stayed, int Unexpected, int Looks, int Wild = 0, int WildTimes = 0)
 {
-    /// <summary>Gets a value indicating whether nothing is wrong but for starts in the surge.</summary>
+    /// <summary>Gets a value indicating whether nothing is wrong but for starts in the surge or by wild readings.</summary>
     public bool IsRight => Missed + False + Stayed + Unexpected == 0;
 
     /// <summary>Gets a value indicating whether nothing is wrong.</summary>
-    public bool IsGood => IsRight && InSurge == 0;
+    public bool IsGood => IsRight && InSurge + Wild == 0;
 
     /// <summary>Adds up.</summary>
     /// <param name="days">What was counted in each.</param>
@@ -28,5 +31,7 @@ internal sealed record DayCounts(int Starts, int Missed, int False, int InSurge,
             sum.InSurge + day.InSurge,
             sum.Stayed + day.Stayed,
             sum.Unexpected + day.Unexpected,
-            sum.Looks + day.Looks));
+            sum.Looks + day.Looks,
+            sum.Wild + day.Wild,
+            sum.WildTimes + day.WildTimes));
 }

@@ -26,33 +26,9 @@ internal static class DayReport
         sums.AddRow("faults", $"{run.Faults}");
         sums.AddRow("unexpected faults", $"{run.Judge.Unexpected}");
         sums.AddRow("relay opened for a look", $"{run.Judge.Looks}");
+        sums.AddRow("started by wild readings", $"{run.Judge.Wild}");
         sums.AddRow("breaker trips", $"{run.Trips}");
         AnsiConsole.Write(sums);
-    }
-
-    /// <summary>Gives a timeline as a table.</summary>
-    /// <param name="entries">Its lines.</param>
-    /// <returns>The table.</returns>
-    public static Table Timeline(IReadOnlyList<Entry> entries)
-    {
-        Table timeline = new Table().Border(TableBorder.None).AddColumn("time", c => c.NoWrap()).AddColumn("who", c => c.NoWrap())
-            .AddColumn("what");
-        foreach (Entry entry in entries)
-        {
-            string style = entry.Who switch
-            {
-                Who.Person => "default",
-                Who.Shop => "yellow",
-                Who.Switch => "blue",
-                _ => "bold red",
-            };
-            timeline.AddRow(
-                new Markup($"[{style}]{Clock(entry.Time / 1e6, withTenths: true)}[/]"),
-                new Markup($"[{style}]{entry.Who.ToString().ToLowerInvariant()}[/]"),
-                new Markup($"[{style}]{Markup.Escape(entry.Text)}[/]"));
-        }
-
-        return timeline;
     }
 
     /// <summary>Gives the median.</summary>
@@ -74,5 +50,27 @@ internal static class DayReport
         TimeSpan time = TimeSpan.FromSeconds(seconds);
         string text = time.TotalHours >= 1 ? time.ToString(@"h\:mm\:ss") : time.ToString(@"m\:ss");
         return (seconds < 0 ? "-" : "") + (withTenths ? text + time.ToString(@"\.f") : text);
+    }
+
+    private static Table Timeline(IReadOnlyList<Entry> entries)
+    {
+        Table timeline = new Table().Border(TableBorder.None).AddColumn("time", c => c.NoWrap()).AddColumn("who", c => c.NoWrap())
+            .AddColumn("what");
+        foreach (Entry entry in entries)
+        {
+            string style = entry.Who switch
+            {
+                Who.Person => "default",
+                Who.Shop => "yellow",
+                Who.Switch => "blue",
+                _ => "bold red",
+            };
+            timeline.AddRow(
+                new Markup($"[{style}]{Clock(entry.Time / 1e6, withTenths: true)}[/]"),
+                new Markup($"[{style}]{entry.Who.ToString().ToLowerInvariant()}[/]"),
+                new Markup($"[{style}]{Markup.Escape(entry.Text)}[/]"));
+        }
+
+        return timeline;
     }
 }

@@ -92,7 +92,7 @@ internal sealed class FaultJudge(VirtualShop shop, Person person, bool isSlow)
     {
         CurrentSensor sensor = shop.Sensor;
         _blindAt = person.HasSwitchBlind ? now : _blindAt;
-        _sparksAt = sensor.Sparks is null && sensor.Radio is null ? _sparksAt : now;
+        _sparksAt = sensor.Sparks is null && sensor.Radio is null && sensor.Wild is null ? _sparksAt : now;
         _stillAt = shop.Vacuum.IsRunning ? _stillAt : now;
         _stuckAt = shop.Vacuum.IsRunning && !shop.Driver.IsEnergised(now) ? now : _stuckAt;
         double peak = shop.ToolLine.PeakToPeak / 2 * sensor.Turns;

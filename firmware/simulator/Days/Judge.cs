@@ -6,16 +6,17 @@ namespace NanoDustSwitch.Simulator.Days;
 
 /// <summary>Compares what the switch did with the true current, which it knows from the shop and not from the sensor.</summary>
 /// <remarks>
-/// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay
-/// and two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of
-/// the surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, once its window is full,
-/// and may see a fall by chance in one look: that counts too. With a start-at within the stored noise of a cycle half a second
-/// more, for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The
-/// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum and
-/// a quarter of the noise, is no false start. A vacuum that goes off while the tool runs and does not come back counts as missed,
-/// a relay that rests too short as false. A start is excused where a person, or a fault that the shop explains, holds the vacuum
-/// off. In the surge: a command that waited for the end of the surge, while the true rms of a cycle is above one and a half times
-/// what the tools come to. All is judged by the settings in force at the moment.
+/// Missed: current at or above start-at for the start delay and three cycles more, and no command within the start delay and
+/// two cycles. With the delay <em>after the start surge</em> only currents of more than 15 cycles count, and the end of the
+/// surge, by its rule on the true current, is the delay; the switch looks for that end every 20 ms, once its window is full,
+/// and may see a fall by chance in one look: that counts too. Narrow pulses fall between its readings now more, now less: of
+/// them it may wait for the end of the longest surge. With a start-at within the stored noise of a cycle half a second more,
+/// for the slow lane. False: a command without such current, which the rms of a cycle shows within another one. The
+/// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum
+/// and a quarter of the noise, is no false start. A vacuum that goes off while the tool runs and does not come back counts as
+/// missed, a relay that rests too short as false. A start is excused where a person, or a fault that the shop explains, holds
+/// the vacuum off. In the surge: a command that waited for the end of the surge, while the true rms of a cycle is above one
+/// and a half times what the tools come to. All is judged by the settings in force at the moment.
 /// </remarks>
 /// <param name="shop">The shop.</param>
 /// <param name="person">The person at work in it.</param>
@@ -27,11 +28,17 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
 
     // A current that never came down is looked at for so long, and then until 0.4 s of it are steady.
     private const long SurgeLook =
-        (SwingStretch.LeftOut + ((SurgeWatch.StretchesToBelieve + (2 * SurgeWatch.Half)) * SwingWindow.Length))
+        (SurgeWatch.LeftOut + ((SurgeWatch.StretchesToBelieve + (2 * SurgeWatch.Half)) * SwingWindow.Length))
         * (long)Bucket.Microseconds;
     private const long SlowLaneTime = 500_000;
+
+    // From the last wild reading to the command that it made.
+    private const long WildTail = 1_000_000;
     private const double CircuitShare = 0.85;
     private const double FallAllowed = 0.99;
+
+    // A sine swings by 2.8 of its rms. Pulses of more than four beat with the readings and seem to fall for seconds.
+    private const double NarrowSwing = 4;
     private const double FalseBelow = 0.9;
     private const double LeastFalseBelow = 0.5;
     private const double NoiseShare = 0.25;
@@ -61,6 +68,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
     private long _upSince;
     private bool _wasCommanded;
     private long _doubtedAt;
+    private long _wildAt = long.MinValue / 2;
     private long _collected;
     private long _collectedAtLastLook;
     private long _collectedBefore;
@@ -86,8 +94,14 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
     /// <summary>Gets how often the relay was opened for a look, whether the current is the vacuum's.</summary>
     public int Looks { get; private set; }
 
+    /// <summary>Gets the starts that no current asked for while there were wild readings.</summary>
+    public int Wild { get; private set; }
+
+    /// <summary>Gets how often there were wild readings.</summary>
+    public int WildTimes { get; private set; }
+
     /// <summary>Gets all that was counted.</summary>
-    public DayCounts Counts => new(Starts, Missed, False, InSurge, Stayed, Unexpected, Looks);
+    public DayCounts Counts => new(Starts, Missed, False, InSurge, Stayed, Unexpected, Looks, Wild, WildTimes);
 
     /// <summary>
     /// Gets the times from the onset of the current to the command, in milliseconds, of the starts with the vacuum off.
@@ -111,6 +125,12 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
         if (rms >= Math.Max(LeastFalseBelow * _startAt, (FalseBelow * _startAt) - added))
         {
             _lastAbove = now;
+        }
+
+        if (shop.Sensor.Wild != null)
+        {
+            WildTimes += now - _wildAt > WildTail ? 1 : 0;
+            _wildAt = now;
         }
 
         LookAtCommand(now, core);
@@ -205,8 +225,10 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
         }
         else if (_doubtedAt > 0 && now - _doubtedAt > _cycle)
         {
-            False++;
-            Tell(now, $"FALSE start: the true current was {shop.ToolLine.Rms:0.00} A");
+            bool isWild = now - _wildAt <= WildTail;
+            Wild += isWild ? 1 : 0;
+            False += isWild ? 0 : 1;
+            Tell(now, $"{(isWild ? "WILD" : "FALSE")} start: the true current was {shop.ToolLine.Rms:0.00} A");
             _doubtedAt = 0;
         }
     }
@@ -266,7 +288,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
 
         if (!_isDecided && _delayEnd != 0)
         {
-            Decide(now, core);
+            Decide(now, rms, swing, core);
         }
 
         if (!isAbove)
@@ -304,7 +326,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
             && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
 
-    private void Decide(long now, DetectionCore core)
+    private void Decide(long now, double rms, double swing, DetectionCore core)
     {
         double longest = _startDelay == CoreSettings.AfterSurge
             ? Math.Max(_onset + (15 * _cycle), _delayEnd + (3 * _cycle))
@@ -314,6 +336,11 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
         bool rests = _openedAt <= _onset + (2 * _cycle);
         double latest = Math.Max(_delayEnd, rests ? _openedAt + _relay.Rest : 0) + (2 * _cycle)
             + (_startDelay == CoreSettings.AfterSurge ? SurgeLook : 0) + _patience;
+
+        if (_startDelay == CoreSettings.AfterSurge && swing > NarrowSwing * rms)
+        {
+            latest = Math.Max(latest, _onset + (CoreSettings.LongestSurgeMilliseconds * 1000L) + (4 * _cycle));
+        }
 
         // A board that collects its garbage sees the tool so much later.
         latest += _collected - _collectedBefore;
@@ -333,7 +360,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
             Tell(now, _isServed
                 ? $"MISSED: the command came {(_commandedAt - latest) / 1000.0:0} ms too late"
                 : core.Vacuum.State is VacuumState.Held or VacuumState.UntilStop or VacuumState.Fault
-                ? $"MISSED: {shop.ToolLine.Rms:0.00} A, and the vacuum is held off for no reason"
+                ? $"MISSED: {shop.ToolLine.Rms:0.00} A, and the vacuum is told off for no reason"
                 : $"MISSED: {shop.ToolLine.Rms:0.00} A and no command");
         }
     }

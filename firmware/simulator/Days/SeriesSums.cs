@@ -11,6 +11,9 @@ internal sealed class SeriesSums
     // What the start surge's rule must reach (benchmark, starts).
     private const int MostInSurgePercent = 2;
 
+    // Mean starts in a minute of wild readings (benchmark, standing).
+    private const double WildStarts = 0.1;
+
     private readonly List<DayResult> _days = [];
 
     /// <summary>Gets the days, in the order in which they were added.</summary>
@@ -31,7 +34,8 @@ internal sealed class SeriesSums
     /// <summary>
     /// Gets a value indicating whether nothing is wrong, but for so few starts in the surge as the rule for its end cannot tell.
     /// </summary>
-    public bool IsGood => Counts.IsRight && Counts.InSurge * 100 <= Counts.Starts * MostInSurgePercent;
+    public bool IsGood => Counts.IsRight && Counts.InSurge * 100 <= Counts.Starts * MostInSurgePercent
+        && Counts.Wild <= MostWild(Counts.WildTimes);
 
     /// <summary>Gets the hours of shop time.</summary>
     public double Hours => _days.Sum(day => day.Seconds) / 3600;
@@ -52,7 +56,8 @@ internal sealed class SeriesSums
         long[] bad = [.. _days.Where(day => !day.Counts.IsGood).Select(day => day.Seed)];
         string text = $"{_days.Count} runs, {Hours:0.0} h of shop time, {Starts} starts, {Missed} missed, {False} false, "
             + $"{counts.InSurge} in the surge, {counts.Stayed} would not stop, {_days.Sum(day => day.Faults)} faults, "
-            + $"{counts.Unexpected} of them unexpected, {counts.Looks} looks, {_days.Sum(day => day.Trips)} breaker trips; "
+            + $"{counts.Unexpected} of them unexpected, {counts.Looks} looks, "
+            + $"{counts.Wild} starts in {counts.WildTimes} times of wild readings, {_days.Sum(day => day.Trips)} breaker trips; "
             + $"delay median {DayReport.Milliseconds(DayReport.Median(delays))}, "
             + $"worst {DayReport.Milliseconds(delays.DefaultIfEmpty(double.NaN).Max())}";
         if (Missed == 0 && Starts > 0)
@@ -74,4 +79,7 @@ internal sealed class SeriesSums
 
         return text;
     }
+
+    // So many more than the mean are chance: two deviations of a Poisson law (textbook).
+    private static double MostWild(int times) => (WildStarts * times) + (2 * Math.Sqrt(WildStarts * times));
 }

@@ -45,7 +45,7 @@ internal sealed class StayJudge(VirtualShop shop)
     {
         bool isOn = shop.Driver.IsEnergised(now);
         double stopBelow = settings[SettingId.StopBelow] / 1000.0;
-        if ((isOn && !_wasOn) || core.Vacuum.State == VacuumState.ByHand
+        if ((isOn && !_wasOn) || core.Vacuum.State == VacuumState.ByHand || shop.Sensor.Wild != null
             || shop.ToolsAlone.Rms >= (LeastShare * stopBelow) - Added(shop))
         {
             _reasonAt = now;

@@ -34,7 +34,7 @@ internal sealed class Storyteller(List<Entry> timeline)
         if (core.IsToolRunning != _wasRunning)
         {
             _wasRunning = core.IsToolRunning;
-            Tell(now, _wasRunning ? $"sees a tool: {core.SwingMilliamperes / 1000.0:0.00} A" : "sees the tool has stopped");
+            Tell(now, _wasRunning ? $"sees a tool: {core.SwingMilliamperes / 1000.0:0.00} A" : "sees the tool stop");
         }
 
         if (core.Vacuum.State != _state)
@@ -71,12 +71,12 @@ internal sealed class Storyteller(List<Entry> timeline)
             : $"the start delay of {settings[SettingId.StartDelay]} ms is over",
         (VacuumState.RunOn, VacuumState.On) => "the tool is back within the run-on",
         (_, VacuumState.RunOn) => core.Vacuum.IsStretched
-            ? "stretched to 60 s, too many starts in a minute"
+            ? "the vacuum runs for 60 s more, as there were many starts in a minute"
             : $"the vacuum runs for {settings[SettingId.RunOn] / 1000.0:0.#} s more",
         (VacuumState.RunOn, VacuumState.Idle) => "vacuum told off, the run-on is over",
-        (VacuumState.Starting, VacuumState.Idle) => "vacuum not started, the current was gone before the start delay was over",
+        (VacuumState.Starting, VacuumState.Idle) => "vacuum not started, no tool ran after that current",
         (_, VacuumState.ByHand) => "vacuum on",
-        (_, VacuumState.UntilStop) => "vacuum told off until the tool has stopped",
+        (_, VacuumState.UntilStop) => "vacuum told off until the tool stops",
         (_, VacuumState.Held) => "vacuum told off until 'vacuum auto' or a long press",
         (VacuumState.Held, _) => "hold released",
         (_, VacuumState.Fault) => "vacuum told off until the fault has ended",

@@ -1,4 +1,4 @@
-using NanoDustSwitch.Firmware;
+using System.Text;
 using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Days;
@@ -11,26 +11,15 @@ internal static class TraceCsv
     /// <param name="trace">The trace.</param>
     public static void Save(string path, IReadOnlyList<TracePoint> trace)
     {
-        try
+        StringBuilder text = new("seconds,tool_A,vacuum_A,swing_A,start_at_A,stop_below_A,state,commanded,closed\n");
+        foreach (TracePoint point in trace)
         {
-            if (Path.GetDirectoryName(path) is { Length: > 0 } folder)
-            {
-                Directory.CreateDirectory(folder);
-            }
+            text.Append(
+                $"{point.Seconds:0.00},{point.ToolAmperes:0.000},{point.VacuumAmperes:0.000},{point.SwingAmperes:0.000},"
+                + $"{point.StartAmperes:0.000},{point.StopAmperes:0.000},{point.StateName},"
+                + $"{(point.IsCommanded ? 1 : 0)},{(point.IsClosed ? 1 : 0)}\n");
+        }
 
-            using StreamWriter writer = new(path);
-            writer.WriteLine("seconds,tool_A,vacuum_A,swing_A,start_at_A,stop_below_A,state,commanded,closed");
-            foreach (TracePoint point in trace)
-            {
-                writer.WriteLine(
-                    $"{point.Seconds:0.00},{point.ToolAmperes:0.000},{point.VacuumAmperes:0.000},{point.SwingAmperes:0.000},"
-                    + $"{point.StartAmperes:0.000},{point.StopAmperes:0.000},{point.StateName},"
-                    + $"{(point.IsCommanded ? 1 : 0)},{(point.IsClosed ? 1 : 0)}");
-            }
-        }
-        catch (Exception exception) when (exception is IOException or UnauthorizedAccessException)
-        {
-            throw new UserException($"{path} cannot be written: {exception.Message}", exception);
-        }
+        NamedFile.Write(path, text.ToString(), "--csv ");
     }
 }

@@ -1,3 +1,4 @@
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
@@ -69,7 +70,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         {
             return Array.Find(s_words, word => word.Name == name).Run is { } run
                 ? run(this, string.Join(' ', parts.Skip(1)))
-                : [$"There is no /{name}. /help lists the words of the shop."];
+                : [$"There is no /{name}.{Meant(name)} /help lists the words of the shop."];
         }
         catch (UserException exception)
         {
@@ -89,17 +90,23 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
 
     private long Now => rig.Board.ShopTime;
 
+    private static string Meant(string typed) =>
+        Array.Find([.. s_words.Select(word => word.Name), "help"], name => NearMiss.IsOneSlip(name, typed)) is { } meant
+            ? $" Did you mean /{meant}?"
+            : "";
+
     private static double Number(string text, double least, double greatest, string what) =>
         double.TryParse(text, out double value) && value >= least && value <= greatest
             ? value
-            : throw new UserException($"'{text}' is no {what}: {least} to {greatest} is allowed.");
+            : throw new UserException(
+                $"{(text.Length > 0 ? $"'{text}' is no" : "Say the")} {what}: {least} to {greatest} is allowed.");
 
     private string[] Tools() =>
     [
         .. shop.Wiring.Tools.Select(tool =>
             $"{tool.Name,-16} {tool.Kind,-13} {tool.RatedAmperes,5:0.0} A  {State(tool),-12} draws "
             + $"{tool.RmsAmperes:0.00} A"),
-        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  {(shop.IsRelayClosed ? "fed" : "not fed"),-12} draws "
+        $"{"vacuum",-16} {"",-13} {shop.Vacuum.RatedAmperes,5:0.0} A  relay {(shop.IsRelayClosed ? "closed" : "open"),-6} draws "
         + $"{shop.Vacuum.RmsAmperes:0.00} A",
     ];
 
@@ -214,7 +221,7 @@ internal sealed class ShopWords(VirtualShop shop, Rig rig)
         return found.Count switch
         {
             1 => found[0],
-            0 => throw new UserException($"There is no tool '{name}'; there are: {all}."),
+            0 => throw new UserException($"{(name.Length > 0 ? $"There is no tool '{name}'; there are" : "Say which")}: {all}."),
             _ => throw new UserException($"'{name}' fits more than one: {string.Join(", ", found.Select(tool => tool.Name))}."),
         };
     }

@@ -6,7 +6,7 @@ using ScottPlot;
 namespace NanoDustSwitch.Simulator.Pages;
 
 /// <summary>A page for a screen of any width that needs nothing beside itself. All texts are plain ones.</summary>
-internal sealed class HtmlPage
+internal sealed class HtmlPage : IPage
 {
     private const string Style = """
         body { font: 1rem/1.45 system-ui, sans-serif; color: #1a1a1a; background: #fff; }
@@ -26,6 +26,8 @@ internal sealed class HtmlPage
         table { border-collapse: collapse; font-size: 0.95rem; }
         th, td { text-align: right; padding: 0.2rem 0.6rem 0.2rem 0; border-bottom: 1px solid #ddd; vertical-align: top; }
         th:first-child, td:first-child, th.text, td.text { text-align: left; }
+        .form th, .form td { text-align: left; border: 1px solid #999; padding: 0.25rem 0.4rem; }
+        @media print { body { max-width: none; font-size: 0.8rem; } tr { break-inside: avoid; } }
         pre { background: #f3f3f3; padding: 0.6rem; white-space: pre-wrap; overflow-wrap: anywhere; }
         dl { margin: 0; }
         dt { font-weight: 600; margin-top: 0.5rem; }
@@ -35,6 +37,9 @@ internal sealed class HtmlPage
         .bad b, .bad dd { color: #a33e00; }
         dd small { color: #555; font-size: 0.9rem; }
         """;
+
+    // So wide a drawing's letters are as large as the page's.
+    private const double TextSize = 1.15;
 
     private readonly string _title;
     private readonly StringBuilder _body = new();
@@ -93,6 +98,20 @@ internal sealed class HtmlPage
             $"<{tag}{(isText && i == cells.Count - 1 ? " class=\"text\"" : "")}>{Plain(cell)}</{tag}>"))}</tr>\n";
     }
 
+    /// <inheritdoc/>
+    public void AddForm(IReadOnlyList<string> header, IEnumerable<IReadOnlyList<string>> rows)
+    {
+        string body = string.Concat(rows.Select(row => Row(row, "td")));
+        Add($"<div class=\"wide form\"><table>\n{Row(header, "th")}{body}</table></div>");
+
+        static string Row(IReadOnlyList<string> cells, string tag) =>
+            $"<tr>{string.Concat(cells.Select(cell => $"<{tag}>{Plain(cell)}</{tag}>"))}</tr>\n";
+    }
+
+    /// <inheritdoc/>
+    public void AddDrawing(string svg, int width, int height, string file, string caption) =>
+        AddFigure(svg, width, height, $"{caption}; its letters are large enough in {file}, opened or printed by itself");
+
     /// <summary>Adds a drawing, as wide as the page lets it.</summary>
     /// <param name="svg">The drawing.</param>
     /// <param name="width">Its width in its own units.</param>
@@ -106,8 +125,9 @@ internal sealed class HtmlPage
         string names = string.Join(
             ", ", keys.Select(key => $"<i style=\"border-color:{key.Color.ToHex()}\">{Plain(key.Name)}</i>"));
         Add("<figure><svg xmlns=\"http://www.w3.org/2000/svg\" xmlns:xlink=\"http://www.w3.org/1999/xlink\" role=\"img\" "
-            + $"aria-label=\"{Plain(caption)}\" viewBox=\"0 0 {width} {height}\"{svg[begin..].TrimEnd()}"
-            + $"<figcaption>{Plain(caption)}: {names}</figcaption></figure>");
+            + $"style=\"max-width:{width * TextSize:0}px\" aria-label=\"{Plain(caption)}\" "
+            + $"viewBox=\"0 0 {width} {height}\"{svg[begin..].TrimEnd()}"
+            + $"<figcaption>{Plain(caption)}{(keys.Length > 0 ? ": " : "")}{names}</figcaption></figure>");
     }
 
     /// <summary>Adds a picture, as wide as the page.</summary>

@@ -6,6 +6,7 @@ public sealed class DistributionBoard
     private readonly List<Tool> _tools = new List<Tool>();
     private readonly List<SupplyCircuit> _circuits = new List<SupplyCircuit>();
     private readonly double _hertz;
+    private readonly double _flattening;
     private readonly long _seed;
     private Outlet[] _outlets = Array.Empty<Outlet>();
     private Outlet[] _onToolLine = Array.Empty<Outlet>();
@@ -15,8 +16,13 @@ public sealed class DistributionBoard
     {
         _seed = seed;
         Vacuum = new VacuumCleaner(
-            specification.VacuumAmperes, specification.Hertz, seed, specification.VacuumSoftStartSeconds);
+            specification.VacuumAmperes,
+            specification.Hertz,
+            seed,
+            specification.VacuumSoftStartSeconds,
+            specification.Flattening);
         _hertz = specification.Hertz;
+        _flattening = specification.Flattening;
         foreach (CircuitSpecification circuit in specification.Circuits)
         {
             AddCircuit(circuit.Name, circuit.Amperes, circuit.Curve);
@@ -70,7 +76,7 @@ public sealed class DistributionBoard
     public Tool AddTool(ToolSpecification specification)
     {
         SupplyCircuit circuit = FindCircuit(specification.CircuitName);
-        Tool tool = new Tool(specification, _hertz, _seed + _tools.Count + 1);
+        Tool tool = new Tool(specification, _hertz, _seed + _tools.Count + 1, _flattening);
         bool isWithVacuum = ReferenceEquals(circuit, VacuumCircuit);
         Outlet outlet = new Outlet(tool, circuit, isWithVacuum, specification.IsOnToolLine);
         _tools.Add(outlet.Tool);

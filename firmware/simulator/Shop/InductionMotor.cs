@@ -18,6 +18,7 @@ public sealed class InductionMotor : LoadEquations
 
     private readonly InductionPoint[] _main = new InductionPoint[Points + 1];
     private readonly InductionPoint[] _both = new InductionPoint[Points + 1];
+    private readonly double[] _harmonics = new double[Steps];
     private InductionPoint[] _table;
     private double _inertia = 1.0;
     private double _friction;
@@ -73,7 +74,7 @@ public sealed class InductionMotor : LoadEquations
         // The current can only begin at nothing: the offset takes up what the alternating part would be.
         InductionPoint now = At(_table, _speed);
         int before = (step - 1) & (Steps - 1);
-        _offset = -((now.InPhase * Volts(before)) + (now.Across * CycleTables.Ahead[before]));
+        _offset = -Alternating(now, before);
     }
 
     /// <inheritdoc/>
@@ -94,8 +95,7 @@ public sealed class InductionMotor : LoadEquations
             _table = _both;
         }
 
-        int at = step & (Steps - 1);
-        return factor * ((now.InPhase * Volts(at)) + (now.Across * CycleTables.Ahead[at]) + _offset);
+        return factor * (Alternating(now, step & (Steps - 1)) + _offset);
     }
 
     /// <inheritdoc/>
@@ -109,6 +109,7 @@ public sealed class InductionMotor : LoadEquations
             _both[i] = circuit.At(speed, true);
         }
 
+        SolveHarmonics();
         _offsetLeft = Math.Exp(-StepSeconds / Math.Max(1e-4, OffsetSeconds));
         SolveLoad();
         _inertia = RunUpSeconds / RunUpOfInertiaOne();
@@ -145,6 +146,28 @@ public sealed class InductionMotor : LoadEquations
         _friction = FrictionPart * torque;
         _fan = (1.0 - FrictionPart) * torque / (speed * speed);
         _settledPart = there.Amperes;
+    }
+
+    private double Alternating(in InductionPoint now, int step) =>
+        (now.InPhase * CycleTables.Volts[step]) + (now.Across * CycleTables.Ahead[step]) + _harmonics[step];
+
+    // The fields of harmonics turn far away from the rotor's speed, so at any speed they see little more than the reactance of
+    // the rotor held (textbooks): their current is the integral of their voltage.
+    private void SolveHarmonics()
+    {
+        double current = 0.0;
+        double mean = 0.0;
+        for (int i = 0; i < Steps; i++)
+        {
+            current += (Volts(i) - CycleTables.Volts[i]) * StartMultiple * (2.0 * Math.PI / Steps);
+            _harmonics[i] = current;
+            mean += current / Steps;
+        }
+
+        for (int i = 0; i < Steps; i++)
+        {
+            _harmonics[i] -= mean;
+        }
     }
 
     // Dense towards synchronous speed, where a little slip changes everything.

@@ -12,6 +12,7 @@ public abstract class LoadEquations
     /// <summary>Steps of half a cycle.</summary>
     protected const int HalfSteps = Steps / 2;
 
+    private double[] _volts = CycleTables.Volts;
     private bool _isPrepared;
 
     /// <summary>Gets the part of the current that crackles with the brushes, 0 where there are none.</summary>
@@ -29,10 +30,9 @@ public abstract class LoadEquations
     /// <summary>Gets the time of a step, s.</summary>
     protected double StepSeconds { get; private set; }
 
-    /// <summary>Voltage at a step.</summary>
-    /// <param name="step">The step, 0 at the rising zero crossing.</param>
-    /// <returns>Per unit of the rms, so from -1.41 to 1.41.</returns>
-    public static double Volts(int step) => CycleTables.Volts[step & (Steps - 1)];
+    /// <summary>Puts the load on a mains with harmonics, before anything else is asked of it.</summary>
+    /// <param name="flattening">As <see cref="Mains.Flattening"/>.</param>
+    public virtual void Distort(double flattening) => _volts = CycleTables.Of(flattening);
 
     /// <summary>Works out the parameters; the first call alone does something.</summary>
     /// <param name="hertz">Mains frequency, Hz.</param>
@@ -69,6 +69,11 @@ public abstract class LoadEquations
     /// <param name="factor">Height of the voltage, 1 is nominal.</param>
     /// <returns>Current at that step, per unit.</returns>
     public abstract double Step(int step, double factor);
+
+    /// <summary>Voltage at a step.</summary>
+    /// <param name="step">The step, 0 at the rising zero crossing.</param>
+    /// <returns>Per unit of the rms, so about from -1.41 to 1.41.</returns>
+    protected double Volts(int step) => _volts[step & (Steps - 1)];
 
     /// <summary>Works out the parameters that do not depend on the load.</summary>
     /// <param name="hertz">Mains frequency, Hz.</param>

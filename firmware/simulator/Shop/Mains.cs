@@ -79,7 +79,7 @@ public sealed class Mains
         (double sine, double cosine) = Math.SinCos(turn * (2.0 * Math.PI));
         if (Flattening != 0.0)
         {
-            (sine, cosine) = (Flattened(sine), Flattened(cosine));
+            (sine, cosine) = (Flattened(sine, Flattening), Flattened(cosine, Flattening));
         }
 
         return new MainsPoint(turn, sine, cosine, VoltageFactor);
@@ -87,11 +87,11 @@ public sealed class Mains
 
     // Third and fifth harmonic of a sine are polynomials in it (textbook). The cosine is the sine a quarter of a turn ahead, so
     // it is flattened alike.
-    private double Flattened(double s)
+    internal static double Flattened(double s, double flattening)
     {
         double square = s * s;
         double third = s * (3.0 - (4.0 * square));
         double fifth = s * (5.0 + (square * (-20.0 + (16.0 * square))));
-        return s + (Flattening * (third + (FifthOfThird * fifth)));
+        return s + (flattening * (third + (FifthOfThird * fifth)));
     }
 }

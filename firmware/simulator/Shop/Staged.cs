@@ -29,6 +29,13 @@ public sealed class Staged(LoadEquations first, double firstPart, LoadEquations 
     public override double SettledPart => Together(motor.SettledPart);
 
     /// <inheritdoc/>
+    public override void Distort(double flattening)
+    {
+        first.Distort(flattening);
+        motor.Distort(flattening);
+    }
+
+    /// <inheritdoc/>
     public override void Begin(double restSeconds, double coastSeconds, int step)
     {
         _seconds = 0.0;

@@ -26,13 +26,15 @@ public sealed class Tool
     /// <param name="specification">What the tool is; read once.</param>
     /// <param name="hertz">Mains frequency, Hz.</param>
     /// <param name="seed">Seed of its brushes' noise.</param>
-    public Tool(ToolSpecification specification, double hertz, long seed = 1)
-        : this(specification, Equations(specification), hertz, seed)
+    /// <param name="flattening">As <see cref="Mains.Flattening"/>.</param>
+    public Tool(ToolSpecification specification, double hertz, long seed = 1, double flattening = 0.0)
+        : this(specification, Equations(specification), hertz, seed, flattening)
     {
     }
 
-    internal Tool(ToolSpecification specification, LoadEquations equations, double hertz, long seed)
+    internal Tool(ToolSpecification specification, LoadEquations equations, double hertz, long seed, double flattening)
     {
+        equations.Distort(flattening);
         Name = specification.Name;
         Kind = specification.Kind;
         RatedAmperes = specification.RatedAmperes;

@@ -7,7 +7,9 @@ namespace NanoDustSwitch.Simulator.Shop;
 /// <param name="hertz">Mains frequency, Hz.</param>
 /// <param name="seed">Seed of its brushes' noise.</param>
 /// <param name="softSeconds">How long it starts softly, s; 0 where it does not.</param>
-public sealed class VacuumCleaner(double ratedAmperes, double hertz, long seed = 1, double softSeconds = 0.0)
+/// <param name="flattening">As <see cref="Mains.Flattening"/>.</param>
+public sealed class VacuumCleaner(
+    double ratedAmperes, double hertz, long seed = 1, double softSeconds = 0.0, double flattening = 0.0)
 {
     // Together: the first 0.1 s and the settling of recorded vacuums (open recordings: 2.8 to 3.8 times, within 15 % of the
     // running rms after 0.7 to 0.9 s). All of its load is the fan's.
@@ -23,7 +25,8 @@ public sealed class VacuumCleaner(double ratedAmperes, double hertz, long seed =
             StartMultiple = StartMultiple, RunUpSeconds = RunUpSeconds, FrictionPart = 0.0, SoftSeconds = softSeconds,
         },
         hertz,
-        seed);
+        seed,
+        flattening);
 
     private long _runMicroseconds;
     private long _last;

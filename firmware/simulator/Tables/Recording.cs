@@ -8,5 +8,11 @@ internal static class Recording
     /// them.</param>
     /// <param name="column">The column, from 1.</param>
     /// <returns>Its numbers, one a row.</returns>
-    public static double[] Read(string path, int column) => TableFile.Open(path).Read(column)[0];
+    public static double[] Read(string path, int column)
+    {
+        TableFile file = TableFile.Open(path);
+        List<double> values = [];
+        file.ForEachRow((cells, line) => values.Add(file.Number(cells, column, line)));
+        return [.. values];
+    }
 }

@@ -1,3 +1,4 @@
+using System.Text.RegularExpressions;
 using CsvHelper;
 using CsvHelper.Configuration;
 
@@ -7,9 +8,11 @@ namespace NanoDustSwitch.Simulator.Tables;
 /// <param name="Separator">What stands between two cells.</param>
 /// <param name="FirstLine">The line with the first numbers, from 1.</param>
 /// <param name="IsNumber">For each column whether it holds numbers.</param>
-/// <param name="Names">What stands above each column, empty where nothing does.</param>
+/// <param name="Names">What stands above each column.</param>
 /// <param name="HasDecimalComma">Whether the numbers have a decimal comma.</param>
-internal sealed record TableLayout(string Separator, int FirstLine, bool[] IsNumber, string[] Names, bool HasDecimalComma)
+/// <param name="Step">The distance of the readings, where the lines above name it; null otherwise.</param>
+internal sealed partial record TableLayout(
+    string Separator, int FirstLine, bool[] IsNumber, ColumnName[] Names, bool HasDecimalComma, HeaderStep? Step)
 {
     private const int LinesLookedAt = 400;
     private static readonly string[] s_separators = ["\t", ";", ",", " "];
@@ -28,10 +31,14 @@ internal sealed record TableLayout(string Separator, int FirstLine, bool[] IsNum
     /// <returns>The layout; null where there is no row of numbers at its beginning.</returns>
     public static TableLayout? Of(string path)
     {
-        // What stands above the numbers may be written in any way; what the last of these lines is, the table is.
+        // What stands above the numbers may be written in any way; what the last of these lines is, the table is. The very last
+        // line of a file may be cut.
         string[] lines = [.. File.ReadLines(path).Take(LinesLookedAt)];
-        string sample = Array.FindLast(lines, line => line.Trim().Length > 0) ?? "";
-        string separator = s_separators.MaxBy(candidate => Score(Cells(sample, candidate)))!;
+        string[] samples = [.. lines.Where(line => line.Trim().Length > 0).TakeLast(2)];
+        (string sample, string separator) = samples
+            .SelectMany(line => s_separators.Select(candidate => (line, candidate)))
+            .DefaultIfEmpty(("", ","))
+            .MaxBy(pair => Score(Cells(pair.Item1, pair.Item2)));
         string[] cells = Cells(sample, separator);
         bool[] isNumber = [.. cells.Select(cell => TryNumber(cell, out _))];
         if (!isNumber.Contains(true))
@@ -39,20 +46,13 @@ internal sealed record TableLayout(string Separator, int FirstLine, bool[] IsNum
             return null;
         }
 
-        List<string[]> above = [];
-        int first = 0;
-        while (first < lines.Length && !HasNumbers(Cells(lines[first], separator), isNumber))
-        {
-            above.Add(Cells(lines[first++], separator));
-        }
-
-        string[] names =
-        [
-            .. cells.Select((_, column) =>
-                string.Join(' ', above.Where(row => row.Length >= cells.Length).Select(row => row[column])).Trim()),
-        ];
+        string[][] rows = [.. lines.Select(line => Cells(line, separator))];
+        int first = Array.FindIndex(rows, row => HasNumbers(row, isNumber));
+        string[][] above = rows[..first];
+        string[] vertical = [.. rows.Where(row => row.Length > 1 && VerticalUnits().IsMatch(row[0])).Select(row => row[1])];
+        ColumnName[] names = [.. cells.Select((_, column) => Name(above, column, isNumber, vertical))];
         bool hasComma = separator != "," && cells.Where((cell, column) => isNumber[column]).Any(cell => cell.Contains(','));
-        return new TableLayout(separator, first + 1, isNumber, names, hasComma);
+        return new TableLayout(separator, first + 1, isNumber, names, hasComma, HeaderStep.Of(rows));
     }
 
     /// <summary>Opens a parser on a file.</summary>
@@ -99,4 +99,29 @@ internal sealed record TableLayout(string Separator, int FirstLine, bool[] IsNum
 
     private static bool HasNumbers(string[] cells, bool[] isNumber) =>
         !isNumber.Where((isOne, i) => isOne && (i >= cells.Length || !TryNumber(cells[i], out _))).Any();
+
+    // Lines like "Source,CH1" say something of the instrument and name no column.
+    private static ColumnName Name(string[][] above, int column, bool[] isNumber, string[] vertical)
+    {
+        ColumnName name = ColumnName.Of(string.Join(
+            ' ',
+            above.Where(row => row.Length >= isNumber.Length
+                    && !InstrumentLine().IsMatch(row[0])
+                    && !row.Where((cell, i) => i < isNumber.Length && isNumber[i] && TryNumber(cell, out _)).Any())
+                .Select(row => row[column])).Trim());
+        ColumnName other = vertical.Length > 0 ? ColumnName.Of(vertical[0]) : name;
+        bool isValue = isNumber[column] && column != Array.IndexOf(isNumber, true);
+        return name.Kind == ColumnKind.Unknown && isValue && other.Unit.Length > 0
+            ? other with { Text = name.Text.Length > 0 ? $"{name.Text} {other.Text}" : other.Text }
+            : name;
+    }
+
+    [GeneratedRegex("^vertical units?$", RegexOptions.IgnoreCase, 1000)]
+    private static partial Regex VerticalUnits();
+
+    [GeneratedRegex(
+        "(units|source|label|model|version|probe|coupling|scale|offset|position|length|interval|points?|rate|date)[ :]*$",
+        RegexOptions.IgnoreCase | RegexOptions.ExplicitCapture,
+        1000)]
+    private static partial Regex InstrumentLine();
 }

@@ -1,5 +1,3 @@
-using NanoDustSwitch.Simulator.Errors;
-
 namespace NanoDustSwitch.Simulator.Tables;
 
 /// <summary>The readings of a table: counts or amperes at even distances.</summary>
@@ -7,145 +5,62 @@ namespace NanoDustSwitch.Simulator.Tables;
 /// <param name="IsCounts">Whether they are counts of the board's own converter; amperes otherwise.</param>
 /// <param name="Rate">Readings a second.</param>
 /// <param name="Understood">What was understood of the file, in a sentence or two.</param>
+/// <param name="Begin">Time of the first reading by the file's own times, s; negative before a trigger.</param>
 /// <param name="Fine">More of the readings than the board takes, for the spectrum; null where there are no more.</param>
 /// <param name="FineRate">How many a second these are.</param>
 internal sealed record TableReadings(
-    double[] Values, bool IsCounts, double Rate, string Understood, double[]? Fine = null, double FineRate = 0)
+    float[] Values, bool IsCounts, double Rate, string Understood, double Begin = 0, float[]? Fine = null, double FineRate = 0)
 {
     /// <summary>Least readings a second.</summary>
     public const double LeastRate = 400;
 
-    /// <summary>Greatest readings a second.</summary>
-    public const double GreatestRate = 20_000;
-
-    // Of an oscilloscope's readings the board takes as many as it is planned to.
-    private const double BoardRate = 2000;
-    private const double MostForSpectrum = 10_000;
-    private const double LongestGap = 1 / LeastRate;
+    /// <summary>Greatest readings a second that <c>--rate</c> takes.</summary>
+    public const double GreatestRate = 100_000_000;
 
     /// <summary>Reads a table.</summary>
     /// <param name="path">The file.</param>
     /// <param name="options">What a person says of it.</param>
+    /// <param name="progress">Takes the part that is done, 0 to 1.</param>
     /// <returns>Its readings.</returns>
-    public static TableReadings Read(string path, TableOptions options)
+    public static TableReadings Read(string path, TableOptions options, Action<double>? progress = null)
     {
         TableFile file = TableFile.Open(path);
         TableLayout layout = file.Layout;
-        int timeColumn = TimeColumn(file, options);
-        int column = options.Column ?? ValueColumn(path, layout, timeColumn);
-        if (options.Rate is null && timeColumn == 0)
-        {
-            throw new UserException(
-                $"No column of {path} holds times that rise from row to row; --rate says how many readings a second it has.");
-        }
-
-        double[][] columns = timeColumn > 0 ? file.Read(timeColumn, column) : file.Read(column);
-        double[] values = columns[^1];
-        string name = column <= layout.Names.Length ? layout.Names[column - 1] : "";
-        (RecordingUnit unit, string by) = options.Unit is { } said
-            ? (said, "by --unit")
-            : TableColumns.UnitOf(name, values, options.Scale is not null, column);
-        double factor = (options.Scale ?? 1) * (unit == RecordingUnit.Milliamperes ? 0.001 : 1);
-        values = [.. values.Select(value => value * factor)];
-        string understood =
-            $"{layout.IsNumber.Length} column{(layout.IsNumber.Length == 1 ? "" : $"s between {layout.SeparatorName}")}"
-            + $"{(layout.HasDecimalComma ? ", decimal comma" : "")}, numbers from line {layout.FirstLine}; column "
-            + $"{column}{(name.Length > 0 ? $" ('{name}')" : "")} in {Name(unit)}, {by}";
-        bool isCounts = unit == RecordingUnit.Counts;
-        if (options.Rate is { } rate)
-        {
-            return new TableReadings(values, isCounts, rate, $"{understood}; {rate:#,0.##} readings a second, by --rate.");
-        }
-
-        double unitSeconds = TableColumns.SecondsOf(timeColumn <= layout.Names.Length ? layout.Names[timeColumn - 1] : "");
-        understood += $"; column {timeColumn} is the time in {(unitSeconds == 1 ? "s" : unitSeconds > 1e-4 ? "ms" : "µs")}";
-        return OfTimes(path, [.. columns[0].Select(time => time * unitSeconds)], values, isCounts, understood);
-    }
-
-    // The first that holds times; 0 where none does.
-    private static int TimeColumn(TableFile file, TableOptions options)
-    {
-        bool[] isNumber = file.Layout.IsNumber;
-        int first = Array.IndexOf(isNumber, true) + 1;
-        return first > 0
-            && first != options.Column
-            && (options.Rate is null || isNumber.Count(one => one) > 1)
-            && TableColumns.AreTimes(file.Read(first)[0])
-            ? first
-            : 0;
-    }
-
-    private static int ValueColumn(string path, TableLayout layout, int timeColumn)
-    {
-        int found = Array.FindIndex(layout.IsNumber, timeColumn, isNumber => isNumber);
-        return found >= 0 ? found + 1 : throw new UserException($"{path} has a column of times and no other numbers.");
-    }
-
-    private static TableReadings OfTimes(string path, double[] times, double[] values, bool isCounts, string understood)
-    {
-        double rate = (times.Length - 1) / (times[^1] - times[0]);
-        if (rate < LeastRate)
-        {
-            throw new UserException(
-                $"{path} has {rate:0.###} readings a second; it takes {LeastRate:0} at least, as a bucket of 2.5 ms wants one. "
-                + "Are its times in seconds, or does a header say 'ms' or 'us'?");
-        }
-
-        double longest = 0;
-        double unevenness = 0;
-        for (int i = 1; i < times.Length; i++)
-        {
-            longest = Math.Max(longest, times[i] - times[i - 1]);
-            unevenness = Math.Max(unevenness, Math.Abs(times[i] - times[0] - (i / rate)) * rate);
-        }
-
-        if (longest > LongestGap * 1.001)
-        {
-            throw new UserException($"{path} has a gap of {longest:0.#####} s between two readings; 2.5 ms is the longest.");
-        }
-
-        if (rate <= GreatestRate && unevenness < 1)
-        {
-            return new TableReadings(values, isCounts, rate, $"{understood}, {rate:#,0.##} readings a second.");
-        }
-
-        // A converter holds a moment and no mean: the reading nearest to each time.
-        int count = (int)((times[^1] - times[0]) * BoardRate) + 1;
-        double[] taken = new double[count];
-        int at = 0;
-        for (int i = 0; i < count; i++)
-        {
-            double time = times[0] + (i / BoardRate);
-            while (at + 1 < times.Length && Math.Abs(times[at + 1] - time) <= Math.Abs(times[at] - time))
+        (ColumnSurvey?[] surveys, int cutLine) = file.Survey(part => progress?.Invoke(part / 2));
+        int timeColumn = TableTimes.ColumnOf(layout, surveys, options);
+        TableValues values = TableValues.Of(path, layout, surveys, timeColumn, options);
+        TableTimes times = TableTimes.Of(path, layout, surveys, timeColumn, options);
+        int rows = surveys[values.Column - 1]!.Count;
+        Resampler resampler = new(times, rows);
+        int row = 0;
+        file.ForEachRow(
+            (cells, line) =>
             {
-                at++;
-            }
+                if (line != cutLine)
+                {
+                    double time = times.Column > 0 && !times.IsEven
+                        ? (file.Number(cells, times.Column, line) * times.Factor) - times.Begin
+                        : row / times.Rate;
+                    resampler.Add(time, file.Number(cells, values.Column, line) * values.Factor);
+                    row++;
+                }
+            },
+            part => progress?.Invoke(0.5 + (part / 2)));
+        resampler.End();
 
-            taken[i] = values[at];
+        // What reading a large file left behind goes back to the system before charts and pages take theirs.
+        GC.Collect(GC.MaxGeneration, GCCollectionMode.Aggressive);
+        int count = layout.IsNumber.Length;
+        string understood = $"{count} column{(count == 1 ? "" : $"s between {layout.SeparatorName}")}"
+            + $"{(layout.HasDecimalComma ? ", decimal comma" : "")}, numbers from line {layout.FirstLine}"
+            + $"{(cutLine > 0 ? $", line {cutLine} is cut and left out" : "")}; {values.Understood}; {times.Understood}"
+            + $"{(resampler.Rate < times.Rate || !times.IsEven ? $"; the board takes {resampler.Rate:#,0} of them" : "")}.";
+        if (!values.IsCounts)
+        {
+            understood += ReadingsLook.TakeOffset(resampler) + ReadingsLook.Doubts(resampler.Values, resampler.Rate);
         }
 
-        (double[]? fine, double fineRate) = unevenness < 1 ? Means(values, (int)(rate / MostForSpectrum), rate) : (null, 0);
-        string why = unevenness < 1 ? "" : " at uneven distances";
         return new TableReadings(
-            taken,
-            isCounts,
-            BoardRate,
-            $"{understood}, {rate:#,0.##} readings a second{why}; the board takes {BoardRate:#,0} of them.",
-            fine,
-            fineRate);
+            resampler.Values, values.IsCounts, resampler.Rate, understood, times.Begin, resampler.Fine, resampler.FineRate);
     }
-
-    private static (double[] Values, double Rate) Means(double[] values, int together, double rate)
-    {
-        int each = Math.Max(1, together);
-        double[] means = [.. values.Chunk(each).Where(chunk => chunk.Length == each).Select(chunk => chunk.Average())];
-        return (means, rate / each);
-    }
-
-    private static string Name(RecordingUnit unit) => unit switch
-    {
-        RecordingUnit.Counts => "counts",
-        RecordingUnit.Milliamperes => "mA",
-        _ => "A",
-    };
 }

@@ -1,6 +1,7 @@
 using System.CommandLine;
 using System.CommandLine.Invocation;
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Errors;
 
 namespace NanoDustSwitch.Simulator.Terminal;
@@ -45,13 +46,18 @@ internal static class CommandRunner
         if (parsed.UnmatchedTokens is not [var token, ..])
         {
             // The library names the type of .NET that it wants, which helps nobody.
-            return parsed.Errors[0].Message.Split(" as expected type")[0].TrimEnd('.') + ".";
+            string[] said = parsed.Errors[0].Message.Split(" as expected type");
+            string wanted = said.Length < 2 ? ""
+                : said[1].Contains("Int", StringComparison.Ordinal) ? "; it takes a whole number"
+                : said[1].Contains("Double", StringComparison.Ordinal) ? "; it takes a number" : "";
+            return $"{said[0].TrimEnd('.')}{wanted}.";
         }
 
-        // The same letters in another order, or the first two of them.
-        Command? meant = root.Subcommands.FirstOrDefault(verb => verb.Name.Order().SequenceEqual(token.Order())
-            || (token.Length > 1 && verb.Name.StartsWith(token[..2], StringComparison.Ordinal)));
-        return $"Unrecognized command or argument '{token}'." + (meant is null ? "" : $" Did you mean '{meant.Name}'?");
+        Command command = parsed.CommandResult.Command;
+        string[] names = [.. command.Subcommands.Select(verb => verb.Name), .. command.Options.Select(option => option.Name)];
+        string? meant = Array.Find(names, name => NearMiss.IsOneSlip(name, token))
+            ?? Array.Find(names, name => name.StartsWith(token, StringComparison.Ordinal));
+        return $"Unrecognized command or argument '{token}'." + (meant is null ? "" : $" Did you mean '{meant}'?");
     }
 
     private sealed class VersionAction : SynchronousCommandLineAction

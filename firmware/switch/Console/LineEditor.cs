@@ -36,12 +36,35 @@ public sealed class LineEditor
         _echo = echo;
     }
 
+    /// <summary>Gets a value indicating whether the cursor is behind the last character.</summary>
+    public bool IsAtEnd
+    {
+        get { return _at == Length; }
+    }
+
     /// <summary>Gives a character.</summary>
     /// <param name="index">Its place, from 0.</param>
     /// <returns>The character.</returns>
     public byte this[int index]
     {
         get { return _line[index]; }
+    }
+
+    /// <summary>Tells whether the line begins with a text, in small or in large letters.</summary>
+    /// <param name="text">The text, in small letters.</param>
+    /// <returns>True when it does.</returns>
+    public bool Begins(string text)
+    {
+        return Length >= text.Length && IsAt(0, text, text.Length);
+    }
+
+    /// <summary>Tells whether the line ends with the beginning of a name, in small or in large letters.</summary>
+    /// <param name="name">The name, in small letters.</param>
+    /// <param name="count">How many of its characters.</param>
+    /// <returns>True when it does.</returns>
+    public bool EndsWith(string name, int count)
+    {
+        return IsAt(Length - count, name, count);
     }
 
     /// <summary>Puts a character in at the cursor.</summary>
@@ -168,6 +191,20 @@ public sealed class LineEditor
     {
         Write(0, Length);
         GoBack(Length - _at);
+    }
+
+    private bool IsAt(int place, string text, int count)
+    {
+        for (int i = 0; i < count; i++)
+        {
+            int letter = _line[place + i];
+            if ((letter >= 'A' && letter <= 'Z' ? letter + 'a' - 'A' : letter) != text[i])
+            {
+                return false;
+            }
+        }
+
+        return true;
     }
 
     private int PlaceOf(int back)

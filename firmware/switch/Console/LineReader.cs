@@ -27,6 +27,9 @@ public sealed class LineReader
     private int _escapeNumber;
     private bool _isKeyLost;
 
+    /// <summary>The names that the Tab key completes; it is a blank where this is null.</summary>
+    public WordList Words;
+
     /// <summary>Whether Ctrl-C ended the line, which is empty then.</summary>
     public bool IsBroken;
 
@@ -114,7 +117,15 @@ public sealed class LineReader
                 _line.Clear();
                 break;
             case (byte)'\t':
-                _line.Insert((byte)' ');
+                if (Words != null && _line.IsAtEnd)
+                {
+                    Words.Complete(_line);
+                }
+                else
+                {
+                    _line.Insert((byte)' ');
+                }
+
                 break;
             default:
                 if (value >= ' ' && value < Delete)

@@ -73,7 +73,7 @@ public sealed class SerialConsole
         Words = words;
         Watch = watch;
         Recorder = recorder;
-        _line = new LineReader(output);
+        _line = new LineReader(output) { Words = words };
     }
 
     /// <summary>The stream of lines that 'watch' turns on.</summary>

@@ -59,12 +59,17 @@ public sealed class WhyText
             return;
         }
 
+        if (!core.IsRelayClosed && core.VacuumMilliamperes >= VacuumWatch.LeastMilliamperes)
+        {
+            output.Text("the vacuum draws ").Amperes(core.VacuumMilliamperes)
+                .Text(" with its relay told to open; in two seconds the box knows whether it stops; ");
+        }
+
         bool isSeenOff = core.IsVacuumSeenOff;
         string off = isSeenOff ? "off" : "told off";
-        string held = isSeenOff ? "held off" : "told off";
         if (core.IsProbing)
         {
-            output.Text(off).Text(" for a moment, to see whether the current goes: it may be the vacuum's own");
+            output.Text(off).Text(" for a moment, to see whether the current is the vacuum's own");
             return;
         }
 
@@ -103,29 +108,29 @@ public sealed class WhyText
                 break;
             case VacuumState.Starting:
                 bool waitsForSurge = _settings[SettingId.StartDelay] == CoreSettings.AfterSurge;
-                output.Text(off).Text(waitsForSurge ? ": waiting for " : ": ").Amperes(core.SwingMilliamperes)
-                    .Text(waitsForSurge ? " to fall: the tool is starting; at most " : " seen, starts in ");
+                output.Text(off).Text(": the tool is starting, ").Amperes(core.SwingMilliamperes)
+                    .Text("; on within ");
                 Seconds(output, left);
-                output.Text(waitsForSurge ? " more" : "");
+                output.Text(waitsForSurge ? ", when that has fallen" : "");
                 break;
             case VacuumState.On:
-                output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes)
-                    .Text(" and the run-on");
+                output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes);
                 WriteTool(output, "; ");
                 if (core.Milliamperes < core.StartMilliamperes)
                 {
-                    output.Text("; a start takes ").Amperes(core.StartMilliamperes)
+                    output.Text(", starts at ").Amperes(core.StartMilliamperes)
                         .Text(": a lamp or charger switched on during the run?");
                 }
 
                 break;
             case VacuumState.RunOn:
-                output.Text("on: the tool has stopped, runs on for ");
+                output.Text("on: no tool runs, run-on for ");
                 Seconds(output, left);
+                output.Text(" more");
                 WriteTool(output, " after ");
                 if (vacuum.IsStretched)
                 {
-                    output.Text(" (stretched: many starts)");
+                    output.Text(" (longer, as there were many starts)");
                 }
 
                 break;
@@ -134,13 +139,16 @@ public sealed class WhyText
                 output.Text("on by hand for ").Number(minutes).Text(" min more, then auto");
                 break;
             case VacuumState.UntilStop:
-                output.Text(off).Text(" until the tool has stopped: ")
+                output.Text(off).Text(" until the tool stops: ")
                     .Text(vacuum.RanTooLong ? "it ran longer than longest-run" : "switched off by hand");
                 break;
             case VacuumState.Held:
-                output.Text(held).Text(_boot.IsHoldInDoubt
-                    ? " until 'vacuum auto' or a long press: flash cannot say whether it was held"
-                    : " by hand until 'vacuum auto' or a long press");
+                output.Text(isSeenOff ? "held off" : "held, told off").Text(" until 'vacuum auto' or a long press");
+                if (_boot.IsHoldInDoubt)
+                {
+                    output.Text(": flash cannot say whether it was held");
+                }
+
                 if (_boot.IsHoldAtRisk)
                 {
                     output.Text("; will not outlive a power cut: the flash failed");
@@ -148,7 +156,7 @@ public sealed class WhyText
 
                 break;
             default:
-                HeldOff(output, held);
+                ByFault(output.Text(off));
                 break;
         }
     }
@@ -167,9 +175,9 @@ public sealed class WhyText
         output.Fixed((milliseconds + 50) / 100, 1).Text(" s");
     }
 
-    private void HeldOff(TextOutput output, string held)
+    private void ByFault(TextOutput output)
     {
-        output.Text(held).Text(": ");
+        output.Text(": ");
         FaultMonitor faults = _core.Faults;
         for (int i = FaultBits.Next(faults.Standing, -1); i >= 0; i = FaultBits.Next(faults.Standing, i))
         {
@@ -178,7 +186,7 @@ public sealed class WhyText
                 FaultState fault = faults[(Fault)i];
                 output.Text(FaultText.Name((Fault)i)).Text(", ");
                 FaultText.Seen(output, (Fault)i, fault.Figure);
-                output.Text(fault.IsLatched ? "; stays until 'clear'" : "; ends by itself when that is over");
+                output.Text(FaultText.EndsInShort((Fault)i, fault.IsLatched));
                 return;
             }
         }

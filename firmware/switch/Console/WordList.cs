@@ -6,6 +6,9 @@ public sealed class WordList
     // The longest name has 15 letters. Comparing a whole line of dashes with every name would take the board tens of ms.
     private const int LongestToCompare = 20;
 
+    // Kept in fields, because on the device every use of a text literal makes a new string.
+    private readonly string _setBegins = "set ";
+    private readonly string _helpBegins = "help ";
     private readonly Word[] _words;
     private readonly Word _set;
 
@@ -82,41 +85,105 @@ public sealed class WordList
     /// <param name="name">What was typed.</param>
     public void Unknown(SerialConsole console, string name)
     {
+        Unknown(console, name, 0, "'. ", "'help' lists the words, 'settings' the settings.");
+    }
+
+    /// <summary>Says that there is no such setting, and which one the person may have meant.</summary>
+    /// <param name="console">The console.</param>
+    /// <param name="name">What was typed.</param>
+    public void UnknownSetting(SerialConsole console, string name)
+    {
+        Unknown(console, name, _words.Length, "' among the settings. ", "'settings' lists them.");
+    }
+
+    /// <summary>
+    /// Does what the Tab key does: writes on, as far as only one word or setting can be meant, and a blank where a name is whole
+    /// or where none begins so.
+    /// </summary>
+    /// <param name="line">The line.</param>
+    public void Complete(LineEditor line)
+    {
+        int from = line.Begins(_setBegins) ? _setBegins.Length : line.Begins(_helpBegins) ? _helpBegins.Length : 0;
+        int typed = line.Length - from;
+        string found = null;
+        int same = 0;
+        int count = 0;
+        bool isWhole = false;
+        for (int i = from == _setBegins.Length ? _words.Length : 0; i < _words.Length + SettingsTable.Count; i++)
+        {
+            string name = NameAt(i);
+            if (name.Length < typed || !line.EndsWith(name, typed))
+            {
+                continue;
+            }
+
+            if (count++ == 0)
+            {
+                found = name;
+                same = name.Length;
+            }
+
+            int alike = typed;
+            while (alike < same && alike < name.Length && name[alike] == found[alike])
+            {
+                alike++;
+            }
+
+            same = alike;
+            isWhole = isWhole || name.Length == typed;
+        }
+
+        for (int i = typed; i < same; i++)
+        {
+            line.Insert((byte)found[i]);
+        }
+
+        if (count <= 1 || (isWhole && same == typed))
+        {
+            line.Insert((byte)' ');
+        }
+    }
+
+    private void Unknown(SerialConsole console, string name, int first, string where, string lists)
+    {
         TextOutput output = console.Output;
-        output.Text("There is no '").Text(name).Text("'. ");
-        string meant = name.Length <= LongestToCompare ? Nearest(name) : null;
+        output.Text("There is no '").Text(name).Text(where);
+        string meant = name.Length > LongestToCompare ? null : first > 0 ? Nearest(name, first)
+            : name == "off" || name == "stop" ? "vacuum off"
+            : name == "on" || name == "auto" ? "vacuum " + name
+            : Nearest(name, 0);
         if (meant != null)
         {
             output.Text("Did you mean '").Text(meant).Text("'? ");
         }
 
-        output.Text("'help' lists the words, 'settings' the settings.").End();
+        output.Text(lists).End();
     }
 
-    // The first name that begins with what was typed; dashes and underscores do not count.
-    private string Nearest(string name)
+    private string NameAt(int index)
     {
-        for (int i = 0; i < _words.Length; i++)
-        {
-            if (IsNear(_words[i].Name, name))
-            {
-                return _words[i].Name;
-            }
-        }
-
-        for (int i = 0; i < SettingsTable.Count; i++)
-        {
-            string setting = SettingsTable.Row((SettingId)i).Name;
-            if (IsNear(setting, name))
-            {
-                return setting;
-            }
-        }
-
-        return null;
+        return index < _words.Length ? _words[index].Name : SettingsTable.Row((SettingId)(index - _words.Length)).Name;
     }
 
-    private static bool IsNear(string known, string typed)
+    // The first name that begins with what was typed, else the first that is one slip of the finger away.
+    private string Nearest(string name, int first)
+    {
+        string slipped = null;
+        for (int i = first; i < _words.Length + SettingsTable.Count; i++)
+        {
+            if (Begins(NameAt(i), name))
+            {
+                return NameAt(i);
+            }
+
+            slipped = slipped ?? (NearMiss.IsOneSlip(NameAt(i), name) ? NameAt(i) : null);
+        }
+
+        return slipped;
+    }
+
+    // Dashes and underscores do not count.
+    private static bool Begins(string known, string typed)
     {
         int at = 0;
         int same = 0;

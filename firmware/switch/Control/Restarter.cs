@@ -75,7 +75,9 @@ public sealed class Restarter
 
         if (_boot.IsHeld)
         {
+            // The log has the hold already, from when it began.
             _core.Handle(VacuumEvent.Hold, now);
+            _journal.TakeNotices(true, now);
         }
     }
 

@@ -129,7 +129,7 @@ public sealed class Tester : Guide
                 {
                     bool wasClosed = Core.IsRelayClosed;
                     _controls.Handle(VacuumEvent.HandOff, Console.Now);
-                    Row("relay").Text(wasClosed ? "was fed for 2 s" : "was held off, see 'why'").End();
+                    Row("relay").Text(wasClosed ? "told to close for 2 s" : "told off, see 'why'").End();
                     if (wasClosed)
                     {
                         _stage = TestStage.AskVacuum;
@@ -182,7 +182,7 @@ public sealed class Tester : Guide
             .Amperes(core.StartMilliamperes).Text(" is set").End();
         WriteBoard();
         _stage = TestStage.AskRelay;
-        Ask(_word, "Feed the relay for 2 s? The vacuum starts if it is plugged in.");
+        Ask(_word, "Close the relay for 2 s? The vacuum starts if it is plugged in.");
     }
 
     // What nobody knows of real boards yet: the last row is made to be sent as it is.
@@ -195,7 +195,7 @@ public sealed class Tester : Guide
             .Number(board.ConversionMicroseconds).Text(" us").End();
         Row("flash, heap").Text("a write ").Number(board.WriteMilliseconds).Text(" ms; ")
             .Number(board.FreeHeap).Text(" bytes free").End();
-        Row("verdict").Text(Core.HasLongBuckets ? "slow: buckets of 5 ms, see 'why'" : "fast enough for ordinary buckets").End();
+        Row("verdict").Text(Core.HasLongBuckets ? "slow: buckets of 5 ms, see 'why'" : "fast enough").End();
         Row("to the project").Text("board ").Text(ProductVersion.Text).Text(" ").Number(_readings.ASecond).Text(" ")
             .Number(board.InstructionNanoseconds).Text(" ").Number(board.ConversionMicroseconds).Text(" ")
             .Fixed(tenths, 1).Text(" ").Number(board.WriteMilliseconds).Text(" ").Number(board.FreeHeap).End();

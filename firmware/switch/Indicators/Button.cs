@@ -17,11 +17,16 @@ public sealed class Button
     /// </summary>
     public const long FirstUpMicroseconds = Time.Second;
 
+    // A collection takes 150 ms. After a longer time between two looks the press may be another one.
+    private const long LongestGapMicroseconds = 200 * Time.Millisecond;
+
     private bool _isReady;
     private long _readySince = -1;
     private bool _wasDown;
     private bool _isPress;
     private bool _hasActed;
+    private bool _isUnsure;
+    private long _lastLook;
     private long _downSince;
     private long _steadySince = -1;
     private long _upSince;
@@ -35,7 +40,23 @@ public sealed class Button
         if (!_isReady)
         {
             WaitUntilUp(isDown, now);
+            _lastLook = now;
             return ButtonPress.None;
+        }
+
+        if (!isDown && !_wasDown)
+        {
+            _lastLook = now;
+            return ButtonPress.None;
+        }
+
+        bool isGap = now - _lastLook > LongestGapMicroseconds;
+        _lastLook = now;
+        if (isGap)
+        {
+            _isUnsure = true;
+            _downSince = now;
+            _steadySince = -1;
         }
 
         if (isDown)
@@ -45,6 +66,7 @@ public sealed class Button
                 _wasDown = true;
                 _isPress = false;
                 _hasActed = false;
+                _isUnsure = isGap;
                 _downSince = now;
             }
 
@@ -68,20 +90,21 @@ public sealed class Button
         }
 
         _steadySince = -1;
-        return End(now) ? ButtonPress.ShortPress : ButtonPress.None;
+        return !End(now) ? ButtonPress.None : _isUnsure ? ButtonPress.UnsurePress : ButtonPress.ShortPress;
     }
 
     /// <summary>
     /// To be called instead of <see cref="Update"/> when the button cannot be read. A press that was under way ends after the
-    /// bounce time, and nobody knows whether it was a short or a long one.
+    /// bounce time.
     /// </summary>
     /// <param name="now">Time in microseconds.</param>
-    /// <returns>True when a press has just ended in this way.</returns>
-    public bool Lose(long now)
+    /// <returns>An unsure press when one has just ended in this way, or none.</returns>
+    public ButtonPress Lose(long now)
     {
         _readySince = -1;
         _steadySince = -1;
-        return End(now);
+        _lastLook = now;
+        return End(now) ? ButtonPress.UnsurePress : ButtonPress.None;
     }
 
     // A contact that opens for less than the bounce time is only bouncing, and the press goes on.

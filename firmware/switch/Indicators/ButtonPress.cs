@@ -11,4 +11,7 @@ public enum ButtonPress
 
     /// <summary>Held down for 1.5 s.</summary>
     LongPress = 2,
+
+    /// <summary>Pressed, and nobody knows for how long: meanwhile the button was not looked at, or could not be read.</summary>
+    UnsurePress = 3,
 }

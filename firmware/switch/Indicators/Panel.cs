@@ -77,6 +77,12 @@ public sealed class Panel
             case ButtonPress.LongPress:
                 LongPress(now);
                 break;
+            case ButtonPress.UnsurePress when _core.Vacuum.ShortPress() == VacuumEvent.HandOff:
+
+                // When the vacuum is on, a short and a long press would both put it off, so this one does too. When it is off, a
+                // short press would put it on and a long one might end a hold, and neither must happen by guessing.
+                _controls.Handle(VacuumEvent.HandOff, now);
+                break;
         }
 
         FaultMonitor faults = _core.Faults;
@@ -103,15 +109,7 @@ public sealed class Panel
     private ButtonPress Look(long now)
     {
         bool isDown = _board.IsButtonDown();
-        if (!_board.IsButtonUnknown)
-        {
-            return _button.Update(isDown, now);
-        }
-
-        // Nobody knows whether this press was short or long. When the vacuum is on, both would put it off, so this one does too.
-        // When it is off, a short press would put it on, and that must not happen by guessing.
-        bool isLost = _button.Lose(now);
-        return isLost && _core.Vacuum.ShortPress() == VacuumEvent.HandOff ? ButtonPress.ShortPress : ButtonPress.None;
+        return _board.IsButtonUnknown ? _button.Lose(now) : _button.Update(isDown, now);
     }
 
     private void LongPress(long now)

@@ -49,7 +49,7 @@ public static class EventText
                 FaultText.Seen(output, (Fault)entry.First, entry.Figure);
                 if (entry.Second != 0)
                 {
-                    output.Text("; stays until 'clear'");
+                    output.Text(FaultText.EndsInShort((Fault)entry.First, true));
                 }
 
                 break;
@@ -57,16 +57,16 @@ public static class EventText
                 output.Text(FaultText.Name((Fault)entry.First)).Text(": over after ").Number(entry.Figure).Text(" s");
                 break;
             case LogKind.LongRunAhead:
-                output.Text("longest run ends in ").Number(entry.Figure / 60).Text(" min");
+                output.Text("longest-run is over in ").Number(entry.Figure / 60).Text(" min");
                 break;
             case LogKind.RelayLost:
-                output.Text("heartbeat stopped for ").Number(entry.Figure).Text(" ms");
+                output.Text("the board paused for ").Number(entry.Figure).Text(" ms");
                 if (entry.First != 0)
                 {
                     output.Text(" (").Number(entry.First).Text(" in the last hour)");
                 }
 
-                output.Text(", relay taken as dropped");
+                output.Text(": the relay may have opened");
                 break;
             case LogKind.CameUp:
                 output.Text("came up: ").Text(Reason((BootReason)entry.First));
@@ -81,10 +81,10 @@ public static class EventText
                 output.Text("faults cleared by hand");
                 break;
             case LogKind.FellBack:
-                output.Number(entry.Figure).Text(" stored settings were out of range and fell back");
+                output.Number(entry.Figure).Text(" saved settings were out of range: their defaults are in use");
                 break;
             case LogKind.FilterDue:
-                output.Text("filter is due after ").Number(entry.Figure).Text(" min of run time");
+                output.Text("look at the filter: ").Fixed(entry.Figure / 6, 1).Text(" h since the last look");
                 break;
             case LogKind.Taught:
                 output.Text("a tool was taught, start-at ").Amperes(entry.Figure);
@@ -96,14 +96,14 @@ public static class EventText
                     : " failed");
                 break;
             case LogKind.Probed:
-                output.Text("relay opened to see whether the current goes with it: ");
+                output.Text("relay opened for a moment, to see whether the current is the vacuum's: ");
                 if (entry.First != 0)
                 {
                     output.Text("it went after ").Number(entry.Figure).Text(" ms");
                 }
                 else
                 {
-                    output.Text("it did not");
+                    output.Text("it stayed");
                 }
 
                 break;
@@ -112,11 +112,10 @@ public static class EventText
                     .Text(ErrorText.Kind((ErrorKind)entry.First));
                 break;
             case LogKind.HoldInDoubt:
-                output.Text("the boot record cannot be read, so it counts as held");
+                output.Text("the boot record cannot be read, so the vacuum is held");
                 break;
             case LogKind.Burst:
-                output.Text("a burst of current of ").Number(entry.Figure)
-                    .Text(" ms was not followed: no tool was left after it");
+                output.Number(entry.Figure).Text(" ms of current did not start the vacuum: no tool ran after it");
                 break;
             case LogKind.StaysOn:
                 Stay(output, entry);
@@ -207,7 +206,7 @@ public static class EventText
                 break;
             case VacuumState.UntilStop:
                 output.Text("vacuum told off until the tool stops: ")
-                    .Text(happened == VacuumEvent.TimeUp ? "longest run reached" : "by hand");
+                    .Text(happened == VacuumEvent.TimeUp ? "it ran longer than longest-run" : "by hand");
                 break;
             case VacuumState.Held:
                 output.Text("hold begun");

@@ -77,6 +77,18 @@ public static class FaultText
         return isLatched && !FaultTable.Has(fault, FaultTraits.StaysUntilCleared) ? UntilCleared : Of(fault).Ends;
     }
 
+    /// <summary>Tells how a fault ends, behind what was seen of it.</summary>
+    /// <param name="fault">The fault.</param>
+    /// <param name="isLatched">Whether it stays until a person clears it.</param>
+    /// <returns>A few words.</returns>
+    public static string EndsInShort(Fault fault, bool isLatched)
+    {
+        // 'clear' opens no pin: this fault is back at once.
+        return fault == Fault.RelayLine || FaultTable.Has(fault, FaultTraits.EndsWithRestart) ? "; ends with a restart"
+            : isLatched ? "; stays until 'clear'"
+            : "; ends by itself when that is over";
+    }
+
     /// <summary>Tells whether a fault that stands still does after a power cut. All others are judged anew.</summary>
     /// <param name="fault">The fault.</param>
     /// <param name="isLatched">Whether it stays until a person clears it.</param>
@@ -105,6 +117,7 @@ public static class FaultText
         const string GoodReadings = "ends by itself after 10 s of good readings; the fourth time in an hour it stays";
         const string CheckWires = "unplug from mains, then check the sensor's plug and wires";
         const string CheckBoard = "unplug, plug in again, 'clear'; if it comes back the board is bad";
+        const string Restart = "unplug, plug in again; if it comes back the board is bad";
         FaultWords[] rows = new FaultWords[FaultMonitor.Count];
         rows[(int)Fault.SensorAtRail] = new FaultWords(
             "sensor open or shorted",
@@ -135,15 +148,15 @@ public static class FaultText
             "clock stands still",
             "two looks at the same time",
             "ends with the restart that follows at once",
-            CheckBoard);
+            Restart);
         rows[(int)Fault.OverRange] = new FaultWords(
             "over range",
-            "the current clips, it is more than shown",
+            "the current is more than the sensor can show",
             "ends by itself 10 s after the last clipped reading",
             "nothing; fewer turns, or a sensor for more current, show more");
         rows[(int)Fault.Noisy] = new FaultWords(
             "noisy line",
-            "smallest tool seen at once %A, smaller ones in half a second",
+            "a tool is seen at once from %A, a smaller one in half a second",
             "ends by itself when the line is quieter",
             "move the sensor away from motors and the vacuum's wire");
         rows[(int)Fault.ShortCycling] = new FaultWords(
@@ -153,8 +166,8 @@ public static class FaultText
             "nothing; a longer run-on suits short cuts better");
         rows[(int)Fault.RanTooLong] = new FaultWords(
             "ran too long",
-            "%n min, so told off until the tool has stopped",
-            "ends by itself when the tool has stopped",
+            "%n min, so told off until the tool stops",
+            "ends by itself when the tool stops",
             "switch off what runs, a lamp also; or set longest-run");
         rows[(int)Fault.SettingsLost] = new FaultWords(
             "settings lost",
@@ -170,20 +183,20 @@ public static class FaultText
             "relay line fails",
             "its pin could not be opened",
             "ends with a restart that can open the pin",
-            CheckBoard);
+            Restart);
         rows[(int)Fault.VacuumIdle] = new FaultWords(
             "vacuum does not start",
-            "with the relay fed its line shows %A",
+            "with the relay told to close it draws %A",
             "ends by itself when the vacuum runs",
             "look at its own switch and plug, let its cut-out cool; else the relay does not close");
         rows[(int)Fault.VacuumStays] = new FaultWords(
             "vacuum does not stop",
             "with the relay told to open it drew %A",
             "stays until its current has gone, then until 'clear' or a long press",
-            "pull the plug of the vacuum's box: contact welded or driver shorted (no sensor there? set vacuum-turns 0)");
+            "pull the plug of the vacuum's box: contact welded or driver shorted (no sensor there? set vacuum-turns none)");
         rows[(int)Fault.OwnCurrent] = new FaultWords(
-            "relay feeds the sensed line",
-            "%A went each time our relay opened",
+            "tool's sensor sees the vacuum",
+            "%A went each time the relay opened",
             UntilCleared,
             "unplug from mains, then lead the vacuum's wire well away from the tool's sensor");
         rows[(int)Fault.HeartbeatLost] = new FaultWords(

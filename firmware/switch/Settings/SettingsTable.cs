@@ -50,24 +50,26 @@ public static class SettingsTable
         rows[(int)SettingId.StopBelow] = new Setting(
             "stop-below", Current, 20, 29000, 350, 250, "tool current below which the tool counts as stopped");
         rows[(int)SettingId.Confirm] = new Setting(
-            "confirm", Number, 1, 40, 1, 1, "looks in a row, 2.5 ms apart, that make a start");
+            "confirm", Number, 1, 40, 1, 1, "looks in a row, 2.5 ms apart, that must show a tool");
         rows[(int)SettingId.StartDelay] = new Setting(
             "start-delay", Time, 0, 10 * Second, CoreSettings.AfterSurge, CoreSettings.AfterSurge,
-            "'surge': after the tool's start surge, 3 s at most; a fixed time also follows short bursts")
+            "wait after the tool; 'surge': until its start surge is over, 3 s at most; "
+            + "a fixed time also follows short bursts")
         {
             SpecialWord = "surge",
             SpecialValue = CoreSettings.AfterSurge,
         };
         rows[(int)SettingId.RunOn] = new Setting(
             "run-on", Time, 0, 180 * Second, 5 * Second, 5 * Second,
-            "vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake");
+            "time on after the tool; 10 s for a braked saw, 20 to 40 s without a brake");
         rows[(int)SettingId.RestartGap] = new Setting(
-            "restart-gap", Time, 100, 10 * Second, 500, 500, "rest of the relay between off and on, once it has let go");
+            "restart-gap", Time, 100, 10 * Second, 500, 500, "how long the relay stays open before it closes again");
         rows[(int)SettingId.StartsAMinute] = new Setting(
             "starts-a-minute", Number, 1, CoreSettings.MostStartsAMinute, 6, 6,
-            "at so many starts in a minute the run-on is stretched to 60 s");
+            "at so many starts in a minute the run-on is 60 s, to spare the vacuum's motor");
         rows[(int)SettingId.LongestRun] = new Setting(
-            "longest-run", Time, 20 * Minute, 24 * Hour, 4 * Hour, 4 * Hour, "longest tool run that the vacuum follows, or 'off'")
+            "longest-run", Time, 20 * Minute, 24 * Hour, 4 * Hour, 4 * Hour,
+            "longest time on for a tool; then told off until it stops")
         {
             SpecialWord = "off",
             BareMilliseconds = Hour,
@@ -76,7 +78,7 @@ public static class SettingsTable
             "by-hand", Time, Minute, 8 * Hour, 30 * Minute, 30 * Minute,
             "longest time on by hand, then back to auto") { BareMilliseconds = Minute };
         rows[(int)SettingId.FilterReminder] = new Setting(
-            "filter-reminder", Time, Hour, 500 * Hour, 10 * Hour, 10 * Hour, "run time between two looks at the filter, or 'off'")
+            "filter-reminder", Time, Hour, 500 * Hour, 10 * Hour, 10 * Hour, "run time between two looks at the filter")
         {
             SpecialWord = "off",
             BareMilliseconds = Hour,
@@ -86,15 +88,15 @@ public static class SettingsTable
             "sensor's output per ampere, from its data sheet or a known load");
         rows[(int)SettingId.Turns] = new Setting("turns", Number, 1, 10, 1, 1, "turns of the tool's wire through the sensor");
         rows[(int)SettingId.Noise] = new Setting(
-            "noise", Current, 0, 5000, 100, 100, "swing of the quiet line from which the noise floor starts");
+            "noise", Current, 0, 5000, 100, 100, "what the quiet line shows, as 'teach' has found it");
         rows[(int)SettingId.VacuumTurns] = new Setting(
-            "vacuum-turns", Number, 1, 10, 0, 0, "turns of the vacuum's wire through a second sensor like the tool's, or 'none'")
+            "vacuum-turns", Number, 1, 10, 0, 0, "turns of the vacuum's wire through a second sensor like the tool's")
         {
             SpecialWord = "none",
         };
         rows[(int)SettingId.Circuit] = new Setting(
             "circuit", Current, 5000, 40000, 16000, 16000,
-            "what the tool's circuit carries; no tool runs above it, so a larger current is a start");
+            "what the tool's circuit carries; no tool runs above it, so more is a start surge");
         return rows;
     }
 }

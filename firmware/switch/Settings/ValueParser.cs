@@ -95,10 +95,12 @@ public static class ValueParser
     // How many of the setting's own units the typed unit stands for; 0 when the setting cannot have that unit.
     private static long UnitOf(Setting row, string unit)
     {
+        // A plural, but not 'ms'.
+        unit = unit.Length > 2 && unit[unit.Length - 1] == 's' ? unit.Substring(0, unit.Length - 1) : unit;
         switch (row.Unit)
         {
             case SettingUnit.Milliamperes:
-                return unit == "" || unit == "a" || unit == "amp" || unit == "amps" ? 1000 : unit == "ma" ? 1 : 0;
+                return unit == "" || unit == "a" || unit == "amp" || unit == "ampere" ? 1000 : unit == "ma" ? 1 : 0;
             case SettingUnit.MicrovoltsAnAmpere:
                 return unit == "" || unit == "mv/a" ? 1000 : 0;
             case SettingUnit.Milliseconds:
@@ -110,13 +112,13 @@ public static class ValueParser
                         return 1;
                     case "s":
                     case "sec":
-                    case "seconds":
+                    case "second":
                         return 1000;
                     case "min":
-                    case "minutes":
+                    case "minute":
                         return 60000;
                     case "h":
-                    case "hours":
+                    case "hour":
                         return 3600000;
                     default:
                         return 0;

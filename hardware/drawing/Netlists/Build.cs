@@ -4,7 +4,7 @@ using System.Text.Json.Serialization;
 
 namespace NanoDustSwitch.Drawing.Netlists;
 
-/// <summary>A build: its parts and every wire between them. The driver board's netlist is one too, without mains.</summary>
+/// <summary>A build: its parts and every wire between them.</summary>
 internal sealed record Build
 {
     private static readonly JsonSerializerOptions s_options = new(JsonSerializerDefaults.Web)
@@ -40,19 +40,14 @@ internal sealed record Build
     /// <param name="root">The repository's root.</param>
     public static string[] FilesBelow(string root)
     {
-        string hardware = Path.Combine(root, "hardware");
-        string wiring = Path.Combine(hardware, "wiring");
+        string wiring = Path.Combine(root, "hardware", "wiring");
         if (!Directory.Exists(wiring))
         {
             throw new InvalidDataException(
                 "There is no folder hardware/wiring here; run this from the repository's root, or name the netlists.");
         }
 
-        return
-        [
-            .. Directory.EnumerateFiles(wiring, "*.json").Order(StringComparer.Ordinal),
-            Path.Combine(hardware, "circuits", "board.json"),
-        ];
+        return [.. Directory.EnumerateFiles(wiring, "*.json").Order(StringComparer.Ordinal)];
     }
 
     /// <summary>
@@ -70,9 +65,12 @@ internal sealed record Build
     /// <summary>
     /// Reads a netlist. What cannot be drawn is an <see cref="InvalidDataException"/> or a <see cref="JsonException"/>.
     /// </summary>
-    public static Build Read(string file)
+    public static Build Read(string file) => Parse(File.ReadAllText(file));
+
+    /// <summary>Reads the text of a netlist, as <see cref="Read"/> does.</summary>
+    public static Build Parse(string netlist)
     {
-        byte[] text = Encoding.UTF8.GetBytes(File.ReadAllText(file));
+        byte[] text = Encoding.UTF8.GetBytes(netlist);
         RefuseNulls(text);
         Build build = JsonSerializer.Deserialize<Build>(text, s_options)!;
         if (build.Size is not [> 0 and <= 10_000, > 0 and <= 10_000])

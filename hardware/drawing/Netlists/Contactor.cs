@@ -8,7 +8,7 @@ internal static class Contactor
 {
     private const string Relay = "K1";
 
-    /// <summary>Whether a build has the vacuum's relay. The driver board has none.</summary>
+    /// <summary>Whether a build has the vacuum's relay.</summary>
     public static bool IsFor(Build build) => build.Parts.Any(part => part.Name == Relay && part.Contacts.Length > 0);
 
     /// <summary>Gives the build with a contactor; parts, wires and places else as they were.</summary>

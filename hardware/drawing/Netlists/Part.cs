@@ -19,6 +19,9 @@ internal sealed record Part
     /// <summary>The box that it is in.</summary>
     public required string Box { get; init; }
 
+    /// <summary>The part that is bought and has this one in it; empty for a part of its own.</summary>
+    public string PartOf { get; init; } = "";
+
     /// <summary>The branch circuit that a plug or an outlet belongs to.</summary>
     public string Circuit { get; init; } = "";
 
@@ -41,10 +44,6 @@ internal sealed record Part
 
     [JsonIgnore]
     public IReadOnlyList<Pin> Pins => [.. PinTexts.Select(Pin.Parse)];
-
-    /// <summary>The name as it is drawn: ports of one net differ only in the number behind it.</summary>
-    [JsonIgnore]
-    public string Label => Kind == "port" ? Name.Split('_')[0] : Name;
 
     public string PinName(Pin pin) => $"{Name}.{pin.Name}";
 

@@ -92,12 +92,12 @@ internal sealed class Sheet(Build build)
         }
 
         // Words stay clear of the pins' names on the sides.
-        int inset = part.Kind is "component" or "port" ? 12 : part.Kind == "metal" ? 34 : 40;
+        int inset = part.Kind == "metal" ? 34 : 40;
         int left = HasPinsAt(part, "left") ? inset : 6;
         int width = part.Size[0] - left - (HasPinsAt(part, "right") ? inset : 6);
-        string[] lines = part.Text.Length == 0 ? [part.Label] : [part.Label, .. Wrap(part.Text, width / 6.6)];
+        string[] lines = part.Text.Length == 0 ? [part.Name] : [part.Name, .. Wrap(part.Text, width / 6.6)];
         int pins = (HasPinsAt(part, "top") ? 8 : 0) - (HasPinsAt(part, "bottom") ? 8 : 0);
-        int lowered = part.Kind switch { "port" => 0, "transformer" or "relay" or "contactor" => pins + 7, _ => pins };
+        int lowered = part.Kind is "transformer" or "relay" or "contactor" ? pins + 7 : pins;
         int y = part.At[1] + (part.Size[1] / 2) + 4 + lowered - ((lines.Length - 1) * 7);
         for (int i = 0; i < lines.Length; i++)
         {
@@ -147,11 +147,6 @@ internal sealed class Sheet(Build build)
             int x = Units(spot.X);
             int y = Units(spot.Y);
             _canvas.Dot(x, y, 4);
-
-            if (part.Kind == "port" || (part.Kind == "component" && part.Pins.Count == 2 && char.IsDigit(pin.Name[0])))
-            {
-                continue;
-            }
 
             string name = ShownName(part, pin);
             int aside = part.Kind is not ("transformer" or "relay" or "contactor") ? 0

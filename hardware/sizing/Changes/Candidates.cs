@@ -13,7 +13,7 @@ internal static class Candidates
     /// <summary>Subject of the changes that need a motor for two voltages.</summary>
     public const string Voltage = "tool's voltage";
 
-    private static readonly string[] s_boxes = ["240x160x118mm", "300x200x120mm", "400x300x150mm"];
+    private static readonly string[] s_boxes = ["300x220x120mm", "400x300x150mm"];
 
     /// <summary>Gives them, the cheap and the likely first.</summary>
     /// <param name="order">The order.</param>
@@ -34,22 +34,27 @@ internal static class Candidates
     private static IEnumerable<Change> Apart(Order order)
     {
         // No drawing has a sensing head for the tool and a vacuum's box on two hot wires.
-        if (order.HasHead || order.ToolCircuit.Supply.IsTwoHot)
+        if (!order.IsOneCircuit || order.ToolCircuit.Supply.IsTwoHot)
         {
             yield break;
         }
 
         Circuit circuit = order.ToolCircuit;
-        Cord head = Head(order, circuit);
-        yield return new Change(
-            "two plugs",
-            "two plugs on the one circuit, the box's for the vacuum and the sensing head's for the tool",
-            $"--vacuum-circuit {CircuitText.Same} --cord {head.Text}",
-            changed => WithHead(changed, head, changed.ToolCircuit) with { IsSameCircuit = true });
+        Cord? head = order.HasHead ? null : Head(order, circuit);
+        string cord = head is null ? "" : $" --cord {head.Text}";
+        if (!order.HasHead)
+        {
+            yield return new Change(
+                "two plugs",
+                "two plugs on the one circuit, the box's for the vacuum and the sensing head's for the tool",
+                $"--vacuum-circuit {CircuitText.Same}{cord}",
+                changed => WithHead(changed, head, changed.ToolCircuit) with { IsSameCircuit = true });
+        }
+
         yield return new Change(
             "vacuum's circuit",
-            "the vacuum and the box on a second circuit like the first, the sensing head on the tool's",
-            $"--vacuum-circuit {circuit.TextWithPlug} --cord {head.Text}",
+            $"the vacuum and the {order.BoxName} on a second circuit like the first, the {order.HeadName} on the tool's",
+            $"--vacuum-circuit {circuit.TextWithPlug}{cord}",
             changed => WithHead(changed, head, changed.ToolCircuit));
     }
 
@@ -74,8 +79,8 @@ internal static class Candidates
             Cord? head = order.HasHead ? null : Head(order, circuit);
             yield return new Change(
                 Voltage,
-                "the tool rewired for 240 V, if its nameplate has both voltages, with a sensing head on a circuit of two hot "
-                + "wires; motor and circuit are an electrician's",
+                $"the tool rewired for 240 V, if its nameplate has both voltages, with a {order.HeadName} on a circuit of two "
+                + "hot wires; motor and circuit are an electrician's",
                 $"--tool {tool.Nameplate.Replace(" ", "")}{kind} --supply {higher.Volts.Volts:0}V/{higher.Frequency.Hertz:0}Hz "
                 + $"--breaker {circuit.BreakerText} --plug {circuit.Plug.Name} "
                 + $"--vacuum-circuit {order.VacuumCircuit.TextWithPlug}"
@@ -113,7 +118,7 @@ internal static class Candidates
             {
                 yield return new Change(
                     "vacuum's plug",
-                    $"the box's plug and receptacle {plug.Name} ({plug.What}); the receptacle is an electrician's",
+                    $"the vacuum's plug and receptacle {plug.Name} ({plug.What}); the receptacle is an electrician's",
                     "--vacuum-circuit " + (own with { Plug = plug }).TextWithPlug,
                     changed => changed with { OwnVacuumCircuit = changed.OwnVacuumCircuit! with { Plug = plug } });
             }
@@ -177,7 +182,9 @@ internal static class Candidates
     private static IEnumerable<Change> Transformer(Order order)
     {
         SensorModel transformer = SensorModels.All.First(model => model.Kind == SensorKind.Transformer);
-        return from turns in Enumerable.Range(1, SettingsTable.Row(SettingId.Turns).Greatest)
+        IEnumerable<int> all =
+            order.IsReadyMade ? ReadyMadeText.Turns : Enumerable.Range(1, SettingsTable.Row(SettingId.Turns).Greatest);
+        return from turns in all
             where turns != order.Turns || order.Sensor != transformer
             orderby Math.Abs(turns - order.Turns)
             select new Change(
@@ -200,7 +207,7 @@ internal static class Candidates
     }
 
     private static IEnumerable<Change> Box(Order order) => s_boxes.Select(BoxText.Read)
-        .Where(box => box.Surface > order.Box.Surface)
+        .Where(box => box.Surface > order.Box.Surface && !order.IsReadyMade)
         .Select(box => new Change("box", $"a larger box, {box}", $"--box {box}", changed => changed with { Box = box }));
 
     private static IEnumerable<Plug> Family(Plug plug) =>

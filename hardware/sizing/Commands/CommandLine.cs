@@ -2,6 +2,7 @@ using System.CommandLine;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Pages;
 using NanoDustSwitch.Simulator.Terminal;
+using NanoDustSwitch.Sizing.Building;
 using NanoDustSwitch.Sizing.Changes;
 using NanoDustSwitch.Sizing.Judging;
 using NanoDustSwitch.Sizing.Pages;
@@ -47,10 +48,21 @@ internal static class CommandLine
         Advice advice = new(new Judgement(options.Order(parsed), trials), trials);
         if (options.Report(parsed) is { } file)
         {
-            HtmlFile.Save(file, JudgementPage.Of(advice, trials));
+            NamedFile.Write(file, JudgementPage.Of(advice, trials).ToString(), "--report ");
+        }
+
+        if (options.Build(parsed) is { } folder)
+        {
+            BuildFolder.Save(folder, advice);
         }
 
         TextPage.Write(console, advice);
+        if (options.Build(parsed) is not null && advice.Outcome == Outcome.Fails)
+        {
+            console.WriteLine();
+            console.WriteLine("No folder was written: what does not fit is not to be built.");
+        }
+
         return advice.Fits ? ExitCode.Good : advice.Outcome == Outcome.Add ? FitsIfAdded : ExitCode.Bad;
     }
 }

@@ -10,6 +10,9 @@ internal sealed class HelpExamples(HelpAction usual) : SynchronousCommandLineAct
 {
     private static readonly (string What, string Line)[] s_examples =
     [
+        ("No mains wiring: a 10 A vacuum on a switching unit, a 12 A saw on a line splitter, two circuits",
+            "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --vacuum-circuit 15A "
+            + "--sensor transformer-100A --ready-made"),
         ("A 10 A vacuum and a 12 A saw on one 15 A circuit: does not fit, and says what would",
             "--vacuum 10A --tool 12A --supply 120V/60Hz --breaker 15A --cord 8m/14AWG --sensor transformer-100A"),
         ("The same with two circuits, and a page to keep",

@@ -1,5 +1,6 @@
 using System.CommandLine;
 using NanoDustSwitch.Simulator.Errors;
+using NanoDustSwitch.Simulator.Shop;
 using NanoDustSwitch.Sizing.Orders;
 using NanoDustSwitch.Sizing.Texts;
 
@@ -22,7 +23,6 @@ internal sealed class SizingOptions
     {
         Description = "A cord: 8m/14AWG or 3m/1.5mm2 of the box; head:1m/14AWG of the sensing head; tool:25ft/16AWG, "
             + "vacuum:6m/1mm2. May be given several times.",
-        Required = true,
     };
 
     private readonly Option<string> _sensor = Needed("--sensor", "transformer-100A, hall-5A, hall-20A or hall-30A.");
@@ -46,6 +46,20 @@ internal sealed class SizingOptions
         Description = "Outside of the sealed box.",
         DefaultValueFactory = _ => $"{Box.Drawn}",
     };
+    private readonly Option<bool> _readyMade = new("--ready-made")
+    {
+        Description = "No mains wiring: a switching unit for the vacuum and a line splitter for the tool, both bought and "
+            + "approved, a plug each. Without --vacuum-circuit both on the one circuit.",
+    };
+    private readonly Option<bool> _contactor = new("--contactor")
+    {
+        Description = "The vacuum's contact is a contactor's, where no relay of the rating is to be had.",
+    };
+    private readonly Option<string?> _build = new("--build")
+    {
+        Description = "Write to this folder what to build this order by: drawing, parts, tools, label, settings, sheet (HTML to "
+            + "print, and Markdown). Nothing where it does not fit.",
+    };
     private readonly Option<string?> _report = new("--report")
     {
         Description = "Write the judgement to this page (HTML), with the starts against the breaker's curve.",
@@ -56,7 +70,8 @@ internal sealed class SizingOptions
     public void AddTo(Command command)
     {
         foreach (Option option in (Option[])
-            [_vacuum, _tool, _supply, _breaker, _cords, _sensor, _plug, _vacuumCircuit, _turns, _box, _report])
+            [_vacuum, _tool, _supply, _breaker, _cords, _sensor, _plug, _vacuumCircuit, _turns, _box,
+            _readyMade, _contactor, _build, _report])
         {
             command.Options.Add(option);
         }
@@ -67,6 +82,11 @@ internal sealed class SizingOptions
     /// <returns>The file, or null.</returns>
     public string? Report(ParseResult parsed) => parsed.GetValue(_report);
 
+    /// <summary>Gets the folder that is to be written.</summary>
+    /// <param name="parsed">What was typed.</param>
+    /// <returns>The folder, or null.</returns>
+    public string? Build(ParseResult parsed) => parsed.GetValue(_build);
+
     /// <summary>Reads the order.</summary>
     /// <param name="parsed">What was typed.</param>
     /// <returns>The order.</returns>
@@ -74,11 +94,29 @@ internal sealed class SizingOptions
     {
         Supply supply = SupplyText.Read(parsed.GetRequiredValue(_supply));
         Circuit tool = CircuitText.Tool(parsed.GetRequiredValue(_breaker), parsed.GetValue(_plug), supply);
-        string? own = parsed.GetValue(_vacuumCircuit);
+        bool isReadyMade = parsed.GetValue(_readyMade);
+        string? own = parsed.GetValue(_vacuumCircuit) ?? (isReadyMade ? CircuitText.Same : null);
         Circuit? vacuum = own is null ? null : CircuitText.Vacuum(own, tool);
         SensorModel sensor = SensorText.Read(parsed.GetRequiredValue(_sensor));
-        List<Cord> cords = [.. parsed.GetRequiredValue(_cords).Select(CordText.Read)];
-        if (!cords.Exists(cord => cord.Use == CordUse.Box))
+        List<Cord> cords = [.. (parsed.GetValue(_cords) ?? []).Select(CordText.Read)];
+        if (sensor.Kind == SensorKind.Hall && parsed.GetValue(_build) is not null)
+        {
+            throw new UserException(
+                $"--build has no drawing with --sensor {sensor.Name}, whose insulation is basic only; "
+                + "allowed is transformer-100A.");
+        }
+
+        int turns = SensorText.Turns(parsed.GetValue(_turns)!, sensor);
+        if (isReadyMade)
+        {
+            ReadyMadeText.Check(cords, sensor, turns, isBoxGiven: parsed.GetResult(_box) is { Implicit: false });
+            if (parsed.GetValue(_contactor))
+            {
+                throw new UserException(
+                    "--contactor is for a box with mains in it; with --ready-made the unit has its own contact.");
+            }
+        }
+        else if (!cords.Exists(cord => cord.Use == CordUse.Box))
         {
             throw new UserException("--cord is missing for the box itself; give its length and size, such as 2m/14AWG.");
         }
@@ -94,10 +132,14 @@ internal sealed class SizingOptions
             tool,
             vacuum,
             own is not null && CircuitText.IsSame(own),
-            own is null ? cords : CordText.WithHead(cords, tool),
+            own is null || isReadyMade ? cords : CordText.WithHead(cords, tool),
             sensor,
-            SensorText.Turns(parsed.GetValue(_turns)!, sensor),
-            BoxText.Read(parsed.GetValue(_box)!));
+            turns,
+            BoxText.Read(parsed.GetValue(_box)!))
+        {
+            IsReadyMade = isReadyMade,
+            HasContactor = parsed.GetValue(_contactor),
+        };
     }
 
     private static Option<string> Needed(string name, string description) =>

@@ -9,7 +9,19 @@ internal static class HeatJudge
     /// <summary>Judges.</summary>
     /// <param name="order">The order.</param>
     /// <returns>The section.</returns>
-    public static Section Judge(Order order)
+    public static Section Judge(Order order) => order.IsReadyMade
+        ? new Section(
+            "Heat in the case",
+            [
+                new(
+                    Outcome.Fits,
+                    "heat",
+                    "board 0.6 W and at most 0.9 W for the unit's input: no mains and no supply in the case, no sum needed",
+                    Source.Practice),
+            ])
+        : InBox(order);
+
+    private static Section InBox(Order order)
     {
         HeatSums sums = new(order);
         string hall = sums.Sensor.Watts > 0 ? $", sensor {sums.Sensor.Watts:0.0}" : "";
@@ -20,6 +32,7 @@ internal static class HeatJudge
                     Outcome.Fits,
                     "heat",
                     $"contacts {sums.Contacts.Watts:0.0}, coil, board and their supply {HeatSums.Supply.Watts:0.0}, "
+                    + (order.HasContactor ? $"contactor's coil {sums.Coil.Watts:0}, " : "")
                     + $"wires and terminals {sums.Wires.Watts:0.0}{hall}: {sums.Total.Watts:0.0} W",
                     Source.Practice),
                 new(
@@ -33,7 +46,7 @@ internal static class HeatJudge
                     sums.Inside <= HeatSums.WarmestInside,
                     "inside",
                     $"{sums.Total.Watts:0.0} W x {sums.KelvinPerWatt:0.0} K/W = {sums.Rise.Kelvins:0.0} K over a shop of "
-                    + $"{HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C, {sums.InsideWithContactor:0.0} °C with a contactor; "
+                    + $"{HeatSums.Ambient:0} °C = {sums.Inside:0.0} °C; "
                     + $"{HeatSums.WarmestInside:0} °C at most",
                     Source.Practice),
             ]);

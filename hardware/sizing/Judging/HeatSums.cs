@@ -44,7 +44,10 @@ internal sealed class HeatSums(Order order)
         order.Sensor.Kind == SensorKind.Hall && IsToolInBox ? Squared(order.ToolCurrent, HallOhms) : Power.Zero;
 
     /// <summary>Gets the heat in all.</summary>
-    public Power Total => Contacts + Supply + Wires + Sensor;
+    public Power Total => Contacts + Supply + Coil + Wires + Sensor;
+
+    /// <summary>Gets the heat of a contactor's coil.</summary>
+    public Power Coil => Power.FromWatts(order.HasContactor ? ContactorCoilWatts : 0);
 
     /// <summary>Gets the thermal resistance from the inside to the shop, K/W.</summary>
     public double KelvinPerWatt => 1 / (WattsPerSquareMeterKelvin * order.Box.Surface.SquareMeters);
@@ -54,9 +57,6 @@ internal sealed class HeatSums(Order order)
 
     /// <summary>Gets the air in the box in the warmest shop, °C.</summary>
     public double Inside => Ambient + Rise.Kelvins;
-
-    /// <summary>Gets the same where a contactor's coil of 3 W helps to heat it, °C.</summary>
-    public double InsideWithContactor => Inside + (ContactorCoilWatts * KelvinPerWatt);
 
     // With a circuit of its own for the vacuum the tool's wire goes through the sensing head and not through the box.
     private bool IsToolInBox => !order.HasHead;

@@ -28,7 +28,7 @@ internal sealed class Judgement(Order order, TrialBook trials)
     [
         _sums[0],
         StartJudge.Judge(order, trials),
-        .. _sums.Skip(1).Take(3),
+        .. _sums.Skip(1).Take(3).Where(section => section.Findings.Count > 0),
         TeachJudge.Judge(order, trials),
         .. _sums.Skip(4),
     ];

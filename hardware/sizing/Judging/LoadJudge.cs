@@ -76,12 +76,12 @@ internal static class LoadJudge
     private static Finding OneOrTwo(Order order)
     {
         bool holds = Holds(order);
-        string working = order.IsSameCircuit ? "one, with a plug each for the box and the sensing head"
+        string working = order.IsSameCircuit ? $"one, with a plug each for the {order.BoxName} and the {order.HeadName}"
             : !order.HasHead && holds ? "one will do for the load"
             : !order.HasHead ? "one plug on one circuit is too little; " + Instead(order)
             : order.OwnVacuumCircuit!.Supply == order.ToolCircuit.Supply && Holds(order with { OwnVacuumCircuit = null })
                 ? "two as given; by the load alone one would do"
-            : "two, and it takes two: box on the vacuum's, sensing head on the tool's; no shared neutral";
+            : $"two, and it takes two: {order.BoxName} on the vacuum's, {order.HeadName} on the tool's; no shared neutral";
         return Finding.Of(order.HasHead || holds, "one circuit or two", working, Source.Computed) with
         {
             Condition = $"all else on {(order.IsOneCircuit ? "the circuit" : "both circuits")} is off, and the grid feeds "

@@ -16,9 +16,11 @@ internal static class ProtectionJudge
             "Protection",
             [
                 Residual(circuit.Supply),
-                Overload(Protector.OfBox(order), "box", "CB1"),
-                .. order.HasHead ? [Overload(Protector.OfTool(order), "head", "CB2")] : (Finding[])[],
-                new(
+                Overload(order, Protector.OfBox(order), order.IsReadyMade ? order.BoxName : "box", "CB1"),
+                .. order.HasHead
+                    ? [Overload(order, Protector.OfTool(order), order.IsReadyMade ? order.HeadName : "head", "CB2")]
+                    : (Finding[])[],
+                order.IsReadyMade ? Adapter : new(
                     Outcome.Fits,
                     "box's own supply",
                     "a slow fuse of 1 A or what its data sheet names, before it, in the line"
@@ -46,9 +48,18 @@ internal static class ProtectionJudge
             Condition = "a residual-current device of 30 mA guards every circuit that feeds tool or box",
         };
 
-    private static Finding Overload(Protector protector, string place, string part)
+    private static Finding Adapter => new(
+        Outcome.Fits,
+        "5 V",
+        "from an adapter with two pins and no earth (class II), its output SELV or, in North America, Class 2",
+        Source.Adapter)
     {
-        string what = place == "box" ? "overload" : "overload, head";
+        Condition = "an approved plug-in adapter, 5 V DC, 1 A or more, of class II, its output SELV or Class 2 (UL 1310)",
+    };
+
+    private static Finding Overload(Order order, Protector protector, string place, string part)
+    {
+        string what = place is "head" or "line splitter" ? "overload, head" : "overload";
         string why = $"breaker {protector.Circuit.Breaker.Amperes:0} A, plug, cord and contact of the {place} "
             + $"{protector.Weakest.Amperes:0} A";
         string load = $"for {protector.Load.Amperes:0.0#} A";
@@ -73,6 +84,16 @@ internal static class ProtectionJudge
             {
                 Condition = $"a fuse of {rating:0} A in the {place}'s plug"
                     + (isUsual ? "" : $", in place of the one of {protector.Circuit.Plug.Rating.Amperes:0} A"),
+            };
+        }
+
+        if (order.IsReadyMade)
+        {
+            return new Finding(
+                Outcome.Fits, what, $"{why}: as it was approved, or by a breaker of its own of {rating:0} A", Source.Practice)
+            {
+                Condition = $"the {place}'s leaflet allows a circuit of {protector.Circuit.Breaker.Amperes:0} A, or it has a "
+                    + $"breaker of its own of {rating:0} A at most",
             };
         }
 

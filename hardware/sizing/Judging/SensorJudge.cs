@@ -61,7 +61,24 @@ internal static class SensorJudge
                 Running(order, sums),
                 Surge(order, sums),
                 .. sensor.Kind == SensorKind.Hall ? [barrier] : (Finding[])[Core(order, sums)],
+                .. order.IsReadyMade ? [Splitter(order)] : (Finding[])[],
             ]);
+    }
+
+    private static Finding Splitter(Order order)
+    {
+        Circuit circuit = order.ToolCircuit;
+        string window = order.Turns > 1 ? $"x{order.Turns}" : "x1";
+        return new Finding(
+            Outcome.Fits,
+            "line splitter",
+            $"{circuit.Supply.Volts.Volts:0} V, {circuit.Plug.Rating.Amperes:0} A ({circuit.Plug.Name}); the transformer, one "
+            + $"that opens, clips on its window {window}",
+            Source.Practice)
+        {
+            Condition = $"an approved line splitter for {circuit.Supply.Volts.Volts:0} V and {circuit.Plug.Rating.Amperes:0} A, "
+                + $"with earth, its one conductor led apart in its insulation (window {window})",
+        };
     }
 
     private static string Clips(SensorSums sums, SensorModel sensor, int turns)

@@ -25,10 +25,10 @@ internal static class SwitchJudge
     {
         double amperes = order.VacuumCurrent.Amperes;
         Supply supply = order.VacuumCircuit.Supply;
-        int rating = s_ratings.FirstOrDefault(each => each >= amperes);
+        int rating = RatingFor(order);
         double locked = LockedRotorMultiple * amperes;
         return new Section(
-            "Relay or contactor",
+            order.IsReadyMade ? "Switching unit" : "Relay or contactor",
             [
                 Finding.Of(
                     amperes <= LargestContactor,
@@ -57,19 +57,66 @@ internal static class SwitchJudge
                     $"{Protector.OfBox(order).LetsThrough:0} A at least, what breaker, fuse or protector lets through to the "
                     + "vacuum's receptacle, whatever is plugged in there",
                     Source.Practice),
-                new(
-                    Outcome.Fits,
-                    "part",
-                    "relay K1 with one of these ratings, its coil on the heartbeat driver; where none is to be had, contactor "
-                    + "KM with one of them, its coil worked by K1 and behind a fuse of its own, F3",
-                    Source.Practice)
-                {
-                    Condition = $"a relay or contactor for motors, AC-3 or AC-7b {rating} A{Horsepower(order)}, that carries "
-                        + $"{Protector.OfBox(order).LetsThrough:0} A",
-                },
-                Poles(order.VacuumCircuit),
+                .. order.IsReadyMade
+                    ? [Unit(order), Input, LetsGo]
+                    : (Finding[])[Part(order), Poles(order.VacuumCircuit)],
             ]);
     }
+
+    private static Finding Part(Order order) => new(
+        Outcome.Fits,
+        "part",
+        order.HasContactor
+            ? "contactor KM with one of these ratings, its coil worked by relay K1 and behind a fuse of its own, F3"
+            : "relay K1 with one of these ratings, its coil on the heartbeat driver; where none is to be had: --contactor",
+        Source.Practice)
+    {
+        Condition = $"a {(order.HasContactor ? "contactor" : "relay")} {ForMotors(order)}",
+    };
+
+    private static Finding Unit(Order order) => new(
+        Outcome.Fits,
+        "part",
+        "switching unit SU1, bought and never opened, with one of these ratings on its label or in its data sheet",
+        Source.Practice)
+    {
+        Condition = $"an approved switching unit {ForMotors(order)}, or by its maker's word switches vacuums of "
+            + $"{order.VacuumCurrent.Amperes:0.0#} A; a contact, no semiconductor, open without its control voltage",
+    };
+
+    private static Finding Input => new(
+        Outcome.Fits,
+        "input",
+        "the heartbeat driver gives 0 V, or 4.6 V DC and more with up to 180 mA: an isolated input that closes at 4.5 V or less "
+        + "and opens at 1 V or more, such as one for 3 to 24 V DC",
+        Source.Computed)
+    {
+        Condition = "its input is isolated from the mains (reinforced, 3 kV), takes 5 V DC and 180 mA at most, and opens at "
+            + "1 V or more",
+    };
+
+    private static Finding LetsGo => new(
+        Outcome.Fits,
+        "lets go",
+        "the driver lets go 0.6 s after the last beat, so 0.4 s of one are left for the unit; a relay needs 0.02 s",
+        Source.Computed)
+    {
+        Condition = "nothing in it holds: no latch, no delay, no minimum time; its contact opens within 1 s of the last beat, "
+            + "tried with a bulb",
+    };
+
+    /// <summary>Says what the vacuum's contact must be rated for.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The words.</returns>
+    public static string ForMotors(Order order) =>
+        $"for motors, {MotorRating(order)}, that carries {Protector.OfBox(order).LetsThrough:0} A";
+
+    /// <summary>Gives the motor rating that the vacuum's contact must have.</summary>
+    /// <param name="order">The order.</param>
+    /// <returns>The rating.</returns>
+    public static string MotorRating(Order order) => $"AC-3 or AC-7b {RatingFor(order)} A{Horsepower(order)}";
+
+    private static int RatingFor(Order order) => s_ratings.FirstOrDefault(each => each >= order.VacuumCurrent.Amperes);
 
     private static Finding ByHorsepower(UnitsNet.ElectricCurrent current, Supply supply)
     {

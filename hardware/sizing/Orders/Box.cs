@@ -10,7 +10,7 @@ internal sealed record Box(Length Width, Length Depth, Length Height)
 {
     /// <summary>The box of hardware/enclosure: its inside and twice its wall, which a test compares.</summary>
     public static readonly Box Drawn =
-        new(Length.FromMillimeters(240), Length.FromMillimeters(160), Length.FromMillimeters(118));
+        new(Length.FromMillimeters(300), Length.FromMillimeters(220), Length.FromMillimeters(120));
 
     /// <summary>Gets the surface that gives heat to the room: all but the bottom.</summary>
     public Area Surface => (Width * Depth) + (2 * Height * (Width + Depth));

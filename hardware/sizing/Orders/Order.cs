@@ -23,6 +23,21 @@ internal sealed record Order(
     int Turns,
     Box Box)
 {
+    /// <summary>
+    /// Gets a value indicating whether all that carries mains is bought: a switching unit for the vacuum in the box's place, and
+    /// a line splitter for the tool in the sensing head's.
+    /// </summary>
+    public bool IsReadyMade { get; init; }
+
+    /// <summary>Gets a value indicating whether the vacuum's contact is a contactor's, whose coil the relay works.</summary>
+    public bool HasContactor { get; init; }
+
+    /// <summary>Gets the name of what the vacuum is plugged into.</summary>
+    public string BoxName => IsReadyMade ? "switching unit" : "box";
+
+    /// <summary>Gets the name of what the tool is plugged into, where that is not the box.</summary>
+    public string HeadName => IsReadyMade ? "line splitter" : "sensing head";
+
     /// <summary>Gets the circuit that feeds vacuum and box.</summary>
     public Circuit VacuumCircuit => IsSameCircuit ? ToolCircuit : OwnVacuumCircuit ?? ToolCircuit;
 
@@ -53,6 +68,7 @@ internal sealed record Order(
                 ? ["--vacuum-circuit " + (IsSameCircuit ? "same" : own.TextWithPlug)]
                 : (string[])[],
             .. Cords.Select(cord => $"--cord {cord.Text}"),
-            $"--sensor {Sensor.Name}{(Turns > 1 ? $" --turns {Turns}" : "")} --box {Box}",
+            $"--sensor {Sensor.Name}{(Turns > 1 ? $" --turns {Turns}" : "")} {(IsReadyMade ? "--ready-made" : $"--box {Box}")}"
+                + (HasContactor ? " --contactor" : ""),
         ]);
 }

@@ -93,7 +93,7 @@ internal static class JudgementPage
         page.AddPicture(
             picture.AgainstCurve(),
             $"{name}: how long each current of the starts lasts, against the breaker's curve; the figures stand below");
-        page.AddText("The same starts over time, as the firmware makes them in the virtual shop.");
+        page.AddText("The same starts over time, as tried with the firmware in the virtual shop.");
         page.AddPicture(picture.OverTime(), $"{name}: current over the first three seconds");
     }
 }

@@ -29,7 +29,8 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
     /// <returns>A PNG file.</returns>
     public byte[] OverTime()
     {
-        Plot plot = Empty("A rms");
+        Plot plot = Empty("current, A rms");
+        plot.Title("The currents over time", Text);
         foreach (StartLine line in lines)
         {
             Line(plot, line, [.. line.Course.Select(point => (point.Seconds, point.Amperes))]);
@@ -39,7 +40,7 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
             circuit.Breaker.Amperes, Stroke / 2, ChartStyle.Black, LinePattern.Dashed);
         rating.LegendText = $"breaker {circuit.BreakerText}";
         plot.Axes.Bottom.TickGenerator = new NumericFixedInterval(0.5);
-        plot.XLabel("s after the tool's switch", Text);
+        plot.XLabel("time after the tool's switch, s", Text);
         plot.Axes.Bottom.Label.Bold = false;
         double top = lines.Max(line => line.Course.Max(point => point.Amperes));
         plot.Axes.SetLimits(0, ShownSeconds, 0, LegendPart * Math.Max(top, circuit.Breaker.Amperes));
@@ -50,7 +51,8 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
     /// <returns>A PNG file.</returns>
     public byte[] AgainstCurve()
     {
-        Plot plot = Empty("lasts so long");
+        Plot plot = Empty("the current lasts at least this long");
+        plot.Title("How long a current lasts, and when the breaker trips", Text);
         double rated = circuit.Breaker.Amperes;
         double last = Math.Max(
             1.3 * Breakers.Of(circuit.Curve).To * rated, 1.2 * lines.Max(line => line.Course.Max(point => point.Amperes)));
@@ -59,8 +61,17 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
         BreakerTrial[] trials = [.. currents.Select(amperes => new BreakerTrial(circuit, Constant(amperes)))];
         (double X, double Y)[] soon =
             [.. currents.Zip(trials, (x, trial) => (x, Math.Clamp(trial.SoonTrip, LeastSeconds, Hour)))];
+        (double Multiple, double Seconds)[] limits = Breakers.Of(circuit.Curve).MustTrip;
+
+        // Below its magnet's upper edge a breaker has tripped by the time that stands for this current or a lower one.
         (double X, double Y)[] late =
-            [.. currents.Zip(trials, (x, trial) => (x, Math.Clamp(trial.LateTrip, LeastSeconds, Hour)))];
+        [
+            .. currents.Zip(trials, (x, trial) => (x, Math.Clamp(
+                x >= Breakers.Of(circuit.Curve).To * rated ? trial.LateTrip
+                    : limits.Where(limit => limit.Multiple * rated <= x).Min(limit => (double?)limit.Seconds) ?? Hour,
+                LeastSeconds,
+                Hour))),
+        ];
         Polygon band = plot.Add.Polygon(
             [.. soon.Concat(late.Reverse()).Select(point => new Coordinates(Log(point.X), Log(point.Y)))]);
         band.FillColor = ChartStyle.Orange.WithOpacity(0.35);
@@ -68,7 +79,6 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
         band.LegendText = "may trip";
         StartLine soonest = new($"{circuit.BreakerText} trips, soonest", ChartStyle.Vermilion, []);
         Line(plot, soonest, [.. soon.Select(point => (Log(point.X), Log(point.Y)))]);
-        (double Multiple, double Seconds)[] limits = Breakers.Of(circuit.Curve).MustTrip;
         Markers marks = plot.Add.Markers(
             limits.Select(limit => new Coordinates(Log(limit.Multiple * rated), Log(limit.Seconds))).ToArray(),
             MarkerShape.FilledDiamond,
@@ -84,7 +94,7 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
         plot.Axes.Left.TickGenerator = Ticks(
             [0.01, 0.1, 1, 10, 60, 600, 3600],
             value => value < 60 ? $"{value} s" : value < 3600 ? $"{value / 60:0} min" : "1 h");
-        plot.XLabel("A rms", Text);
+        plot.XLabel("current, A rms", Text);
         plot.Axes.Bottom.Label.Bold = false;
         double least = lines.Min(line => line.Course[^1].Amperes);
         plot.Axes.SetLimits(Log(Math.Min(first, 0.8 * least)), Log(last), Log(LeastSeconds), Log(Hour) + LegendDecades);
@@ -94,7 +104,7 @@ internal sealed class StartPicture(Circuit circuit, IReadOnlyList<StartLine> lin
     private static Plot Empty(string label)
     {
         Plot plot = ChartStyle.Panel(label, 20, 90);
-        plot.Layout.Fixed(new PixelPadding(130, 25, 90, 20));
+        plot.Layout.Fixed(new PixelPadding(130, 25, 90, 60));
         plot.Axes.Left.Label.FontSize = Text;
         plot.Axes.Left.TickLabelStyle.FontSize = Text;
         plot.Axes.Bottom.TickLabelStyle.FontSize = Text;

@@ -47,6 +47,9 @@ internal sealed record Source(string Name, Known Known)
     /// <summary>The converter.</summary>
     public static readonly Source Converter = new("ESP-IDF documentation", Known.Read);
 
+    /// <summary>Plug-in adapters: double insulation, and an output that is safe to touch or limited in power.</summary>
+    public static readonly Source Adapter = new("IEC 61140, IEC 62368-1, UL 1310", Known.Memory);
+
     /// <summary>Residual-current protection in North America.</summary>
     public static readonly Source AmericanResidual = new("UL 943", Known.Read);
 

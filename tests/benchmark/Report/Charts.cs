@@ -25,14 +25,14 @@ internal static class Charts
     /// <returns>The files.</returns>
     public static string[] Save(string folder, Findings found) =>
     [
-        Save(Path.Combine(folder, "detection.png"), found.Rates.Select(Detection)),
-        Save(Path.Combine(folder, "time.png"), found.Rates.Select(Time)),
-        Save(Path.Combine(folder, "delay.png"), found.Rates.Select(rate => Delay(found, rate.Rate))),
+        Save(folder, "detection.png", "How often a single window finds a small current", found.Rates.Select(Detection)),
+        Save(folder, "time.png", "The smallest current that is found in the time allowed", found.Rates.Select(Time)),
+        Save(folder, "delay.png", "How long it takes to see that a tool starts", found.Rates.Select(r => Delay(found, r.Rate))),
     ];
 
     private static Plot Detection(RateFindings found)
     {
-        Plot panel = Panel($"found by one window, %\n{found.Rate:#,0} a second");
+        Plot panel = Panel($"windows that find it, %\n{found.Rate:#,0} readings a second");
         IReadOnlyList<double> currents = found.Sine.Currents;
         for (int i = 0; i < Compared; i++)
         {
@@ -58,14 +58,15 @@ internal static class Charts
                 pattern);
         }
 
-        SetX(panel, s_currentTicks, currents[0], currents[^1], "current, A (log); one false alarm in 10⁴ windows");
+        SetX(
+            panel, s_currentTicks, currents[0], currents[^1], "current, A; one false alarm of a method in 10,000 windows");
         panel.Axes.SetLimitsY(0, 101);
         return panel;
     }
 
     private static Plot Time(RateFindings found)
     {
-        Plot panel = Panel($"smallest current, A\n{found.Rate:#,0} a second");
+        Plot panel = Panel($"smallest current found, A\n{found.Rate:#,0} readings a second");
         double[] times = [.. Enumerable.Range(0, 81).Select(i => 0.01 * Math.Pow(100, i / 80.0))];
         for (int i = 0; i < Compared; i++)
         {
@@ -84,7 +85,7 @@ internal static class Charts
             ChartStyle.Black,
             "best possible",
             LinePattern.Dashed);
-        SetX(panel, s_timeTicks, 10, 1000, "time allowed, ms (log); found with 90 %, one false start a year");
+        SetX(panel, s_timeTicks, 10, 1000, "time allowed, ms; found 9 times in 10, with one false start a year");
         panel.Axes.Left.TickGenerator = new NumericManual(
             [.. s_currentTicks.Select(Math.Log10)], [.. s_currentTicks.Select(tick => $"{tick}")]);
         panel.Axes.SetLimitsY(Math.Log10(0.02), Math.Log10(0.75));
@@ -93,7 +94,7 @@ internal static class Charts
 
     private static Plot Delay(Findings found, int rate)
     {
-        Plot panel = Panel($"start delay, ms\n{rate:#,0} a second, 60 Hz");
+        Plot panel = Panel($"from current to decision, ms\n{rate:#,0} readings a second, 60 Hz");
         Color[] colors = [ChartStyle.Blue, .. s_colors[2..]];
         foreach ((double part, LinePattern pattern) in new[] { (0.5, LinePattern.Solid), (0.99, LinePattern.Dotted) })
         {
@@ -116,7 +117,7 @@ internal static class Charts
             s_currentTicks,
             Findings.DelayCurrents[0],
             Findings.DelayCurrents[^1],
-            "current, A (log); whole lines: median, dotted: 99 %");
+            "the tool's current, A; whole lines: half of all starts are seen by then, dotted: 99 of 100");
         panel.Axes.Left.TickGenerator = new NumericManual(
             [.. s_timeTicks.Select(Math.Log10)], [.. s_timeTicks.Select(tick => $"{tick}")]);
         panel.Axes.SetLimitsY(Math.Log10(5), Math.Log10(1000));
@@ -125,7 +126,7 @@ internal static class Charts
 
     private static Plot Panel(string label)
     {
-        Plot panel = ChartStyle.Panel(label, 20, 60);
+        Plot panel = ChartStyle.Panel(label, 45, 60);
         panel.Legend.FontSize = ChartStyle.SmallFontSize;
         return panel;
     }
@@ -148,9 +149,11 @@ internal static class Charts
         }
     }
 
-    private static string Save(string path, IEnumerable<Plot> panels)
+    private static string Save(string folder, string name, string title, IEnumerable<Plot> panels)
     {
+        string path = Path.Combine(folder, name);
         Plot[] all = [.. panels];
+        all[0].Title(title, ChartStyle.FontSize + 4);
         ChartFile.SavePng(path, all, [.. all.Select(_ => Height)]);
         return path;
     }

@@ -11,4 +11,7 @@ internal sealed record StudyRow(string Name, int Count, double Figure, double Mu
 {
     /// <summary>Gets a value indicating whether it is as it must be.</summary>
     public bool IsMet => Figure <= Must;
+
+    /// <summary>Gets a value indicating whether it is as aimed at.</summary>
+    public bool IsAim => Figure <= Aim;
 }

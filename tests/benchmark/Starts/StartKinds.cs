@@ -29,8 +29,13 @@ internal static class StartKinds
         new("universal, half-wave", (random, hertz) => Model(random, hertz, new LoadDraw(random).HalfWave(), Amperes(random))),
         new("rectifier", (random, hertz) => Model(random, hertz, new LoadDraw(random).Rectifier(), Amperes(random))),
         new("inverter-fed", (random, hertz) => Model(random, hertz, new LoadDraw(random).Inverter(), Amperes(random))),
+        new("soft start", (random, hertz) => Model(random, hertz, new LoadDraw(random).SoftStart(), Amperes(random))),
         new("lamp", (random, hertz) => Model(random, hertz, new LoadDraw(random).Lamp(), Amperes(random))),
     ];
+
+    /// <summary>Gets those of which a chart is drawn.</summary>
+    public static StartKind[] Drawn { get; } =
+        [Wanted[0], Others[0], Wanted[1], Wanted[3], Wanted[4], Others.Single(kind => kind.Name == "soft start")];
 
     private static ShapedLoad Exponential(ShopRandom random, double hertz)
     {

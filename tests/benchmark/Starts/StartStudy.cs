@@ -4,7 +4,10 @@ using MathStatistics = MathNet.Numerics.Statistics.Statistics;
 
 namespace NanoDustSwitch.Benchmarks.Starts;
 
-/// <summary>Six tools, one of each kind, start in random order on one core that learns them; many times over.</summary>
+/// <summary>
+/// Six tools, one of each kind, start in random order on one core that learns them; many times over. Once the box loses its
+/// power: the next core has of the tools what flash keeps.
+/// </summary>
 internal sealed class StartStudy
 {
     /// <summary>Starts of each tool.</summary>
@@ -15,8 +18,7 @@ internal sealed class StartStudy
 
     private const double MostOffHertz = 0.2;
 
-    private readonly Dictionary<string, List<Started>> _first = [];
-    private readonly Dictionary<string, List<Started>> _later = [];
+    private readonly Dictionary<(string Kind, Which Which), List<Started>> _found = [];
 
     /// <summary>Gets the paces of a board: ideal, the plan's middle, its slow end in long buckets.</summary>
     public static StartPace[] Paces { get; } =
@@ -34,16 +36,15 @@ internal sealed class StartStudy
     public static StartStudy Run(Bench bench, StartKind[] kinds, int groups)
     {
         StartStudy study = new();
-        List<(int Kind, int Pace, bool IsFirst, Started Started)>[] all = [.. new List<(int, int, bool, Started)>[groups]];
+        List<(int Kind, int Pace, Which Which, Started Started)>[] all = [.. new List<(int, int, Which, Started)>[groups]];
         bench.InParallel($"{groups * kinds.Length * StartsATool:#,0} starts", groups, (group, random) =>
             all[group] = Group(kinds, group, random));
-        foreach ((int kind, int pace, bool isFirst, Started started) in all.SelectMany(one => one))
+        foreach ((int kind, int pace, Which which, Started started) in all.SelectMany(one => one))
         {
-            Dictionary<string, List<Started>> to = isFirst ? study._first : study._later;
             foreach (string name in new[] { kinds[kind].Name, Key(kinds[kind].Name, pace) })
             {
-                to.TryAdd(name, []);
-                to[name].Add(started);
+                study._found.TryAdd((name, which), []);
+                study._found[(name, which)].Add(started);
             }
         }
 
@@ -58,56 +59,73 @@ internal sealed class StartStudy
 
     /// <summary>How many starts there were.</summary>
     /// <param name="kind">Of which kind.</param>
-    /// <param name="isFirst">Whether first ones, or later ones.</param>
+    /// <param name="which">Which starts.</param>
     /// <returns>The number.</returns>
-    public int Count(string kind, bool isFirst) => Of(kind, isFirst).Count;
+    public int Count(string kind, Which which) => Of(kind, which).Count;
 
     /// <summary>At how many of a hundred starts the command came above a multiple of the settled current.</summary>
     /// <param name="kind">Of which kind.</param>
-    /// <param name="isFirst">Whether first ones, or later ones.</param>
+    /// <param name="which">Which starts.</param>
     /// <param name="multiple">The multiple.</param>
     /// <returns>Percent.</returns>
-    public double Above(string kind, bool isFirst, double multiple)
+    public double Above(string kind, Which which, double multiple)
     {
-        List<Started> starts = Of(kind, isFirst);
+        List<Started> starts = Of(kind, which);
         return 100.0 * starts.Count(start => start.Above > multiple) / starts.Count;
     }
 
     /// <summary>What a part of the delays after the onset does not exceed.</summary>
     /// <param name="kind">Of which kind.</param>
-    /// <param name="isFirst">Whether first ones, or later ones.</param>
+    /// <param name="which">Which starts.</param>
     /// <param name="part">The part, 0 to 1.</param>
     /// <returns>Seconds.</returns>
-    public double Delay(string kind, bool isFirst, double part) =>
-        MathStatistics.Quantile(Of(kind, isFirst).Select(start => start.Delay), part);
+    public double Delay(string kind, Which which, double part) =>
+        MathStatistics.Quantile(Of(kind, which).Select(start => start.Delay), part);
 
     /// <summary>
     /// What a part of the delays after the current has come within a tenth of its settled value does not exceed.
     /// </summary>
     /// <param name="kinds">Of which kinds, together.</param>
-    /// <param name="isFirst">Whether first ones, or later ones.</param>
+    /// <param name="which">Which starts.</param>
     /// <param name="part">The part, 0 to 1.</param>
     /// <returns>Seconds.</returns>
-    public double AfterNear(IEnumerable<string> kinds, bool isFirst, double part) =>
-        MathStatistics.Quantile(kinds.SelectMany(kind => Of(kind, isFirst)).Select(start => start.AfterNear), part);
+    public double AfterNear(IEnumerable<string> kinds, Which which, double part) =>
+        MathStatistics.Quantile(kinds.SelectMany(kind => Of(kind, which)).Select(start => start.AfterNear), part);
 
-    private static List<(int Kind, int Pace, bool IsFirst, Started Started)> Group(
+    private static List<(int Kind, int Pace, Which Which, Started Started)> Group(
         StartKind[] kinds, int group, ShopRandom random)
     {
-        List<(int, int, bool, Started)> all = [];
+        List<(int, int, Which, Started)> all = [];
         int pace = group % Paces.Length;
         double hertz = (group / Paces.Length % 2 == 0 ? 50 : 60) + (MostOffHertz * ((2 * random.NextDouble()) - 1));
         StartTrial trial = new(Paces[pace], hertz, random);
         StartLoad[] loads = [.. kinds.Select(kind => kind.Draw(random, hertz))];
         int[] seen = new int[kinds.Length];
-        foreach (int tool in Shuffled(kinds.Length, random))
+        int[] order = Shuffled(kinds.Length, random);
+
+        // With half of all starts before it, most tools are known by then.
+        int cut = order.Length / 2;
+        HashSet<int> cutOff = [];
+        for (int i = 0; i < order.Length; i++)
         {
+            if (i == cut)
+            {
+                trial = new StartTrial(Paces[pace], hertz, random, trial.Core);
+                cutOff = [.. Enumerable.Range(0, kinds.Length)];
+            }
+
+            int tool = order[i];
             loads[tool].Begin(random);
             Started started = trial.Start(loads[tool]);
             int before = seen[tool]++;
+            bool isAfterCut = cutOff.Remove(tool) && before >= KnownFrom;
             if (!started.IsStalled && (before == 0 || before >= KnownFrom))
             {
-                all.Add((tool, pace, before == 0, started));
+                all.Add((tool, pace, before == 0 ? Which.First : Which.Later, started));
+                if (isAfterCut)
+                {
+                    all.Add((tool, pace, Which.AfterCut, started));
+                }
             }
         }
 
@@ -126,5 +144,5 @@ internal sealed class StartStudy
         return order;
     }
 
-    private List<Started> Of(string kind, bool isFirst) => (isFirst ? _first : _later)[kind];
+    private List<Started> Of(string kind, Which which) => _found[(kind, which)];
 }

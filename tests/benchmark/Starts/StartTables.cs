@@ -30,34 +30,15 @@ internal sealed class StartTables(IAnsiConsole console)
         console.Write(table);
     }
 
-    /// <summary>Prints what was wanted, and what came out.</summary>
-    /// <param name="goals">The figures.</param>
-    public void Print(IReadOnlyList<CountedGoal> goals)
-    {
-        Table table = Tables.Start("Wanted", "", "n", "found", "must", "aim", "");
-        foreach ((int count, Goal goal) in goals)
-        {
-            table.AddRow(
-                goal.Name,
-                $"{count:#,0}",
-                Tables.Format(goal.Value, goal.Format),
-                Tables.Format(goal.Must, goal.Format),
-                Tables.Format(goal.Aim, goal.Format),
-                goal.Verdict);
-        }
-
-        console.Write(table);
-    }
-
     private static void AddRow(Table table, StartStudy found, string kind) => table.AddRow(
-        [kind, .. Cells(found, kind, true, 0.95), .. Cells(found, kind, false, 0.8)]);
+        [kind, .. Cells(found, kind, Which.First, 0.95), .. Cells(found, kind, Which.Later, 0.8)]);
 
-    private static string[] Cells(StartStudy found, string kind, bool isFirst, double part) =>
+    private static string[] Cells(StartStudy found, string kind, Which which, double part) =>
     [
-        $"{found.Count(kind, isFirst):#,0}",
-        $"{found.Above(kind, isFirst, SurgeTruth.Inside):0.0}",
-        $"{found.Above(kind, isFirst, SurgeTruth.Near):0.0}",
-        $"{found.AfterNear([kind], isFirst, 0.5):0.00} / {found.AfterNear([kind], isFirst, 0.95):0.00}",
-        $"{found.Delay(kind, isFirst, 0.5):0.00} / {found.Delay(kind, isFirst, part):0.00}",
+        $"{found.Count(kind, which):#,0}",
+        $"{found.Above(kind, which, SurgeTruth.Inside):0.0}",
+        $"{found.Above(kind, which, SurgeTruth.Near):0.0}",
+        $"{found.AfterNear([kind], which, 0.5):0.00} / {found.AfterNear([kind], which, 0.95):0.00}",
+        $"{found.Delay(kind, which, 0.5):0.00} / {found.Delay(kind, which, part):0.00}",
     ];
 }

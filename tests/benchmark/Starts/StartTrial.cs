@@ -3,6 +3,7 @@ using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Days;
 using NanoDustSwitch.Simulator.Shop;
+using Coordinates = ScottPlot.Coordinates;
 
 namespace NanoDustSwitch.Benchmarks.Starts;
 
@@ -12,6 +13,7 @@ internal sealed class StartTrial
     private const double RunSeconds = 3.5;
     private const double IdleSeconds = 0.5;
     private const double SettledFrom = 3.2;
+    private const int CourseSteps = 50;
 
     private readonly StartLine _line;
     private readonly ShopRandom _random;
@@ -19,11 +21,12 @@ internal sealed class StartTrial
     private readonly double[] _squares;
     private readonly double[] _rms;
 
-    /// <summary>Initializes a new instance of the <see cref="StartTrial"/> class, with a core that knows no tool.</summary>
+    /// <summary>Initializes a new instance of the <see cref="StartTrial"/> class, with a core that has just come up.</summary>
     /// <param name="pace">The board's pace.</param>
     /// <param name="hertz">Mains frequency.</param>
     /// <param name="random">All chance.</param>
-    public StartTrial(StartPace pace, double hertz, ShopRandom random)
+    /// <param name="before">A core that knew tools before the power was cut; null for a new box.</param>
+    public StartTrial(StartPace pace, double hertz, ShopRandom random, DetectionCore? before = null)
     {
         CoreSettings settings = new SettingValues().ToCore();
         settings.StartAtMilliamperes = 400;
@@ -36,6 +39,12 @@ internal sealed class StartTrial
             Core.UseLongBuckets();
         }
 
+        // As the firmware does with its slot of flash.
+        for (int i = 0; before != null && i < ToolMemory.Size; i++)
+        {
+            Core.Vacuum.Tools[i] = before.Vacuum.Tools[i];
+        }
+
         _random = random;
         _line = new StartLine(pace, random);
         _cycle = (int)Math.Round(1 / (hertz * StartLoad.Step));
@@ -46,6 +55,11 @@ internal sealed class StartTrial
 
     /// <summary>Gets the core.</summary>
     public DetectionCore Core { get; }
+
+    /// <summary>
+    /// Gets the course of the last start: true rms of a cycle as a multiple of the settled one, by the seconds since the switch.
+    /// </summary>
+    public IEnumerable<Coordinates> Course { get; private set; } = [];
 
     /// <summary>Lets a tool start, run and stop.</summary>
     /// <param name="load">The tool.</param>
@@ -100,6 +114,9 @@ internal sealed class StartTrial
             near--;
         }
 
+        Course = Enumerable.Range(0, steps / CourseSteps)
+            .Select(i => i * CourseSteps)
+            .Select(i => new Coordinates(i * StartLoad.Step, _rms[i] / settled));
         bool isStalled = settled > 1.5 * nominal;
         return command < 0
             ? new Started(0, double.PositiveInfinity, double.PositiveInfinity, isStalled)

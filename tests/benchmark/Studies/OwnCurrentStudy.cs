@@ -1,6 +1,5 @@
 using NanoDustSwitch.Benchmarks.Report;
 using NanoDustSwitch.Detection;
-using NanoDustSwitch.Simulator.Days;
 
 namespace NanoDustSwitch.Benchmarks.Studies;
 
@@ -13,31 +12,36 @@ internal static class OwnCurrentStudy
     private const double LongestWait = 240;
     private const int StartsInAShop = 15;
 
+    // From one seed's shops to the next one's.
+    private const int SeedStep = 10_000;
+
     /// <summary>Measures.</summary>
-    /// <param name="cases">Coupled vacuums; a quarter as many that start softly.</param>
-    /// <param name="starts">Ordinary starts.</param>
-    /// <param name="seed">The first seed.</param>
+    /// <param name="bench">Seed, cores and progress.</param>
     /// <returns>The figures.</returns>
-    public static List<StudyRow> Run(int cases, int starts, int seed)
+    public static List<StudyRow> Run(Bench bench)
     {
-        Coupled[] coupled = AllCores.Run(cases, i => Couple(seed + i, isSoft: false));
-        Coupled[] soft = AllCores.Run(cases / 4, i => Couple(seed + cases + i, isSoft: true));
+        // Coupled vacuums, a quarter as many that start softly, and ordinary starts.
+        (int cases, int starts) = bench.IsQuick ? (60, 600) : (400, 30_000);
+        int seed = (int)(SeedStep * bench.Seed);
+        Coupled[] coupled = Each(bench, "own current", cases, i => Couple(seed + i, isSoft: false));
+        Coupled[] soft = Each(bench, "own current, softly", cases / 4, i => Couple(seed + cases + i, isSoft: true));
+        Ordinary[] shops = Each(
+            bench, $"{starts:#,0} ordinary starts", (starts + StartsInAShop - 1) / StartsInAShop, i => Use(seed + i));
         double[] large = [.. coupled.Where(one => one.IsLarge).Select(one => one.Seconds).Order()];
         double[] small = [.. coupled.Where(one => !one.IsLarge).Select(one => one.Seconds).Order()];
-        Ordinary[] shops = AllCores.Run((starts + StartsInAShop - 1) / StartsInAShop, i => Use(seed + i));
         int all = shops.Sum(one => one.Starts);
         int late = shops.Sum(one => one.LateStarts);
         return
         [
-            new("own current, a tenth of the tool's or more: relay kept open, s after the tool's stop, 99 %", large.Length,
-                Quantile(large, 0.99), 30, 15),
-            new("own current, smaller shares: relay kept open, s after the tool's stop, all", small.Length,
-                small.DefaultIfEmpty(0).Max(), 180, 60),
-            new("own current of vacuums that start softly, in the first start, s after the tool's stop, all", soft.Length,
-                soft.Select(one => one.Seconds).DefaultIfEmpty(0).Max(), 180, 60),
+            new("own current, a tenth of the tool's or more: relay kept open after the tool's stop, 99 %", large.Length,
+                Quantile(large, 0.99), 30, 15, "s"),
+            new("own current, smaller shares: relay kept open after the tool's stop, all", small.Length,
+                small.DefaultIfEmpty(0).Max(), 180, 60, "s"),
+            new("own current of vacuums that start softly, in the first start, after the tool's stop, all", soft.Length,
+                soft.Select(one => one.Seconds).DefaultIfEmpty(0).Max(), 180, 60, "s"),
             new("own current claimed in ordinary starts", all, shops.Sum(one => one.Claims), 0, 0),
-            new("ordinary starts from the fourth on with a look, %", late,
-                100.0 * shops.Sum(one => one.LateLooks) / late, 1, 0.2),
+            new("ordinary starts from the fourth on with a look", late,
+                100.0 * shops.Sum(one => one.LateLooks) / late, 1, 0.2, "%"),
         ];
     }
 
@@ -83,6 +87,13 @@ internal static class OwnCurrentStudy
         }
 
         return new Ordinary(StartsInAShop, StartsInAShop - 3, late, claims, shop.ToString());
+    }
+
+    private static T[] Each<T>(Bench bench, string name, int count, Func<int, T> one)
+    {
+        T[] results = new T[count];
+        bench.InParallel(name, count, (i, _) => results[i] = one(i));
+        return results;
     }
 
     private static void Start(CoupledShop shop)

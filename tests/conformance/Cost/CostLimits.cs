@@ -13,20 +13,17 @@ internal static class CostLimits
     /// </summary>
     public const int Close = 700;
 
-    /// <summary>The same beside a standing load. It must become <see cref="Close"/> and has not yet.</summary>
-    public const int CloseStanding = 730;
-
-    /// <summary>The same in short cuts, with what their ends take. It must become <see cref="Close"/> and has not yet.</summary>
-    public const int CloseCuts = 770;
-
-    /// <summary>The same while a start surge is waited for. It must become <see cref="Close"/> and has not yet.</summary>
-    public const int CloseSurge = 900;
-
     /// <summary>In 99 of 100 buckets; in one of forty the slow lane has an answer.</summary>
     public const int CloseMostly = 900;
 
+    /// <summary>
+    /// In as many beside a standing load, in short cuts and while a surge is waited for: of eight buckets one measures the surge
+    /// and one judges it.
+    /// </summary>
+    public const int CloseMostlyBusy = 1100;
+
     /// <summary>In the others: a second or a measuring window ends, a tool starts or stops, a fault comes or goes.</summary>
-    public const int CoreRarely = 1800;
+    public const int CoreRarely = 1500;
 
     public const int CloseAim = 600;
 

@@ -55,22 +55,20 @@ public class CostTests
     public void TheCloseOfABucketIsCheap(int readingsASecond)
     {
         var readings = new ReadingCost(s_code).Mean * readingsASecond / CostReport.BucketsASecond;
-        (StepCosts Costs, int Limit)[] all =
+        (StepCosts Costs, int Mostly)[] all =
         [
-            (Stretches.Quiet(s_code, readingsASecond), CostLimits.Close),
-            (Stretches.Standing(s_code, readingsASecond), CostLimits.CloseStanding),
-            (Stretches.Running(s_code, readingsASecond), CostLimits.Close),
-            (Stretches.Cuts(s_code, readingsASecond), CostLimits.CloseCuts),
-            (Stretches.TwoTools(s_code, readingsASecond), CostLimits.Close),
-            (Stretches.Surge(s_code, readingsASecond), CostLimits.CloseSurge),
+            (Stretches.Quiet(s_code, readingsASecond), CostLimits.CloseMostly),
+            (Stretches.Running(s_code, readingsASecond), CostLimits.CloseMostly),
+            (Stretches.TwoTools(s_code, readingsASecond), CostLimits.CloseMostly),
+            (Stretches.Standing(s_code, readingsASecond), CostLimits.CloseMostlyBusy),
+            (Stretches.Cuts(s_code, readingsASecond), CostLimits.CloseMostlyBusy),
+            (Stretches.Surge(s_code, readingsASecond), CostLimits.CloseMostlyBusy),
         ];
-        foreach (var (costs, limit) in all)
+        foreach (var (costs, mostly) in all)
         {
-            Assert.IsLessThanOrEqualTo(limit, costs.Mean(step => step.Readings.Weighed) - readings, costs.Name);
+            Assert.IsLessThanOrEqualTo(CostLimits.Close, costs.Mean(step => step.Readings.Weighed) - readings, costs.Name);
             Assert.IsLessThanOrEqualTo(
-                limit == CostLimits.Close ? CostLimits.CloseMostly : CostLimits.CoreRarely,
-                costs.Percentile(99, step => step.Readings.Instructions) - readings,
-                costs.Name);
+                mostly, costs.Percentile(99, step => step.Readings.Instructions) - readings, costs.Name);
         }
     }
 

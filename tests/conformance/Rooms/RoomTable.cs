@@ -54,24 +54,25 @@ internal static class RoomTable
             ["Days/Json"] = ["Days", "Errors", "Shop", "Tables"],
             ["Days"] = ["Board", "Errors", "Shop"],
             ["Board"] = ["Errors", "Shop"],
-            ["Pages"] = ["Errors"],
             ["Tables"] = ["Errors"],
             ["Terminal"] = ["Errors"],
         }),
         new("firmware/inspector/Inspector.csproj", [Core, Switch, Simulator], new()
         {
             [Room.Top] = ["Commands"],
-            ["Commands"] = ["Charts", "Port", "Replay", "Report", "Tune"],
+            ["Commands"] = ["Charts", "Friend", "Port", "Replay", "Report", "Tune"],
+            ["Friend"] = ["Port", "Replay"],
             ["Tune"] = ["Replay", "Report"],
             ["Report"] = ["Charts", "Replay", "Spectrum"],
             ["Charts"] = ["Replay"],
             ["Port"] = ["Replay"],
             ["Replay"] = ["Spectrum"],
         }),
-        new("hardware/sizing/Sizing.csproj", [Core, Switch, Simulator], new()
+        new("hardware/sizing/Sizing.csproj", [Core, Switch, Simulator, "hardware/drawing"], new()
         {
             [Room.Top] = ["Commands"],
-            ["Commands"] = ["Changes", "Judging", "Orders", "Pages", "Texts", "Trials"],
+            ["Commands"] = ["Building", "Changes", "Judging", "Orders", "Pages", "Texts", "Trials"],
+            ["Building"] = ["Changes", "Judging", "Orders", "Pages"],
             ["Pages"] = ["Changes", "Judging", "Orders", "Sources", "Tables", "Trials"],
             ["Changes"] = ["Judging", "Orders", "Tables", "Texts", "Trials"],
             ["Judging"] = ["Orders", "Sources", "Tables", "Trials"],

@@ -87,7 +87,7 @@ public class HeartbeatDriverTests
         {
             string parts = $"""
                 c={Off(0.1)} r={Off(0.01)} logic={3.3 * Off(0.03)} supply={5 * Off(0.05)}
-                up={100 * Off(0.01)}k down={39 * Off(0.01)}k back={150 * Off(0.01)}k offset={Off(10) - 1.0}m
+                up={100 * Off(0.01)}k down={39 * Off(0.01)}k back={160 * Off(0.01)}k offset={Off(10) - 1.0}m
                 leak={3 + Off(2) - 1.0} temp={30 + Off(40) - 1.0} coil={Coil * Off(0.1)} vth=1.5
                 """.ReplaceLineEndings(" ");
             Assert.IsLessThan(Released, Circuit.Run("heartbeat", $"level={i % 2} {parts}")["late"], parts);

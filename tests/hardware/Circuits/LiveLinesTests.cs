@@ -3,7 +3,9 @@ using NanoDustSwitch.UnitTests;
 
 namespace NanoDustSwitch.HardwareTests.Circuits;
 
-/// <summary>What feeds the reset timer: whatever the switch does, the relay's line or the lamp changes all the time.</summary>
+/// <summary>
+/// What feeds the reset timer: whatever the switch does, the relay's line beats, and so holds the coil, or the lamp changes.
+/// </summary>
 [TestClass]
 public class LiveLinesTests
 {

@@ -1,5 +1,4 @@
 using System.Text.RegularExpressions;
-using NanoDustSwitch.HardwareTests.Wiring;
 
 namespace NanoDustSwitch.HardwareTests.Circuits;
 
@@ -19,7 +18,6 @@ public partial class PartsTests
 
     private static readonly IDictionary<string, string>[] s_rows = Csv.Rows("hardware/circuits/parts.csv");
     private static readonly string[] s_circuits = ["heartbeat", "reset-timer", "transformer", "button"];
-    private static readonly Build s_board = Build.Read(Repository.PathOf(BuildFiles.Board));
 
     [TestMethod]
     public void EveryPartHasItsPlaceAndValueInItsNetlist()
@@ -38,35 +36,6 @@ public partial class PartsTests
         }
     }
 
-    // Node for node: two pins are joined in the drawing where they are in the netlist, and nowhere else.
-    [TestMethod]
-    public void TheDrawnBoardIsConnectedAsTheNetlists()
-    {
-        Connections wired = new(s_board, closed: true, joins: []);
-        Dictionary<string, string> rails = new() { ["0"] = "0V", ["five"] = "5V", ["three"] = "3V3" };
-        foreach (string circuit in s_circuits)
-        {
-            Dictionary<string, string> nets = rails.ToDictionary(rail => rail.Key, rail => wired.Root(rail.Value));
-            foreach (IDictionary<string, string> row in s_rows.Where(row => row["circuit"] == circuit))
-            {
-                Part part = s_board.Parts.Single(one => one.Name == row["reference"].Split(' ')[0]);
-                Assert.StartsWith(row["value"], part.Text, part.Name);
-                string[] nodes = row["between"].Split(' ');
-                for (int i = 0; i < part.Pins.Count; i++)
-                {
-                    string net = wired.Root(part.PinName(part.Pins[i]));
-                    Assert.AreEqual(
-                        nets.GetValueOrDefault(nodes[i], net),
-                        net,
-                        $"{circuit}: {part.PinName(part.Pins[i])} is not at {nodes[i]}");
-                    nets[nodes[i]] = net;
-                }
-            }
-
-            Assert.HasCount(nets.Count, nets.Values.Distinct(), $"{circuit}: two nodes are one");
-        }
-    }
-
     [TestMethod]
     public void EveryElementOfANetlistIsAPartOrTheWorld()
     {
@@ -80,33 +49,6 @@ public partial class PartsTests
             }
         }
     }
-
-    // The winding is in hardware/parts.csv, a plug-in part is none of the board's, and U2 is listed as its two halves.
-    [TestMethod]
-    public void EveryDrawnPartIsListedAndEveryListedOneDrawn() => CollectionAssert.AreEquivalent(
-        s_rows.Select(row => row["reference"].Split(' ')[0]).ToArray(),
-        s_board.Of("component").Select(part => part.Name).Except(["CT", "U2"]).ToArray());
-
-    // A capacitor of 100 nF lies across the supply of every chip, on both sides of the isolator (common practice, no source).
-    [TestMethod]
-    [DataRow("U1.VDD1", "U1.GND1")]
-    [DataRow("U1.VDD2", "U1.GND2")]
-    [DataRow("U2.V", "U2.G")]
-    public void EveryChipHasItsCapacitor(string supply, string ground)
-    {
-        // Wires alone: a capacitor that is only somewhere on the 5 V is not this chip's.
-        Connections wired = new(s_board with { Parts = [.. s_board.Parts.Where(part => part.Kind != "port")] }, closed: true);
-        Connections whole = new(s_board, closed: true);
-        Assert.Contains(
-            part => part.Text == "100n" && wired.Joined(part.PinName(part.Pins[0]), supply)
-                && whole.Joined(part.PinName(part.Pins[1]), ground),
-            s_board.Of("component"));
-    }
-
-    // Metal between the console's side and the board's would undo the isolator.
-    [TestMethod]
-    public void TheConsolesSideOfTheBoardIsJoinedToNothingElse() => Findings.AssertNone(
-        [.. WiringRules.EveryPinIsWired(s_board), .. WiringRules.IslandsStayApart(s_board)]);
 
     private static MatchCollection Elements(string circuit) =>
         Element().Matches(Repository.ReadText($"hardware/circuits/{circuit}.cir"));

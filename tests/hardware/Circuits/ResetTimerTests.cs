@@ -17,8 +17,9 @@ public class ResetTimerTests
     [TestMethod]
     [DataRow("vacuum=0 lit=0")]
     [DataRow("vacuum=0 lit=1")]
-    [DataRow("vacuum=1 lit=1 level=0")]
-    [DataRow("vacuum=1 lit=1 level=1")]
+    [DataRow("vacuum=1 lit=1")]
+    [DataRow("vacuum=1 lit=1 hold=0.1 " + Early)]
+    [DataRow("vacuum=1 lit=1 " + Late)]
     [DataRow("vacuum=0 lit=0 " + Early)]
     [DataRow("vacuum=0 lit=1 " + Late)]
     public void ABoardThatHangsIsRestartedOnce(string changes)
@@ -35,8 +36,8 @@ public class ResetTimerTests
     // While it boots or is flashed its lines stand: a timer that fires then would never let it come alive.
     [TestMethod]
     [DataRow("vacuum=-1")]
-    [DataRow("vacuum=-1 level=1 lit=1 hang=0.2")]
-    [DataRow("vacuum=-1 level=1 lit=1 hang=0.2 logic=3.4 supply=4.75 temp=70")]
+    [DataRow("vacuum=-1 lit=1 hang=0.2")]
+    [DataRow("vacuum=-1 lit=1 hang=0.2 logic=3.4 supply=4.75 temp=70")]
     public void ABoardThatNeverCameAliveIsLeftAlone(string changes)
     {
         Circuit circuit = Circuit.Run("reset-timer", changes);

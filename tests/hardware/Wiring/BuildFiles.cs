@@ -3,8 +3,8 @@ namespace NanoDustSwitch.HardwareTests.Wiring;
 /// <summary>The netlists of the repository.</summary>
 internal static class BuildFiles
 {
-    /// <summary>The driver board's netlist, which is drawn as a build is and has no mains.</summary>
-    public const string Board = "hardware/circuits/board.json";
+    /// <summary>The build that has no mains wiring of one's own.</summary>
+    public const string ReadyMade = "ready-made";
 
     private const string Folder = "hardware/wiring";
 

@@ -19,18 +19,12 @@ internal sealed class Connections
 
         foreach (Part part in build.Parts)
         {
-            if (part.Kind == "bus" || (joins ?? ["fuse"]).Contains(part.Kind))
+            if (part.Kind is "bus" or "splitter" || (joins ?? ["fuse"]).Contains(part.Kind))
             {
                 foreach (Pin pin in part.Pins)
                 {
                     Join(part.PinName(part.Pins[0]), part.PinName(pin));
                 }
-            }
-
-            // Ports of one name are one net: "0V_1", "0V_2".
-            if (part.Kind == "port")
-            {
-                Join(part.PinName(part.Pins[0]), part.Label);
             }
 
             bool conducts = closed || part.Kind == "breaker";

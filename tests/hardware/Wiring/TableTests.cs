@@ -44,7 +44,9 @@ public class TableTests : BuildTest
                     .Where(part => part.Pins.Any(one => closed.Joined(part.PinName(one), pin)))
                     .Select(part => part.Name),
             ];
-            CollectionAssert.AreEqual(new[] { row["part"] }, parts, pin);
+            // Where nothing of the mains is wired the bought unit stands in the relay's place.
+            string part = row["part"] == "K1" && name == BuildFiles.ReadyMade ? "SU1" : row["part"];
+            CollectionAssert.AreEqual(new[] { part }, parts, pin);
         }
     }
 
@@ -53,7 +55,7 @@ public class TableTests : BuildTest
     {
         IDictionary<string, string>[] rows = Csv.Rows("hardware/parts.csv");
         string[] listed = [.. rows.Select(row => row["part"])];
-        string[] built = [.. BuildFiles.Parts.Select(part => part.Name)];
+        string[] built = [.. BuildFiles.Parts.Where(part => part.PartOf == "").Select(part => part.Name)];
         Findings.AssertNone(built.Except(listed).Select(part => $"{part} is not on the list"));
         Findings.AssertNone(listed.Where(part => Regex.IsMatch(part, @"^[A-Z]{1,2}\d+$", RegexOptions.None, s_second))
             .Except(built).Select(part => $"{part} is in no drawing"));
@@ -72,7 +74,9 @@ public class TableTests : BuildTest
         {
             bool carriesMains = part.Pins.Any(pin => pin.Island == "mains");
             Assert.AreEqual(
-                carriesMains || part.Kind is "metal" or "isolator" or "bleed" ? "yes" : "no", marks[part.Name], part.Name);
+                carriesMains || part.Kind is "metal" or "isolator" or "bleed" ? "yes" : "no",
+                marks[part.PartOf == "" ? part.Name : part.PartOf],
+                part.Name);
         }
     }
 

@@ -8,7 +8,7 @@ internal static class WiringRules
         .. EveryPinIsWired(build), .. IslandsStayApart(build), .. EarthReachesAll(build), .. NeutralsAreNotShared(build),
         .. OutletsHaveTheirCircuit(build), .. TheRelaySwitchesTheVacuum(build), .. TheSensorSeesTheToolAlone(build),
         .. ColoursSayWhatTheyAre(build), .. OnlyLowVoltageLeavesABox(build), .. EveryFeedHasItsFuse(build),
-        .. EveryTransformerHasItsBurden(build),
+        .. EveryTransformerHasItsBurden(build), .. ACaseHasNoMains(build),
     ];
 
     public static IEnumerable<string> EveryPinIsWired(Build build)
@@ -216,6 +216,18 @@ internal static class WiringRules
                 && unplugged.Joined($"{burden.Name}.1", $"{transformer.Name}.S1")
                 && unplugged.Joined($"{burden.Name}.2", $"{transformer.Name}.S2"))
             select $"{transformer.Name} has no burden before its plug";
+    }
+
+    /// <summary>In the case of a build without mains wiring nothing has a mains pin, and no mains wire ends there.</summary>
+    public static IEnumerable<string> ACaseHasNoMains(Build build)
+    {
+        Connections closed = new(build, closed: true);
+        return
+            from part in build.Parts
+            where part.Box == "case"
+            from pin in part.Pins
+            where pin.Island == "mains" || Sources(build).Any(source => closed.Joined(source, part.PinName(pin)))
+            select $"{part.PinName(pin)} has mains in the case";
     }
 
     // Where the watched wire goes in and out: a hole, no pin.

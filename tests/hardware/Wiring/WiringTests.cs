@@ -9,6 +9,7 @@ public class WiringTests : BuildTest
     private static readonly Build s_one = BuildFiles.Load("one-circuit-120");
     private static readonly Build s_either = BuildFiles.Load("one-circuit-230");
     private static readonly Build s_two = BuildFiles.Load("two-circuits-120");
+    private static readonly Build s_readyMade = BuildFiles.Load(BuildFiles.ReadyMade);
     private static readonly Build s_twoHot = BuildFiles.Load("one-circuit-two-hot-240-contactor");
 
     private static readonly Dictionary<string, (string Said, Build Build)> s_mistakes = new()
@@ -79,6 +80,10 @@ public class WiringTests : BuildTest
                 "J1.1",
                 wire => wire with { To = "J1.1b" })),
 
+        ["mains of one's own in the build that has none"] = (
+            "A1.5V has mains in the case",
+            With(s_readyMade, Of("X3.L", "A1.5V", "black"))),
+
         ["a line in earth's colour"] = (
             "is green, which is not for line",
             Change(s_one, "XL.2", "F1.1", wire => wire with { Colour = "green" })),
@@ -99,7 +104,7 @@ public class WiringTests : BuildTest
         {
             "one-circuit-120", "one-circuit-230", "one-circuit-two-hot-240",
             "two-circuits-120", "two-circuits-230", "two-circuits-two-hot",
-            "one-circuit-120-contactor", "one-circuit-230-contactor", "two-circuits-120-contactor",
+            "one-circuit-120-contactor", "one-circuit-230-contactor", "two-circuits-120-contactor", BuildFiles.ReadyMade,
         },
         BuildFiles.Names.ToArray());
 

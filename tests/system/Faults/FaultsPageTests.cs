@@ -27,8 +27,8 @@ up and what to do. Times are hours, minutes and seconds since the box got its po
 from then. A fault that keeps the vacuum off sounds once as it comes up; one that cannot, every 10 s.
 
 *Told off* means that the relay is told to open. Only a second sensor, on the vacuum's own wire (`vacuum-turns`), shows whether
-the vacuum is then off: a contact can weld, a driver can be shorted. Where that sensor shows no current, the box says *off* and
-*held off*.
+the vacuum is then off: a contact can weld, a driver can be shorted. Where that sensor shows no current, the box says *off*.
+*Held off* is what a person has held off, with the word `hold` or a long press; nothing else is called so.
 
 
 """;

@@ -8,7 +8,7 @@ internal static class LampWatch
         ("#.............................", "a flash every three seconds"),
         ("#.#...........................", "two flashes every three seconds"),
         ("##############################", "on"),
-        ("#############################.", "on with a wink every three seconds"),
+        ("#############################.", "on, and dark for a moment every three seconds"),
         ("#####.....#####.....#####.....", "even blinking"),
         ("#.#.#.....#.#.#.....#.#.#.....", "three flashes and a pause"),
         ("######..#.######..#.######..#.", "a long flash and a short one in turn"),

@@ -192,10 +192,10 @@ public sealed partial class StuckVacuumTests
         bench.Type("hold");
         bench.Do("/vacuum out");
         bench.Run(1);
-        StringAssert.StartsWith(Answer(bench, "why"), "held off by hand until");
+        StringAssert.StartsWith(Answer(bench, "why"), "held off until");
         Assert.AreEqual("even blinking", LampWatch.Look(bench).Lamp);
         bench.Type("vacuum auto");
-        StringAssert.StartsWith(Answer(bench, "why"), "held off: vacuum does not stop, ");
+        StringAssert.StartsWith(Answer(bench, "why"), "off: vacuum does not stop, ");
         bench.Type("clear");
         StringAssert.StartsWith(Answer(bench, "why"), "off: ");
 
@@ -232,9 +232,9 @@ public sealed partial class StuckVacuumTests
                 Assert.IsFalse(bench.Switch.Core.IsVacuumSeenOff);
             }
         };
-        StringAssert.StartsWith(Answer(bench, "vacuum off"), "told off: ");
+        StringAssert.Contains(Answer(bench, "vacuum off"), "told off: ");
         bench.Run(2);
-        StringAssert.StartsWith(Answer(bench, "hold"), "held off by hand until");
+        StringAssert.StartsWith(Answer(bench, "hold"), "held off until");
     }
 
     private static Workbench Welded(double seconds = 4, bool isSaved = true)

@@ -23,6 +23,9 @@ internal sealed class Aftermath(InjectedRig rig, Witness witness)
     // Board's own start, ordinary start with its surge.
     private const long StartPatience = 3 * ASecond;
 
+    // Leaves a question or a stream.
+    private const byte ControlC = 3;
+
     private static readonly string[] s_lost = [" not ", "lost", "cannot"];
 
     private bool IsToldThatHoldIsLost => witness.Said.Split('\n').Any(line =>
@@ -74,6 +77,7 @@ internal sealed class Aftermath(InjectedRig rig, Witness witness)
     private bool Starts()
     {
         rig.Do("-saw");
+        rig.Type([ControlC]);
         witness.Ask("");
         witness.Ask("vacuum auto");
         if (!witness.Run(StretchedRunOn, () => rig.Time - witness.LastDrivenAt > Rest))

@@ -125,6 +125,7 @@ internal sealed class InjectedRig
         Shop.Converter.Mend();
         Shop.Sensor.State = SensorState.Healthy;
         Shop.Sensor.Sparks = null;
+        Shop.Sensor.Wild = null;
         Shop.Vacuum.IsSwitchOn = true;
         _person.PressUntil(0);
         foreach (Tool tool in Shop.Wiring.Tools)

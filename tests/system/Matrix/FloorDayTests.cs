@@ -104,6 +104,7 @@ public sealed class FloorDayTests
         ChartStyle.AddLine(below, floor, ChartStyle.Vermilion, "floor", LinePattern.Solid);
         ChartStyle.SetTime(above, 0, DaySeconds, false);
         ChartStyle.SetTime(below, 0, DaySeconds, true);
+        Directory.CreateDirectory(Repository.PathOf("out"));
         ChartFile.SavePng(Repository.PathOf("out/floor-day.png"), [above, below], [330, 370]);
     }
 }

@@ -1,3 +1,4 @@
+using System.Diagnostics;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Inspector.Port;
@@ -32,7 +33,7 @@ public sealed class BoardConsoleTests
 
         Assert.StartsWith("told off: ", console.Ask("why").Single());
         Assert.AreEqual(
-            "run-on 8 s (0 s to 3 min): vacuum after the tool; 10 s for a braked saw, 20 to 40 s without a brake",
+            "run-on 8 s (0 s to 3 min): time on after the tool; 10 s for a braked saw, 20 to 40 s without a brake",
             console.Ask("run-on").Single());
         Assert.HasCount(SettingsTable.Count + 1, console.Ask("settings"));
         Assert.IsTrue(board.IsAtPrompt);
@@ -109,6 +110,18 @@ public sealed class BoardConsoleTests
         }
 
         BoardConsole.Connect(board.Name).Dispose();
+    }
+
+    // What is started while the port is open gets a copy of it.
+    [TestMethod]
+    public void A_port_is_free_afterwards_though_a_program_was_started_meanwhile()
+    {
+        using PortBoard board = new();
+        BoardConsole console = BoardConsole.Connect(board.Name);
+        using Process started = Process.Start("sleep", "60");
+        console.Dispose();
+        BoardConsole.Connect(board.Name).Dispose();
+        started.Kill();
     }
 
     [TestMethod]

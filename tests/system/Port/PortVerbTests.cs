@@ -24,6 +24,7 @@ public sealed class PortVerbTests
     [DataRow("watch")]
     [DataRow("record FILE")]
     [DataRow("backup FILE")]
+    [DataRow("collect FILE")]
     public void A_wrong_port_gets_one_sentence_and_exit_code_2(string verb)
     {
         (int code, string output, string error) =
@@ -56,6 +57,29 @@ public sealed class PortVerbTests
         // 400 a second; a busy machine gives the board less time than the eight seconds.
         Assert.IsInRange(400, 3500, count);
         Assert.IsTrue(isClosed);
+    }
+
+    [TestMethod]
+    public void One_file_goes_to_a_friend_who_sees_what_stands_out()
+    {
+        string sheet = Path.GetTempFileName();
+        File.WriteAllText(sheet, "test sheet        nanoDustSwitch\nrelay             not tried\n");
+        using PortBoard board = new();
+        board.With(live => live.Words.Run("/sensor out"));
+        board.With(live => live.Rig.Ask("run-on 9"));
+        using Process process = Start("collect", _path, "--port", board.Name, "--sheet", sheet);
+        using Timer watchdog = BuiltProgram.Watchdog(process);
+        StringAssert.Contains(Ended(process), "send this file");
+        File.Delete(sheet);
+
+        (int code, string said, _) = Cli.Run("look", _path);
+        Assert.AreEqual(0, code, said);
+        foreach (string wanted in (string[])
+            ["A fault stands: sensor open or shorted", "run-on 9 s; the factory's is 5 s", "In use and not saved: run-on",
+             "It has happened: boot 1 0:00:", "The recording, 20 s: Fault: sensor open", "Test sheet: relay not tried"])
+        {
+            StringAssert.Contains(said, wanted);
+        }
     }
 
     [TestMethod]

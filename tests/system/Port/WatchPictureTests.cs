@@ -38,9 +38,9 @@ public sealed class WatchPictureTests
         [
             "── the board at /dev/ttyUSB0, up 1:00:04 ───────────────────────────────────────",
             " state    on",
-            " why      on: 11.00 A, stops below 0.35 A and the run-on",
+            " why      on: 11.00 A, stops below 0.35 A",
             "",
-            " tool     running   11.22 A rms",
+            " tool     running     11.22 A rms",
             " vacuum   ● on        12.34 h run in all, 1,235 starts",
             " faults   none",
             "",

@@ -1,5 +1,6 @@
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
+using NanoDustSwitch.Simulator.Days;
 using NanoDustSwitch.Simulator.Shop;
 
 namespace NanoDustSwitch.SystemTests.Replay;
@@ -29,6 +30,16 @@ public sealed class ReplayCommandTests
     public static void Forget() => Directory.Delete(s_folder, recursive: true);
 
     [TestMethod]
+    [DataRow("--scale", "10")]
+    [DataRow("--seed", "2")]
+    public void What_is_said_of_a_table_is_refused_with_a_boards_recording(string option, string value)
+    {
+        (int code, _, string complaint) = Cli.Run("replay", Of("saw.csv"), option, value);
+        Assert.AreEqual(2, code);
+        StringAssert.Contains(complaint, $"{option} is for recordings of other instruments");
+    }
+
+    [TestMethod]
     public void A_boards_recording_is_known_by_its_header_and_told_as_it_was()
     {
         (int code, string output, string complaint) = Cli.Run("replay", Of("saw.csv"));
@@ -37,7 +48,7 @@ public sealed class ReplayCommandTests
         StringAssert.Contains(output, $"a board's own recording, firmware {ProductVersion.Text}");
         StringAssert.Contains(output, "on: the start surge is over");
         StringAssert.Contains(output, "as recorded");
-        StringAssert.Contains(output, "Never dropped");
+        StringAssert.Contains(output, "Never let go");
     }
 
     [TestMethod]
@@ -60,7 +71,7 @@ public sealed class ReplayCommandTests
     {
         (int code, string output, _) = Cli.Run("replay", Of("quiet.csv"));
         Assert.AreEqual(0, code, "a board's recording may hold no tool");
-        StringAssert.Contains(Cli.Unfolded(output), "No tool is seen: the swing reaches 0.09 A, and a start takes 0.60 A.");
+        StringAssert.Contains(Cli.Unfolded(output), "No tool is seen: the line shows 0.09 A at most, the vacuum starts at 0.60");
     }
 
     [TestMethod]
@@ -69,6 +80,27 @@ public sealed class ReplayCommandTests
         (int code, string output, _) = Cli.Run("replay", Of("sander.csv"), "--set", "start-at=0.85", "--set", "stop-below=0.83");
         Assert.AreEqual(1, code, output);
         StringAssert.Contains(Cli.Unfolded(output), "while its current flowed on: stop-below is too high for it");
+    }
+
+    // A lamp whose start surge alone is a tool's, three times, and then a tool: stop-below has nothing to do with it.
+    [TestMethod]
+    public void What_was_let_go_before_the_vacuum_started_is_not_blamed_on_the_stop_level()
+    {
+        ToolSpecification lamp = ShortDay.Tool(ToolKind.Lamp, 0.5);
+        lamp.Name = "lamp";
+        Day day = ShortDay.Of(ShortDay.Tool(ToolKind.Universal, 2), 20, [], 14, 18);
+        day.Tools = [lamp, .. day.Tools];
+        double[] switched = [4, 5.5, 7, 8.5, 10, 11.5];
+        day.Steps =
+        [
+            .. switched.Select((at, i) => new DayStep((long)(at * 1e6), i % 2 == 0 ? DayAct.Start : DayAct.Stop, "lamp")),
+            .. day.Steps,
+        ];
+        File.WriteAllText(Of("lamp.csv"), ShopRecorder.Record(day, isTimed: false));
+        (_, string output, _) = Cli.Run("replay", Of("lamp.csv"));
+        output = Cli.Unfolded(output);
+        StringAssert.Contains(output, "The tool was let go 3 times while its current flowed on: only its start surge reaches");
+        Assert.IsFalse(output.Contains("stop-below is too high", StringComparison.Ordinal), output);
     }
 
     [TestMethod]
@@ -80,8 +112,8 @@ public sealed class ReplayCommandTests
     [DataRow(
         "replay|saw.csv|--set|start-at=0.5|--set|stop-below=0.6", "start-at must stay above stop-below (0.50 A and 0.60 A).")]
     [DataRow("replay|nothing.csv", "There is no file ")]
-    [DataRow("replay|saw.csv|--rate|20", "--rate 20 is not allowed: 400 to 20,000 readings a second")]
-    [DataRow("replay|saw.csv|--report|.", "is a folder; name an HTML file in it.")]
+    [DataRow("replay|saw.csv|--rate|20", "--rate 20 is not allowed: 400 to 100,000,000 readings a second")]
+    [DataRow("replay|saw.csv|--report|.", "it is a folder; name a file in it.")]
     [DataRow("tune|saw.csv", "Option '--idle' is required.")]
     [DataRow("tune|--idle|quiet.csv|quiet.csv", "quiet.csv shows no tool: it stays near the quiet line's ")]
     [DataRow(
@@ -126,6 +158,26 @@ public sealed class ReplayCommandTests
         StringAssert.Contains(
             Cli.Unfolded(output), "Too close to be told apart: small.csv. A tool must show 3 times what the line shows");
         Assert.DoesNotContain("save", output);
+    }
+
+    [TestMethod]
+    public void A_fault_belongs_in_the_verdict_and_tells_that_levels_are_of_no_use()
+    {
+        // A converter of ten bits about 512 counts: as counts of twelve bits the line rests far too low.
+        File.WriteAllLines(
+            Of("tenbit.csv"),
+            Enumerable.Range(0, 6000).Select(i =>
+                $"{i / 2000.0:0.0000},{512 + Math.Round(i < 2000 ? i % 3 : 60 * Math.Sin(2 * Math.PI * 50 * i / 2000))}")
+                .Prepend("s,counts"));
+        (int code, string output, _) = Cli.Run("replay", Of("tenbit.csv"));
+        Assert.AreEqual(1, code, output);
+        StringAssert.Contains(Cli.Unfolded(output), "Fault: resting point out of band, the line rests at 0.41");
+        File.WriteAllLines(
+            Of("tenbit-quiet.csv"),
+            Enumerable.Range(0, 6000).Select(i => $"{i / 2000.0:0.0000},{512 + (i % 3)}").Prepend("s,counts"));
+        (code, output, _) = Cli.Run("tune", "--idle", Of("tenbit-quiet.csv"), Of("tenbit.csv"));
+        Assert.AreEqual(1, code, output);
+        StringAssert.Contains(Cli.Unfolded(output), "There are no settings to use.");
     }
 
     private static string Of(string name) => Path.Combine(s_folder, name);

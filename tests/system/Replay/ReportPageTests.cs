@@ -54,7 +54,7 @@ public sealed class ReportPageTests
     public void A_quiet_line_has_no_spectrum_and_says_so()
     {
         Random random = new(3);
-        double[] counts = [.. Enumerable.Range(0, 4000).Select(_ => Math.Round(1576 + (8 * (random.NextDouble() - 0.5))))];
+        float[] counts = [.. Enumerable.Range(0, 4000).Select(_ => (float)Math.Round(1576 + (8 * (random.NextDouble() - 0.5))))];
         TableSource source = new("quiet", new TableReadings(counts, true, 2000, ""), 2, 1);
         HtmlPage page = new("quiet");
         ReportPage.AddReplay(
@@ -75,7 +75,7 @@ public sealed class ReportPageTests
                 "--disable-component-update", "--disable-sync",
             ],
         });
-        await using IPage tab = await browser.NewPageAsync();
+        await using PuppeteerSharp.IPage tab = await browser.NewPageAsync();
         List<string> asked = [];
         tab.Request += (_, request) => asked.Add(request.Request.Url);
         List<string> troubles = [];

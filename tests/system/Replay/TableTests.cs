@@ -30,7 +30,7 @@ public sealed class TableTests
         "column 2 ('current A') in A, by its name",
         "column 1 is the time in s")]
     [DataRow("Zeit;Kanal A\n(ms);(A)\n", "{2:0.000};{1:0.0000}|,", 2000, "semicolons, decimal comma", "the time in ms")]
-    [DataRow("t us\tmA\n", "{3:0}\t{4:0.0}", 2000, "in mA, by its name", "the time in µs")]
+    [DataRow("t us\tmA\n", "{3:0}\t{4:0.0}", 2000, "in mA, by its name", "the time in us")]
     [DataRow("# made by hand\n# two columns\n", "  {0:0.00000}   {1:0.0000}", 2000, "blanks", "in A")]
     [DataRow("name, t, ADC\n", "x, {0:0.00000}, {5:0}", 2000, "in counts, by its name", "column 2 is the time")]
     [DataRow("", "{0:0.00000} {5:0}", 2000, "counts, as they are whole numbers", "column 1 is the time in s")]
@@ -68,7 +68,7 @@ public sealed class TableTests
     public void What_was_said_goes_before_what_it_looks_like()
     {
         TableReadings readings = Read(
-            "", "{5:0} {1:0.0000}", 2000, new TableOptions(1000, 2, RecordingUnit.Milliamperes, null, 2, 1));
+            "", "{5:0} {1:0.0000}", 2000, new TableOptions(1000, 2, "mA", null, 2, 1));
         Assert.AreEqual(1000, readings.Rate);
         Assert.IsFalse(readings.IsCounts);
         Assert.AreEqual(0.004 * Math.Sqrt(2), readings.Values.Max(), 1e-4);
@@ -77,7 +77,8 @@ public sealed class TableTests
     [TestMethod]
     [DataRow("", "has no row of numbers")]
     [DataRow("a,b\nc,d\n", "has no row of numbers")]
-    [DataRow("0,1\n1,2\n2,1\n", "has 1 readings a second; it takes 400 at least")]
+    [DataRow("s,A\n0,1\n1,2\n2,1\n", "has 1 readings a second by the times in column 1; it takes 400 at least")]
+    [DataRow("0,1\n1,2\n2,1\n", "--rate says how many readings a second")]
     [DataRow("3,1\n1,2\n2,1\n", "--rate says how many readings a second")]
     [DataRow("0.001\n0.002\n0.003\n", "has a column of times and no other numbers")]
     [DataRow("0,1\n0.001,x\n0.002,3\n", "line 2: 'x' in column 2 is not a number")]

@@ -31,7 +31,8 @@ internal sealed class CoreBench
     private readonly ToolLine _line = new ToolLine();
     private readonly BucketFiller _filler = new BucketFiller(ToolLine.FullScale);
     private readonly Bucket _bucket = new Bucket();
-    private readonly int[] _readings = new int[5];
+    private int[] _readings = new int[5];
+    private int _length = Bucket.Microseconds;
     private bool _wasClosed;
     private bool _wasRunning;
 
@@ -176,6 +177,14 @@ internal sealed class CoreBench
         }
     }
 
+    /// <summary>The board turns out to be slow.</summary>
+    public void UseLongBuckets()
+    {
+        _readings = new int[2 * _readings.Length];
+        _length = Bucket.LongMicroseconds;
+        Core.UseLongBuckets();
+    }
+
     /// <summary>So many buckets come without a reading.</summary>
     public void Silence(int buckets)
     {
@@ -225,7 +234,7 @@ internal sealed class CoreBench
 
     private void Step(int readings)
     {
-        Now += Bucket.Microseconds;
+        Now += _length;
         _filler.Fill(_readings, readings, Now, _bucket);
         int vacuumPeak = (Now / Bucket.Microseconds & 1) == 0 ? VacuumPeak : -VacuumPeak;
         _bucket.VacuumReading = VacuumPeak < 0 ? -1 : ToolLine.Rest + vacuumPeak;

@@ -17,8 +17,7 @@ internal sealed class SurgeBench
     /// <summary>By how many counts the mean of the readings is above its resting point.</summary>
     public int Offset;
 
-    private const int Rest = 1500;
-    private readonly SwingWindow _window = new SwingWindow();
+    private readonly SwingWindow _window = Windows.Full();
     private readonly Bucket _bucket = new Bucket();
 
     public SurgeBench()
@@ -30,8 +29,8 @@ internal sealed class SurgeBench
     /// <summary>A tool is seen; what is left out of an onset is behind it.</summary>
     public void Begin()
     {
-        Watch.Begin();
-        for (int i = 0; i < SwingStretch.LeftOut; i++)
+        Watch.Begin(_bucket.EndTime);
+        for (int i = 0; i < SurgeWatch.LeftOut; i++)
         {
             Assert.IsFalse(AddBucket(30000));
         }
@@ -66,14 +65,23 @@ internal sealed class SurgeBench
     /// <returns>Whether the surge is over.</returns>
     public bool AddBucket(int swing)
     {
-        // All of it at the mains frequency.
-        _window.Power = SwingWindow.PowerOf(swing);
-        _window.Squares = _window.Power / 2;
+        Windows.Add(_window, swing);
+        for (int i = 0; i < _window.Means.Length; i++)
+        {
+            _window.Means[i] = 4 * Offset;
+        }
+
+        _bucket.EndTime += Bucket.Microseconds;
         _bucket.Count = 100;
-        _bucket.Sum = 100 * (Rest + Offset);
-        _bucket.AtHighRail = AtRailPercent;
-        _bucket.IsOrdinary = AtRailPercent == 0;
-        return Watch.Accept(_bucket, _window, Noise);
+        Watch.Clipped += AtRailPercent;
+        if (_bucket.EndTime < Watch.NextLook)
+        {
+            return false;
+        }
+
+        // The board judges with the next bucket what it measures with this one.
+        Watch.Accept(_bucket, _window, Noise);
+        return Watch.Accept(_bucket, _window, Noise) && Watch.IsOver();
     }
 
     /// <summary>Feeds a swing until the surge is over.</summary>

@@ -18,7 +18,7 @@ public class ExchangeTests
         "NoiseFloor._cap", "RunDetector.StartLooks", "RelayGate._restMicroseconds",
         "SwingWindow._swing", "SwingWindow.Least", "SwingWindow.Greatest", "ToolMatch.Score", "ToolMatch.IsCut", "SurgeWatch.Circuit", "ToolMemory.Lowest", "ToolMemory.Highest",
         "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook",
-        "DetectionCore._hasVacuumLine", "StartCounter._period",
+        "DetectionCore._hasVacuumLine", "DetectionCore._meterTurn", "StartCounter._period",
     };
 
     // The levels follow from settings and floors. The tape holds no notices: the board takes them in the same step.

@@ -45,7 +45,9 @@ internal sealed class SwitchView(LiveShop live, Glyphs glyphs)
 
     private IEnumerable<IRenderable> Why(int width)
     {
-        string why = live.Rig.IsDark ? "" : FirmwareText.Of(output => Switch.Why.Write(output, Switch.Now));
+        string why = live.Rig.IsDark ? ""
+            : Switch.Console.IsGuiding && Switch.Core.Vacuum.State == VacuumState.Held ? "told off while teaching or testing"
+            : FirmwareText.Of(output => Switch.Why.Write(output, Switch.Now));
         List<string> lines = Wrapped.Lines(why, width);
         for (int i = 0; i < WhyRows; i++)
         {

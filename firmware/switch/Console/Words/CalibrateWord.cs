@@ -16,7 +16,7 @@ public sealed class CalibrateWord : Word
     /// <param name="core">The core.</param>
     /// <param name="desk">The settings.</param>
     public CalibrateWord(DetectionCore core, SettingsDesk desk)
-        : base("calibrate", "calibrate AMPERES", "set sensor-gain by a running load that is known")
+        : base("calibrate", "calibrate AMPERES", "set sensor-gain by a running load of known current")
     {
         _core = core;
         _desk = desk;
@@ -53,8 +53,8 @@ public sealed class CalibrateWord : Word
 
         _gain = (int)gain;
         output.Text("The sensor shows ").Amperes(seen).Text(" at ");
-        ValueText.Value(output, row, _desk.InUse[SettingId.SensorGain]).Text("; for ").Amperes(known).Text(" it has ");
-        ValueText.Value(output, row, _gain).Text(".").End();
+        ValueText.Value(output, row, _desk.InUse[SettingId.SensorGain]).Text("; at ");
+        ValueText.Value(output, row, _gain).Text(" it shows ").Amperes(known).Text(".").End();
         if (known > seen * 2 || known < seen / 2)
         {
             console.Say("That is more than twice as much or less than half: look at turns, sensor and meter first.");

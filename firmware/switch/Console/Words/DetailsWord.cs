@@ -44,7 +44,7 @@ public sealed class DetailsWord : Word
                     .Text(core.IsWindowValid ? "valid" : "not valid").End();
                 return true;
             case 1:
-                output.Column("mean", Column).Fixed(core.MeanMillivolts, 3).Text(" V, resting ")
+                output.Column("mean", Column).Fixed(core.MeanMillivolts, 3).Text(" V, rests at ")
                     .Fixed(core.MidpointMillivolts, 3).Text(" V").End();
                 return true;
             case 2:

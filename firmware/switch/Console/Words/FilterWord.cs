@@ -8,7 +8,7 @@ public sealed class FilterWord : Word
     /// <summary>Initializes a new instance of the <see cref="FilterWord"/> class.</summary>
     /// <param name="hours">The run hours.</param>
     public FilterWord(RunHours hours)
-        : base("filter", "filter done", "count the filter's hours from nought again")
+        : base("filter", "filter [done]", "hours since you looked at the filter; count them anew")
     {
         _hours = hours;
     }
@@ -19,7 +19,7 @@ public sealed class FilterWord : Word
         if (rest == "done")
         {
             _hours.StartFilter();
-            console.Say("The filter's hours count from nought again.");
+            console.Say("The filter's hours count anew.");
             return;
         }
 

@@ -29,6 +29,6 @@ public sealed class HoldWord : Word
     {
         _controls.Handle(VacuumEvent.Hold, console.Now);
         _why.Answer(console.Output, console.Now);
-        console.Say("Not isolated: unplug before you reach in.");
+        console.Say("Held, not isolated: unplug before you reach in.");
     }
 }

@@ -27,7 +27,7 @@ public sealed class LampWord : Word
             case 1:
                 return Row(console, "on", "vacuum on; dark for a moment every 3 s: look at 'why'");
             case 2:
-                return Row(console, "even blinking", "vacuum told off by hand, or until the tool stops");
+                return Row(console, "even blinking", "vacuum held, or told off until the tool stops");
             case 3:
                 return Row(console, "three and a pause", "vacuum told off by a fault: 'why' says which");
             case 4:

@@ -5,7 +5,7 @@ public sealed class RecordWord : Word
 {
     /// <summary>Initializes a new instance of the <see cref="RecordWord"/> class.</summary>
     public RecordWord()
-        : base("record", "record", "every bucket for a PC to replay; any key ends it")
+        : base("record", "record", "a recording for a PC to replay; any key ends it")
     {
     }
 

@@ -37,7 +37,7 @@ public sealed class SetWord : Word
         }
         else if (index < 0)
         {
-            console.Words.Unknown(console, name);
+            console.Words.UnknownSetting(console, name);
         }
         else if (blank < 0)
         {

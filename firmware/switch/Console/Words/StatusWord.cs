@@ -67,7 +67,7 @@ public sealed class StatusWord : Word
                     _why.Write(output, console.Now);
                 }
 
-                if (core.VacuumMilliamperes >= 0)
+                if (core.VacuumMilliamperes >= 0 && (core.IsRelayClosed || core.Faults.IsVacuumStuck || core.IsVacuumSeenOff))
                 {
                     output.Text("; draws ").Amperes(core.VacuumMilliamperes);
                 }
@@ -102,7 +102,7 @@ public sealed class StatusWord : Word
                 return true;
             case 6:
                 output.Column("hours", Column).Fixed(_hours.Seconds / 360, 1).Text(" h of vacuum, ").Number(_hours.Starts)
-                    .Text(" starts, ").Fixed(_hours.FilterSeconds / 360, 1).Text(" h since the filter").End();
+                    .Text(" starts, ").Fixed(_hours.FilterSeconds / 360, 1).Text(" h since the filter was looked at").End();
                 return true;
             case 7:
                 output.Column("up", Column).Clock(console.Now / Time.Second).Text(", boot ").Number(_boot.Number)
@@ -114,7 +114,7 @@ public sealed class StatusWord : Word
                 int lost = core.LostHeartbeats.Recent(console.Now);
                 if (lost > 0)
                 {
-                    output.Text(", ").Number(lost).Text(" lost heartbeats in the last hour");
+                    output.Text(", pauses in the last hour: ").Number(lost);
                 }
 
                 output.End();

@@ -40,7 +40,7 @@ public sealed class TeachWord : Word
     {
         if (_core.Faults.HoldsOff)
         {
-            console.Say("Not while a fault stands; 'why' says which.");
+            console.Say("Not while a fault forbids starts; 'why' says which.");
             return;
         }
 
