@@ -448,10 +448,15 @@ public sealed class DetectionCore
         VacuumControl vacuum = Vacuum;
         SurgeWatch surge = vacuum.Surge;
         ToolGuess guess = vacuum.Guess;
-        if (guess.IsAsking && bucket.EndTime < _surgeDue)
+        if (guess.IsAsking && (surge.IsEnding || bucket.EndTime < _surgeDue))
         {
             AskOn(bucket.EndTime);
             return;
+        }
+
+        if (guess.IsAsking)
+        {
+            surge.NextLook = _surgeDue;
         }
 
         if (surge.IsEnding)
