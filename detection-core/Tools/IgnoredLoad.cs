@@ -135,7 +135,12 @@ public sealed class IgnoredLoad
                 return;
             }
 
-            _before += (swing - _before) >> SameShift;
+            if (_moreLooks == 0)
+            {
+                // What comes beside it must not lift what is known of it.
+                _before += (swing - _before) >> SameShift;
+            }
+
             return;
         }
 
