@@ -242,7 +242,6 @@ public sealed class DetectionCore
         if (!sameSensor)
         {
             // Another scale shows the same tools with other swings.
-            Vacuum.Tools.Forget();
             Vacuum.Book.Forget();
         }
 
@@ -531,11 +530,7 @@ public sealed class DetectionCore
     private void Learn()
     {
         VacuumControl vacuum = Vacuum;
-        if (vacuum.Guess.Learned != ToolGuess.None)
-        {
-            vacuum.Surge.Learn();
-        }
-        else if (vacuum.Ignored.IsThere && !vacuum.Ignored.IsAlone)
+        if (vacuum.Guess.Learned != ToolGuess.None || (vacuum.Ignored.IsThere && !vacuum.Ignored.IsAlone))
         {
             // Two loads together teach nothing of either.
             vacuum.Surge.End(false);

@@ -10,7 +10,7 @@ public sealed class ToolBook
     public const int Places = 12;
 
     /// <summary>Numbers that are kept of each tool; see <see cref="ToolFigure"/>.</summary>
-    public const int Figures = 15;
+    public const int Figures = 17;
 
     /// <summary>From so many starts on a tool is known.</summary>
     public const int StartsToKnow = 3;
@@ -20,6 +20,14 @@ public sealed class ToolBook
 
     /// <summary>Longest run-on of a tool's own, in ms: that of the setting.</summary>
     public const int LongestRunOn = 180_000;
+
+    /// <summary>Stands for the level of a first onset: another one follows.</summary>
+    public const int Another = 1 << 24;
+
+    // A start may be one of a tool whose height is within a fifth, and what follows within a ninth: so much does the point of
+    // the cycle at which the switch closes make of a difference.
+    private const int HeightPart = 5;
+    private const int AfterPart = 9;
 
     private const int MostStarts = 30_000;
     private const int Longest = 255;
@@ -34,8 +42,16 @@ public sealed class ToolBook
     // So many starts longer a tool that is known stays than one that is not.
     private const int StaysLonger = 20;
 
-    private readonly long[] _numbers = new long[Places * Figures];
-    private long _starts;
+    private int _starts;
+
+    /// <summary>All its numbers: <see cref="Figures"/> of the first tool, then those of the next.</summary>
+    public readonly int[] Numbers = new int[Places * Figures];
+
+    /// <summary>The lowest of the levels that the onset which was looked up last may come to.</summary>
+    public int Lowest;
+
+    /// <summary>The highest of them.</summary>
+    public int Highest;
 
     /// <summary>Goes up with whatever is worth keeping over a power cut soon.</summary>
     public int Changes;
@@ -46,8 +62,8 @@ public sealed class ToolBook
     /// <returns>The number.</returns>
     public int this[int place, ToolFigure figure]
     {
-        get { return (int)_numbers[(place * Figures) + (int)figure]; }
-        set { _numbers[(place * Figures) + (int)figure] = value; }
+        get { return Numbers[(place * Figures) + (int)figure]; }
+        set { Numbers[(place * Figures) + (int)figure] = value; }
     }
 
     /// <summary>Tells whether a tool is known.</summary>
@@ -56,6 +72,51 @@ public sealed class ToolBook
     public bool IsKnown(int place)
     {
         return this[place, ToolFigure.Starts] >= StartsToKnow;
+    }
+
+    /// <summary>Looks up a start; what is known of it is in <see cref="Lowest"/> and <see cref="Highest"/> then.</summary>
+    /// <param name="height">Height of the onset, a swing in sixteenths of a count.</param>
+    /// <param name="after">Swing a tenth of a second later; 0 where it is not known yet.</param>
+    /// <returns>
+    /// Whether anything is known of it. Where several may be meant, all of them count: the vacuum waits rather too long than too
+    /// short.
+    /// </returns>
+    public bool Find(int height, int after)
+    {
+        int[] numbers = Numbers;
+        Lowest = Another;
+        Highest = 0;
+        int most = height + (height / HeightPart);
+        int least = height - (height / HeightPart);
+        for (int i = 0; i < Places * Figures; i += Figures)
+        {
+            if (numbers[i + (int)ToolFigure.Starts] < StartsToKnow)
+            {
+                continue;
+            }
+
+            int one = numbers[i];
+            if (one >= least && one <= most && IsNear(numbers[i + (int)ToolFigure.After], after))
+            {
+                int level = numbers[i + (int)ToolFigure.Least];
+                Lowest = level < Lowest ? level : Lowest;
+                Highest = level > Highest ? level : Highest;
+            }
+
+            one = numbers[i + (int)ToolFigure.First];
+            if (one > 0 && one >= least && one <= most && IsNear(numbers[i + (int)ToolFigure.FirstAfter], after))
+            {
+                Highest = Another;
+            }
+        }
+
+        return Highest > 0;
+    }
+
+    private static bool IsNear(int known, int after)
+    {
+        int away = after / AfterPart;
+        return after == 0 || (known >= after - away && known <= after + away);
     }
 
     /// <summary>Learns from a start.</summary>
@@ -75,9 +136,15 @@ public sealed class ToolBook
         int height = this[place, ToolFigure.Height];
         int after = this[place, ToolFigure.After];
         Follow(place, ToolFigure.HeightSpread, Spread(seen.Height - height, height));
-        Follow(place, ToolFigure.AfterSpread, Spread(seen.AfterPart - after, after));
+        Follow(place, ToolFigure.AfterSpread, Spread(seen.After - after, after));
         Follow(place, ToolFigure.Height, seen.Height);
-        Follow(place, ToolFigure.After, seen.AfterPart);
+        Follow(place, ToolFigure.After, seen.After);
+        if (seen.First > 0)
+        {
+            this[place, ToolFigure.First] = seen.First;
+            this[place, ToolFigure.FirstAfter] = seen.FirstAfter;
+        }
+
         if (!isOutside)
         {
             Follow(place, ToolFigure.Third, seen.Third);
@@ -97,7 +164,7 @@ public sealed class ToolBook
         }
 
         this[place, ToolFigure.Starts] = starts < MostStarts ? starts + 1 : starts;
-        this[place, ToolFigure.Used] = (int)++_starts;
+        this[place, ToolFigure.Used] = ++_starts;
         return place;
     }
 
@@ -144,7 +211,7 @@ public sealed class ToolBook
     {
         int least = this[place, ToolFigure.Least];
         return IsWithin(place, ToolFigure.Height, 1, ToolFigures.MostSwing)
-            && IsWithin(place, ToolFigure.After, 1, ToolFigures.MostPart)
+            && IsWithin(place, ToolFigure.After, 1, ToolFigures.MostSwing)
             && IsWithin(place, ToolFigure.Least, 1, ToolFigures.MostSwing)
             && IsWithin(place, ToolFigure.Most, least, ToolFigures.MostSwing)
             && IsWithin(place, ToolFigure.Third, 0, ToolFigures.MostPart)
@@ -157,7 +224,9 @@ public sealed class ToolBook
             && IsWithin(place, ToolFigure.Seconds, 0, int.MaxValue)
             && IsWithin(place, ToolFigure.Wish, NoVacuum, LongestRunOn + 1)
             && IsWithin(place, ToolFigure.Named, 0, 1)
-            && IsWithin(place, ToolFigure.Knee, 0, ToolFigures.MostKnee);
+            && IsWithin(place, ToolFigure.Knee, 0, ToolFigures.MostKnee)
+            && IsWithin(place, ToolFigure.First, 0, ToolFigures.MostSwing)
+            && IsWithin(place, ToolFigure.FirstAfter, 0, ToolFigures.MostSwing);
     }
 
     /// <summary>Puts a tool into a place, as a backup has it.</summary>
@@ -183,7 +252,7 @@ public sealed class ToolBook
             return false;
         }
 
-        this[place, ToolFigure.Used] = (int)++_starts;
+        this[place, ToolFigure.Used] = ++_starts;
         Changes++;
         return true;
     }
@@ -192,7 +261,7 @@ public sealed class ToolBook
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        tape.Numbers(_numbers);
+        tape.Numbers(Numbers);
         _starts = tape.Number(_starts);
         Changes = tape.Number(Changes);
     }
@@ -212,7 +281,7 @@ public sealed class ToolBook
     private void Begin(ToolFigures seen, int place)
     {
         this[place, ToolFigure.Height] = seen.Height;
-        this[place, ToolFigure.After] = seen.AfterPart;
+        this[place, ToolFigure.After] = seen.After;
         this[place, ToolFigure.Least] = seen.Level;
         this[place, ToolFigure.Most] = seen.Level;
         this[place, ToolFigure.Third] = seen.Third;

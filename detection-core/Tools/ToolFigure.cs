@@ -6,7 +6,7 @@ public enum ToolFigure
     /// <summary>Height of the onset, a swing in sixteenths of a count; 0 where the place is empty.</summary>
     Height = 0,
 
-    /// <summary>Swing a tenth of a second later, in parts of the height.</summary>
+    /// <summary>Swing a tenth of a second later, in the same unit.</summary>
     After = 1,
 
     /// <summary>Lowest settled swing, in sixteenths of a count.</summary>
@@ -47,4 +47,10 @@ public enum ToolFigure
 
     /// <summary>Place of the knee within the surge; see <see cref="ToolFigures.KneePart"/>.</summary>
     Knee = 14,
+
+    /// <summary>Height of a first onset before that one, of a lamp or electronics; 0 where there is none.</summary>
+    First = 15,
+
+    /// <summary>What followed the first onset.</summary>
+    FirstAfter = 16,
 }

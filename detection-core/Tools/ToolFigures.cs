@@ -35,16 +35,6 @@ public sealed class ToolFigures
     /// <summary>When the current first was steady, in stretches of 20 ms after the onset; 0 until then.</summary>
     public int Length;
 
-    /// <summary>Gets what is left after a tenth of a second, in parts of the height, which is known.</summary>
-    public int AfterPart
-    {
-        get
-        {
-            int part = ToolMatch.Part(After, Height);
-            return part == 0 ? 1 : part < MostPart ? part : MostPart;
-        }
-    }
-
     /// <summary>When the current had come well down from its height, in the same unit; 0 until then.</summary>
     public int Knee;
 
@@ -54,9 +44,24 @@ public sealed class ToolFigures
         get { return Knee == 0 ? 0 : Knee >= Length ? MostKnee : Knee * MostKnee / Length; }
     }
 
-    /// <summary>Begins a start.</summary>
+    /// <summary>
+    /// Height of a first onset, which another one followed: of a tool's lamp or electronics before its motor; 0 where there
+    /// was none.
+    /// </summary>
+    public int First;
+
+    /// <summary>What followed the first onset.</summary>
+    public int FirstAfter;
+
+    /// <summary>Begins an onset; one that was before was the first stage.</summary>
     public void Begin()
     {
+        if (First == 0 && Height > 0)
+        {
+            First = Height;
+            FirstAfter = After > 0 ? After : Height;
+        }
+
         Height = 0;
         After = 0;
         Level = int.MaxValue;
@@ -77,5 +82,7 @@ public sealed class ToolFigures
         Half = tape.Number(Half);
         Length = tape.Number(Length);
         Knee = tape.Number(Knee);
+        First = tape.Number(First);
+        FirstAfter = tape.Number(FirstAfter);
     }
 }

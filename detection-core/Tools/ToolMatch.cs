@@ -15,13 +15,12 @@ public sealed class ToolMatch
 
     private const int HeightUsual = 99;
     private const int AfterUsual = 90;
-    private const int ClimbUsual = 400;
-    private const int ClimbAfterUsual = 346;
     private const int LevelUsual = 77;
     private const int CutCosts = 7 * One;
     private const int CutWeight = 3;
     private const int ThirdUsual = 2;
     private const int HalfUsual = 38;
+    private const int LengthUsual = 5;
 
     private const int SureScore = 8 * One;
     private const int SureLevel = 180;
@@ -30,6 +29,9 @@ public sealed class ToolMatch
 
     // How much more than its mean spread counts as usual for a tool.
     private const int SpreadTimes = 4;
+
+    // Of height and what follows it one may be far off, by the moment of switching or by the load, until its spread is known.
+    private const int OneIsOffShift = 2;
 
     // A cut draws this much more than idling at most.
     private const int CutTimes = 33;
@@ -58,17 +60,27 @@ public sealed class ToolMatch
     /// <returns>How little agrees; less is better.</returns>
     public static int StartScore(ToolBook book, int place, ToolFigures seen)
     {
-        int height = book[place, ToolFigure.Height];
-        int after = book[place, ToolFigure.After];
-        int least = book[place, ToolFigure.Least];
+        int[] numbers = book.Numbers;
+        int at = place * ToolBook.Figures;
+        int height = numbers[at];
+        int after = numbers[at + (int)ToolFigure.After];
+        int least = numbers[at + (int)ToolFigure.Least];
+        if (Climbs(height, least))
+        {
+            // What begins low and climbs begins anywhere below.
+            return seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual);
+        }
 
-        // What begins low and climbs begins anywhere.
-        bool climbs = height < least - (least >> 3);
-        int heightUsual = Usual(climbs ? ClimbUsual : HeightUsual, book[place, ToolFigure.HeightSpread]);
-        int afterUsual = Usual(climbs ? ClimbAfterUsual : AfterUsual, book[place, ToolFigure.AfterSpread]);
-        return Square(Part(seen.Height - height, height), heightUsual)
-            + Square(Part(seen.AfterPart - after, after), afterUsual)
-            + Penalty(heightUsual, HeightUsual) + Penalty(afterUsual, AfterUsual);
+        int heightUsual = Usual(HeightUsual, numbers[at + (int)ToolFigure.HeightSpread]);
+        int afterUsual = Usual(AfterUsual, numbers[at + (int)ToolFigure.AfterSpread]);
+        int first = Square(Part(seen.Height - height, height), heightUsual) + Penalty(heightUsual, HeightUsual);
+        int second = Square(Part(seen.After - after, after), afterUsual) + Penalty(afterUsual, AfterUsual);
+        if (!book.IsKnown(place))
+        {
+            return first < second ? first + (second >> OneIsOffShift) : second + (first >> OneIsOffShift);
+        }
+
+        return first + second;
     }
 
     /// <summary>Compares.</summary>
@@ -77,18 +89,28 @@ public sealed class ToolMatch
     /// <param name="seen">What the start showed; its level is known.</param>
     public void Compare(ToolBook book, int place, ToolFigures seen)
     {
+        int[] numbers = book.Numbers;
+        int at = place * ToolBook.Figures;
         int start = StartScore(book, place, seen);
-        int least = book[place, ToolFigure.Least];
-        int most = book[place, ToolFigure.Most];
-        int third = book[place, ToolFigure.Third];
-        int half = book[place, ToolFigure.Half];
+        int least = numbers[at + (int)ToolFigure.Least];
+        int most = numbers[at + (int)ToolFigure.Most];
+        int third = numbers[at + (int)ToolFigure.Third];
+        int half = numbers[at + (int)ToolFigure.Half];
+        int length = numbers[at + (int)ToolFigure.Length];
         int level = seen.Level;
+        bool climbs = Climbs(numbers[at], least);
+        int shape = Square(seen.Half - half, HalfUsual + (half / 3));
         int away = level < least ? Part(least - level, least) : level > most ? Part(level - most, most) : 0;
-        Score = start + Square(away, LevelUsual) + Square(seen.Third - third, ThirdUsual + (third / 5))
-            + Square(seen.Half - half, HalfUsual + (half / 3));
+        Score = start + shape + Square(away, LevelUsual) + Square(seen.Third - third, ThirdUsual + (third / 5))
+            + Square(seen.Length - length, LengthUsual + (length / 4));
+        if (climbs && !Climbs(seen.Height, level))
+        {
+            Score += CutCosts;
+        }
+
         IsCut = false;
-        int cut = (start * CutWeight) + CutCosts;
-        if (cut < Score && level > most && level / CutTimes < most / CutTimesOf)
+        int cut = (start * CutWeight) + CutCosts + shape;
+        if (cut < Score && !climbs && level > most && level / CutTimes < most / CutTimesOf)
         {
             Score = cut;
             IsCut = true;
@@ -115,12 +137,17 @@ public sealed class ToolMatch
             : seen.Level > most ? Part(seen.Level - most, most)
             : 0;
         int score = Square(Part(seen.Height - height, height), HeightUsual)
-            + Square(Part(seen.AfterPart - after, after), spread > AfterUsual ? spread : AfterUsual)
+            + Square(Part(seen.After - after, after), spread > AfterUsual ? spread : AfterUsual)
             + (Square(away, LevelUsual) / 2) + Square(seen.Third - third, ThirdUsual + (third / 5))
             + Square(seen.Half - half, HalfUsual + (half / 3));
         int knee = seen.KneePart - book[place, ToolFigure.Knee];
         return score <= SureScore && away <= SureLevel && (longer < 0 ? -longer : longer) <= (length * 3 / 4) + SureLength
             && (knee < 0 ? -knee : knee) <= SureKnee;
+    }
+
+    private static bool Climbs(int height, int level)
+    {
+        return height < level - (level >> 3);
     }
 
     private static int Usual(int usual, int spread)
@@ -135,7 +162,8 @@ public sealed class ToolMatch
 
     private static int Square(int difference, int usual)
     {
-        int units = difference / MostUnits >= usual || -difference / MostUnits >= usual ? MostUnits * Unit : difference * Unit / usual;
+        int away = difference < 0 ? -difference : difference;
+        int units = away / MostUnits >= usual ? MostUnits * Unit : away * Unit / usual;
         return units * units;
     }
 }

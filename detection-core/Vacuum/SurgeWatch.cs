@@ -11,7 +11,7 @@ namespace NanoDustSwitch.Detection;
 /// that climbs is a soft start, which has no surge.
 /// </para>
 /// <para>
-/// A start that is known (<see cref="ToolMemory"/>) is waited for no longer than until the current has come to the level that it
+/// A start that is known (<see cref="ToolBook"/>) is waited for no longer than until the current has come to the level that it
 /// came to before. A current that steps up is a new onset: of a tool whose lamp or electronics come on before its motor.
 /// </para>
 /// </remarks>
@@ -88,7 +88,7 @@ public sealed class SurgeWatch
     // A watch that has lasted for so many stretches has lasted for the longest surge.
     private const int LongestStretches = 130;
 
-    private readonly ToolMemory _memory;
+    private readonly ToolBook _book;
     private readonly long[] _swings = new long[Mask + 1];
 
     // The last stretch: the swing of the mains frequency, half of its power in the last bucket, whether the readings were cut
@@ -107,8 +107,6 @@ public sealed class SurgeWatch
     private int _most;
     private int _offCentre;
     private int _range;
-    private int _firstOnset;
-    private int _firstAfter;
     private int _kneeBelow;
     private int _sumOfMeans;
     private int _halfStepPower;
@@ -119,7 +117,7 @@ public sealed class SurgeWatch
     private int _knownHighest;
 
     /// <summary>
-    /// Until when nothing has to be done, in microseconds: <see cref="Accept"/> or <see cref="Learn"/> is to be called with the
+    /// Until when nothing has to be done, in microseconds: <see cref="Accept"/> is to be called with the
     /// first bucket that ends then or later.
     /// </summary>
     public long NextLook = Never;
@@ -133,17 +131,17 @@ public sealed class SurgeWatch
     /// <summary>Readings at a rail since the last stretch, to be counted up from outside.</summary>
     public int Clipped;
 
-    /// <summary>Whether <see cref="Learn"/> is to be called with the next bucket.</summary>
+    /// <summary>Whether the start is over, and <see cref="Seen"/> is to be learned with the next buckets.</summary>
     public bool IsEnding;
 
     /// <summary>A swing above this is more than the circuit carries, in sixteenths of a count.</summary>
     public int Circuit = int.MaxValue;
 
     /// <summary>Initializes a new instance of the <see cref="SurgeWatch"/> class.</summary>
-    /// <param name="memory">What is known of the tools.</param>
-    public SurgeWatch(ToolMemory memory)
+    /// <param name="book">What is known of the tools.</param>
+    public SurgeWatch(ToolBook book)
     {
-        _memory = memory;
+        _book = book;
     }
 
     /// <summary>
@@ -161,13 +159,13 @@ public sealed class SurgeWatch
         IsEnding = false;
         IsNews = false;
         _steps = 0;
-        _firstOnset = 0;
         Seen.Height = 0;
+        Seen.First = 0;
         BeginOnset(now);
     }
 
     /// <summary>
-    /// Ends the watch. What there is to learn is left to <see cref="Learn"/>, so that it falls into another bucket.
+    /// Ends the watch. What there is to learn falls into other buckets; <see cref="IsEnding"/> tells it.
     /// </summary>
     /// <param name="learns">Whether it was a tool's start.</param>
     public void End(bool learns)
@@ -180,23 +178,6 @@ public sealed class SurgeWatch
 
         IsEnding = learns && IsWatching && Seen.Level < int.MaxValue;
         NextLook = IsEnding ? 0 : Never;
-    }
-
-    /// <summary>
-    /// Remembers the tool after the end of the watch: first its first stage, where it had one, and at the next call its onset.
-    /// </summary>
-    public void Learn()
-    {
-        if (_firstOnset > 0)
-        {
-            _memory.Learn(_firstOnset, _firstAfter, ToolMemory.Another);
-            _firstOnset = 0;
-            return;
-        }
-
-        _memory.Learn(Seen.Height, Seen.After, Seen.Level);
-        IsEnding = false;
-        NextLook = Never;
     }
 
     /// <summary>
@@ -267,8 +248,6 @@ public sealed class SurgeWatch
         _offCentre = tape.Number(_offCentre);
         _range = tape.Number(_range);
         Seen.Exchange(tape);
-        _firstOnset = tape.Number(_firstOnset);
-        _firstAfter = tape.Number(_firstAfter);
         _kneeBelow = tape.Number(_kneeBelow);
         _sumOfMeans = tape.Number(_sumOfMeans);
         _halfStepPower = tape.Number(_halfStepPower);
@@ -309,12 +288,6 @@ public sealed class SurgeWatch
 
     private void BeginOnset(long now)
     {
-        if (_firstOnset == 0 && Seen.Height > 0)
-        {
-            _firstOnset = Seen.Height;
-            _firstAfter = Seen.After > 0 ? Seen.After : Seen.Height;
-        }
-
         Seen.Begin();
         _offCentre = 0;
         _range = 0;
@@ -399,10 +372,10 @@ public sealed class SurgeWatch
 
     private void Recall()
     {
-        _isKnown = _memory.Find(Seen.Height, Seen.After);
-        int lowest = _memory.Lowest;
+        _isKnown = _book.Find(Seen.Height, Seen.After);
+        int lowest = _book.Lowest;
         _knownMost = lowest + (lowest >> (Seen.Height - lowest < lowest >> NoSurgeShift ? NoSurgeShift : AboveShift));
-        _knownHighest = _memory.Highest;
+        _knownHighest = _book.Highest;
     }
 
     // Where there was an offset, only what comes down from the plateau after it counts. Five stretches of four means in quarters
@@ -426,7 +399,7 @@ public sealed class SurgeWatch
         int before = (int)_swings[(_count - StillStretches) & Mask];
         return swing >= _knownHighest - (_knownHighest >> BelowShift)
             ? before - swing < swing >> StillShift
-            : _knownHighest < ToolMemory.Another && swing - before > before >> StillShift;
+            : _knownHighest < ToolBook.Another && swing - before > before >> StillShift;
     }
 
     private bool IsClimbing()

@@ -36,9 +36,6 @@ public sealed class VacuumControl
     private long _burstToldAt = -Time.Minute;
 
     /// <summary>What the starts have taught of the tools.</summary>
-    public readonly ToolMemory Tools = new ToolMemory();
-
-    /// <summary>The tools that were learned.</summary>
     public readonly ToolBook Book = new ToolBook();
 
     /// <summary>Which tool it is.</summary>
@@ -104,7 +101,7 @@ public sealed class VacuumControl
     {
         _settings = settings;
         _notices = notices;
-        Surge = new SurgeWatch(Tools);
+        Surge = new SurgeWatch(Book);
         Guess = new ToolGuess(Book);
     }
 
@@ -467,7 +464,6 @@ public sealed class VacuumControl
         _surgeEnd = tape.Number(_surgeEnd);
         _isSurgeOver = tape.Flag(_isSurgeOver);
         Surge.Exchange(tape);
-        Tools.Exchange(tape);
         _knownBy = tape.Number(_knownBy);
         Book.Exchange(tape);
         Ignored.Exchange(tape);

@@ -10,12 +10,11 @@ namespace NanoDustSwitch.Firmware;
 public sealed class KnownTools
 {
     /// <summary>Version of the layout in flash.</summary>
-    public const int Version = 1;
+    public const int Version = 2;
 
     private const int NumberBytes = 4;
-    private const int FirstNumber = SlotPair.Head + (2 * NumberBytes);
-    private const int FirstTool = FirstNumber + (ToolMemory.Size * NumberBytes);
-    private const int ToolBytes = (10 * NumberBytes) + ToolNames.Most;
+    private const int FirstTool = SlotPair.Head + (2 * NumberBytes);
+    private const int ToolBytes = (13 * NumberBytes) + ToolNames.Most;
     private const int Length = FirstTool + (ToolBook.Places * ToolBytes) - SlotPair.Head;
 
     // The high half of a number: the length, whether it has a name, the knee.
@@ -24,10 +23,8 @@ public sealed class KnownTools
 
     private readonly SlotPair _slots;
     private readonly ToolGuess _guess;
-    private readonly ToolMemory _memory;
     private readonly SettingValues _settings;
     private int _written;
-    private int _writtenBook;
     private int _writtenSeconds;
 
     /// <summary>Names of the tools, and when each was started last.</summary>
@@ -41,7 +38,6 @@ public sealed class KnownTools
     {
         _slots = new SlotPair(board, Slots.Tools);
         _guess = vacuum.Guess;
-        _memory = vacuum.Tools;
         _settings = settings;
         Names = new ToolNames(vacuum.Book);
         NoteWritten();
@@ -55,8 +51,7 @@ public sealed class KnownTools
     {
         get
         {
-            return _memory.Changes != _written || Names.Book.Changes != _writtenBook
-                || Seconds() - _writtenSeconds >= RunHours.WorthWriting;
+            return Names.Book.Changes != _written || Seconds() - _writtenSeconds >= RunHours.WorthWriting;
         }
     }
 
@@ -79,11 +74,6 @@ public sealed class KnownTools
             && LittleEndian.Read(buffer, SlotPair.Head) == _settings[SettingId.SensorGain]
             && LittleEndian.Read(buffer, SlotPair.Head + NumberBytes) == _settings[SettingId.Turns])
         {
-            for (int i = 0; i < ToolMemory.Size; i++)
-            {
-                _memory[i] = LittleEndian.Read(buffer, FirstNumber + (i * NumberBytes));
-            }
-
             for (int i = 0; i < ToolBook.Places; i++)
             {
                 Read(buffer, FirstTool + (i * ToolBytes), i);
@@ -100,11 +90,6 @@ public sealed class KnownTools
         byte[] buffer = _slots.Buffer;
         LittleEndian.Write(buffer, SlotPair.Head, _settings[SettingId.SensorGain]);
         LittleEndian.Write(buffer, SlotPair.Head + NumberBytes, _settings[SettingId.Turns]);
-        for (int i = 0; i < ToolMemory.Size; i++)
-        {
-            LittleEndian.Write(buffer, FirstNumber + (i * NumberBytes), _memory[i]);
-        }
-
         for (int i = 0; i < ToolBook.Places; i++)
         {
             Write(buffer, FirstTool + (i * ToolBytes), i);
@@ -117,8 +102,7 @@ public sealed class KnownTools
 
     private void NoteWritten()
     {
-        _written = _memory.Changes;
-        _writtenBook = Names.Book.Changes;
+        _written = Names.Book.Changes;
         _writtenSeconds = Seconds();
     }
 
@@ -143,11 +127,10 @@ public sealed class KnownTools
         book[place, ToolFigure.Seconds] = LittleEndian.Read(buffer, at + 16);
         book[place, ToolFigure.Wish] = LittleEndian.Read(buffer, at + 20);
         int pair = LittleEndian.Read(buffer, at + 24);
-        book[place, ToolFigure.After] = pair & ushort.MaxValue;
-        book[place, ToolFigure.Third] = (pair >> 16) & ushort.MaxValue;
+        book[place, ToolFigure.Third] = pair & ushort.MaxValue;
+        book[place, ToolFigure.Half] = (pair >> 16) & ushort.MaxValue;
         pair = LittleEndian.Read(buffer, at + 28);
-        book[place, ToolFigure.Half] = pair & ushort.MaxValue;
-        book[place, ToolFigure.HeightSpread] = (pair >> 16) & ushort.MaxValue;
+        book[place, ToolFigure.HeightSpread] = pair & ushort.MaxValue;
         pair = LittleEndian.Read(buffer, at + 32);
         book[place, ToolFigure.AfterSpread] = pair & ushort.MaxValue;
         book[place, ToolFigure.Length] = (pair >> 16) & (NamedBit - 1);
@@ -156,7 +139,10 @@ public sealed class KnownTools
         pair = LittleEndian.Read(buffer, at + 36);
         book[place, ToolFigure.Starts] = pair & ushort.MaxValue;
         Names.Boots[place] = (pair >> 16) & ushort.MaxValue;
-        Array.Copy(buffer, at + 40, Names.Bytes, place * ToolNames.Most, ToolNames.Most);
+        book[place, ToolFigure.After] = LittleEndian.Read(buffer, at + 40);
+        book[place, ToolFigure.First] = LittleEndian.Read(buffer, at + 44);
+        book[place, ToolFigure.FirstAfter] = LittleEndian.Read(buffer, at + 48);
+        Array.Copy(buffer, at + 52, Names.Bytes, place * ToolNames.Most, ToolNames.Most);
         book.Check(place);
         Names.Check(place);
     }
@@ -171,11 +157,14 @@ public sealed class KnownTools
         LittleEndian.Write(buffer, at + 12, book[place, ToolFigure.Used]);
         LittleEndian.Write(buffer, at + 16, book[place, ToolFigure.Seconds]);
         LittleEndian.Write(buffer, at + 20, book[place, ToolFigure.Wish]);
-        LittleEndian.Write(buffer, at + 24, book[place, ToolFigure.After] | (book[place, ToolFigure.Third] << 16));
-        LittleEndian.Write(buffer, at + 28, book[place, ToolFigure.Half] | (book[place, ToolFigure.HeightSpread] << 16));
+        LittleEndian.Write(buffer, at + 24, book[place, ToolFigure.Third] | (book[place, ToolFigure.Half] << 16));
+        LittleEndian.Write(buffer, at + 28, book[place, ToolFigure.HeightSpread]);
         LittleEndian.Write(
             buffer, at + 32, book[place, ToolFigure.AfterSpread] | ((book[place, ToolFigure.Length] | named) << 16));
         LittleEndian.Write(buffer, at + 36, book[place, ToolFigure.Starts] | (Names.Boots[place] << 16));
-        Array.Copy(Names.Bytes, place * ToolNames.Most, buffer, at + 40, ToolNames.Most);
+        LittleEndian.Write(buffer, at + 40, book[place, ToolFigure.After]);
+        LittleEndian.Write(buffer, at + 44, book[place, ToolFigure.First]);
+        LittleEndian.Write(buffer, at + 48, book[place, ToolFigure.FirstAfter]);
+        Array.Copy(Names.Bytes, place * ToolNames.Most, buffer, at + 52, ToolNames.Most);
     }
 }

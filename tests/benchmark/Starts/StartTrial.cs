@@ -40,9 +40,9 @@ internal sealed class StartTrial
         }
 
         // As the firmware does with its slot of flash.
-        for (int i = 0; before != null && i < ToolMemory.Size; i++)
+        for (int i = 0; before != null && i < before.Vacuum.Book.Numbers.Length; i++)
         {
-            Core.Vacuum.Tools[i] = before.Vacuum.Tools[i];
+            Core.Vacuum.Book.Numbers[i] = before.Vacuum.Book.Numbers[i];
         }
 
         _random = random;

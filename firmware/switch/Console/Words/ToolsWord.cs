@@ -235,10 +235,11 @@ public sealed class ToolsWord : Word
     {
         ToolBook book = _names.Book;
         _figures.Height = book[place, ToolFigure.Height];
-        _figures.After = (int)((long)_figures.Height * book[place, ToolFigure.After] / ToolFigures.Whole);
+        _figures.After = book[place, ToolFigure.After];
         _figures.Level = (book[place, ToolFigure.Least] + book[place, ToolFigure.Most]) / 2;
         _figures.Third = book[place, ToolFigure.Third];
         _figures.Half = book[place, ToolFigure.Half];
+        _figures.Length = book[place, ToolFigure.Length];
         for (int i = 0; i < ToolBook.Places; i++)
         {
             if (i != place && book.IsKnown(i))
