@@ -135,6 +135,8 @@ public sealed class ToolBook
 
         int height = this[place, ToolFigure.Height];
         int after = this[place, ToolFigure.After];
+        int least = this[place, ToolFigure.Least];
+        int most = this[place, ToolFigure.Most];
         Follow(place, ToolFigure.HeightSpread, Spread(seen.Height - height, height));
         Follow(place, ToolFigure.AfterSpread, Spread(seen.After - after, after));
         Follow(place, ToolFigure.Height, seen.Height);
@@ -151,10 +153,12 @@ public sealed class ToolBook
             Follow(place, ToolFigure.Half, seen.Half);
             Follow(place, ToolFigure.Length, seen.Length);
             Follow(place, ToolFigure.Knee, seen.KneePart);
-            int least = this[place, ToolFigure.Least];
-            int most = this[place, ToolFigure.Most];
+        }
+
+        if (!isOutside || (seen.Level < most + (most >> 1)))
+        {
             this[place, ToolFigure.Least] = seen.Level < least ? seen.Level : least + ((seen.Level - least) >> ShrinkShift);
-            this[place, ToolFigure.Most] = seen.Level > most ? seen.Level : most - ((most - seen.Level) >> ShrinkShift);
+            this[place, ToolFigure.Most] = seen.Level > most ? most + ((seen.Level - most) >> (isOutside ? 2 : 0)) : most - ((most - seen.Level) >> ShrinkShift);
         }
 
         int starts = this[place, ToolFigure.Starts];

@@ -102,7 +102,7 @@ public sealed class ToolGuess
 
         IsAsking = false;
         HasAnswered = true;
-        bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin;
+        bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin && _knownScore - _nearestScore < Margin;
         Tool = isKnown ? _known : None;
         IsSure = isKnown && !_isKnownCut && _otherScore - _knownScore >= SureMargin && ToolMatch.IsSure(_book, _known, seen);
         if (_learns)

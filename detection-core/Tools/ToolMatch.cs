@@ -16,6 +16,9 @@ public sealed class ToolMatch
     private const int HeightUsual = 99;
     private const int AfterUsual = 90;
     private const int LevelUsual = 77;
+    private const int ClimbUsual = 400;
+    private const int ClimbMost = 2 * One;
+    private const int LoadCosts = 4 * One;
     private const int CutCosts = 7 * One;
     private const int CutWeight = 3;
     private const int ThirdUsual = 2;
@@ -68,7 +71,9 @@ public sealed class ToolMatch
         if (Climbs(height, least))
         {
             // What begins low and climbs begins anywhere below.
-            return seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual);
+            int begins = Square(Part(seen.Height - height, height), ClimbUsual) + Square(Part(seen.After - after, after), ClimbUsual);
+            return (begins < ClimbMost ? begins : ClimbMost)
+                + (seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual));
         }
 
         int heightUsual = Usual(HeightUsual, numbers[at + (int)ToolFigure.HeightSpread]);
@@ -105,12 +110,31 @@ public sealed class ToolMatch
             + Square(seen.Length - length, LengthUsual + (length / 4));
         if (climbs && !Climbs(seen.Height, level))
         {
-            Score += CutCosts;
+            Score += ClimbMost;
         }
 
         IsCut = false;
-        int cut = (start * CutWeight) + CutCosts + shape;
-        if (cut < Score && !climbs && level > most && level / CutTimes < most / CutTimesOf)
+        if (climbs || away == 0)
+        {
+            return;
+        }
+
+        // The start alone tells it, where its load is another one.
+        int cut = (start * CutWeight) + shape;
+        if (level < most + (most >> 1) && level > least - (least / 3))
+        {
+            cut += LoadCosts;
+        }
+        else if (level > most && level / CutTimes < most / CutTimesOf)
+        {
+            cut += CutCosts;
+        }
+        else
+        {
+            return;
+        }
+
+        if (cut < Score)
         {
             Score = cut;
             IsCut = true;

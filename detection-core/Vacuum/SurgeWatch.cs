@@ -79,8 +79,8 @@ public sealed class SurgeWatch
     private const int StillShift = 5;
     private const int StillStretches = 3;
 
-    // A level that is lower by a sixteenth is news.
-    private const int NewsShift = 4;
+    // A level that is lower by a thirty-second is news.
+    private const int NewsShift = 5;
 
     // The share of the third harmonic is taken over a while.
     private const int ThirdShift = 2;
