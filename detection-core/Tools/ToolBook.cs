@@ -155,7 +155,7 @@ public sealed class ToolBook
             Follow(place, ToolFigure.Knee, seen.KneePart);
         }
 
-        if (!isOutside || (seen.Level < most + (most >> 1)))
+        if (!isOutside || (seen.Level < least + (least >> 1)))
         {
             this[place, ToolFigure.Least] = seen.Level < least ? seen.Level : least + ((seen.Level - least) >> ShrinkShift);
             this[place, ToolFigure.Most] = seen.Level > most ? most + ((seen.Level - most) >> (isOutside ? 2 : 0)) : most - ((most - seen.Level) >> ShrinkShift);

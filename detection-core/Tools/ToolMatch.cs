@@ -19,6 +19,10 @@ public sealed class ToolMatch
     private const int ClimbUsual = 400;
     private const int ClimbMost = 2 * One;
     private const int LoadCosts = 4 * One;
+    private const int StagesCost = 4 * One;
+
+    // A start above this is cut off at the rails, and its height tells little.
+    private const int Clipped = 55_000;
     private const int CutCosts = 7 * One;
     private const int CutWeight = 3;
     private const int ThirdUsual = 2;
@@ -108,6 +112,14 @@ public sealed class ToolMatch
         int away = level < least ? Part(least - level, least) : level > most ? Part(level - most, most) : 0;
         Score = start + shape + Square(away, LevelUsual) + Square(seen.Third - third, ThirdUsual + (third / 5))
             + Square(seen.Length - length, LengthUsual + (length / 4));
+        int stages = 0;
+        if (!climbs)
+        {
+            int first = numbers[at + (int)ToolFigure.First];
+            stages = (first > 0) != (seen.First > 0) ? StagesCost : 0;
+            Score += stages;
+        }
+
         if (climbs && !Climbs(seen.Height, level))
         {
             Score += ClimbMost;
@@ -120,8 +132,8 @@ public sealed class ToolMatch
         }
 
         // The start alone tells it, where its load is another one.
-        int cut = (start * CutWeight) + shape;
-        if (level < most + (most >> 1) && level > least - (least / 3))
+        int cut = (start * CutWeight) + shape + stages;
+        if (numbers[at] < Clipped && level < least + (least / 2) && level > most - (most / 3))
         {
             cut += LoadCosts;
         }
