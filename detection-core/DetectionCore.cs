@@ -490,7 +490,7 @@ public sealed class DetectionCore
         if (surge.IsNews)
         {
             surge.IsNews = false;
-            if (!vacuum.Ignored.IsThere)
+            if (!vacuum.Ignored.IsThere && !guess.IsAsking && surge.Seen.Level < int.MaxValue)
             {
                 guess.Ask(false);
             }

@@ -49,10 +49,12 @@ public sealed class IgnoredLoad
     public void Begin(ToolBook book, int place, SwingWindow window)
     {
         int most = book[place, ToolFigure.Most];
-        _mostPower = SwingWindow.PowerOf(most + (most >> MoreShift));
         int least = book[place, ToolFigure.Least];
-        _leastPower = SwingWindow.PowerOf(least - (least >> LessShift));
         _before = SwingWindow.SwingOf(window.SmoothPower(), most);
+        most = _before > most ? _before : most;
+        least = _before < least ? _before : least;
+        _mostPower = SwingWindow.PowerOf(most + (most >> MoreShift));
+        _leastPower = SwingWindow.PowerOf(least - (least >> LessShift));
         Place = place;
         IsThere = true;
         IsAlone = true;

@@ -1,3 +1,5 @@
+using System;
+
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
@@ -32,9 +34,15 @@ public sealed class ToolBook
     private const int MostStarts = 30_000;
     private const int Longest = 255;
 
+    // A tool that was seen more often than this is one of its own.
+    private const int MostToJoin = 4;
+
     // A quarter of what is known of a start is the latest one; the range of levels shrinks by a thirty-second.
     private const int NewShift = 2;
     private const int ShrinkShift = 5;
+
+    // It grows by an eighth at most.
+    private const int GrowShift = 3;
 
     // One odd start must not make everything alike.
     private const int MostSpread = 280;
@@ -153,13 +161,14 @@ public sealed class ToolBook
             Follow(place, ToolFigure.Half, seen.Half);
             Follow(place, ToolFigure.Length, seen.Length);
             Follow(place, ToolFigure.Knee, seen.KneePart);
+            int lower = least - (least >> GrowShift);
+            int higher = most + (most >> GrowShift);
+            this[place, ToolFigure.Least] = seen.Level >= least ? least + ((seen.Level - least) >> ShrinkShift)
+                : seen.Level > lower ? seen.Level : lower;
+            this[place, ToolFigure.Most] = seen.Level <= most ? most - ((most - seen.Level) >> ShrinkShift)
+                : seen.Level < higher ? seen.Level : higher;
         }
 
-        if (!isOutside || (seen.Level < least + (least >> 1)))
-        {
-            this[place, ToolFigure.Least] = seen.Level < least ? seen.Level : least + ((seen.Level - least) >> ShrinkShift);
-            this[place, ToolFigure.Most] = seen.Level > most ? most + ((seen.Level - most) >> (isOutside ? 2 : 0)) : most - ((most - seen.Level) >> ShrinkShift);
-        }
 
         int starts = this[place, ToolFigure.Starts];
         if (starts < StartsToKnow)
@@ -170,6 +179,35 @@ public sealed class ToolBook
         this[place, ToolFigure.Starts] = starts < MostStarts ? starts + 1 : starts;
         this[place, ToolFigure.Used] = ++_starts;
         return place;
+    }
+
+    /// <summary>
+    /// Takes two places for one tool, of which one is hardly known: a tool may seem to be two where its starts differ.
+    /// </summary>
+    /// <param name="one">A place.</param>
+    /// <param name="other">Another place.</param>
+    /// <returns>The place of the tool: the one that was seen more often, or that a person has named.</returns>
+    public int Join(int one, int other)
+    {
+        bool keepsOne = this[one, ToolFigure.Starts] >= this[other, ToolFigure.Starts];
+        int kept = keepsOne ? one : other;
+        int gone = keepsOne ? other : one;
+        if (!HasSurge(one) || !HasSurge(other) || this[gone, ToolFigure.Starts] > MostToJoin || this[gone, ToolFigure.Named] != 0 || this[gone, ToolFigure.Wish] != 0)
+        {
+            return one;
+        }
+
+        int spread = Spread(this[gone, ToolFigure.Height] - this[kept, ToolFigure.Height], this[kept, ToolFigure.Height]) / 4;
+        this[kept, ToolFigure.HeightSpread] = Math.Max(this[kept, ToolFigure.HeightSpread], spread);
+        spread = Spread(this[gone, ToolFigure.After] - this[kept, ToolFigure.After], this[kept, ToolFigure.After]) / 4;
+        this[kept, ToolFigure.AfterSpread] = Math.Max(this[kept, ToolFigure.AfterSpread], spread);
+        this[kept, ToolFigure.Least] = Math.Min(this[kept, ToolFigure.Least], this[gone, ToolFigure.Least]);
+        this[kept, ToolFigure.Most] = Math.Max(this[kept, ToolFigure.Most], this[gone, ToolFigure.Most]);
+        this[kept, ToolFigure.Starts] = Math.Min(this[kept, ToolFigure.Starts] + this[gone, ToolFigure.Starts], MostStarts);
+        this[kept, ToolFigure.Seconds] += this[gone, ToolFigure.Seconds];
+        this[kept, ToolFigure.Used] = Math.Max(this[kept, ToolFigure.Used], this[gone, ToolFigure.Used]);
+        Forget(gone);
+        return kept;
     }
 
     /// <summary>Forgets a tool.</summary>
@@ -268,6 +306,11 @@ public sealed class ToolBook
         tape.Numbers(Numbers);
         _starts = tape.Number(_starts);
         Changes = tape.Number(Changes);
+    }
+
+    private bool HasSurge(int place)
+    {
+        return this[place, ToolFigure.Height] / 2 > this[place, ToolFigure.Most];
     }
 
     private static int Spread(int difference, int whole)

@@ -13,6 +13,9 @@ public sealed class ToolGuess
     public const int MostScore = 8 * ToolMatch.One;
     private const int Margin = ToolMatch.One * 3 / 2;
 
+    // Two places that a start agrees with as well as this are of one tool.
+    private const int MergeScore = 4 * ToolMatch.One;
+
     // A tool is not followed only where it is surely the one.
     private const int SureMargin = 2 * ToolMatch.One;
 
@@ -25,6 +28,8 @@ public sealed class ToolGuess
     private int _otherScore;
     private int _nearest;
     private int _nearestScore;
+    private int _next;
+    private int _nextScore;
     private bool _isNearestCut;
     private bool _learns;
     private long _since;
@@ -75,6 +80,7 @@ public sealed class ToolGuess
         _otherScore = int.MaxValue;
         _nearest = None;
         _nearestScore = int.MaxValue;
+        _nextScore = int.MaxValue;
     }
 
     /// <summary>Asks for the next place.</summary>
@@ -108,6 +114,10 @@ public sealed class ToolGuess
         if (_learns)
         {
             Learned = _book.Learn(seen, _nearestScore <= MostScore ? _nearest : None, _isNearestCut);
+            if (_nextScore <= MergeScore && Learned == _nearest)
+            {
+                Learned = _book.Join(_nearest, _next);
+            }
         }
 
         return true;
@@ -139,7 +149,7 @@ public sealed class ToolGuess
     }
 
     /// <summary>Tells whether a start resembles one of a tool that needs no vacuum.</summary>
-    /// <param name="seen">What it has shown in its first tenth of a second.</param>
+    /// <param name="seen">What it has shown of its first tenth of a second.</param>
     /// <returns>True when it is worth waiting for what follows.</returns>
     public bool MayNeedNone(ToolFigures seen)
     {
@@ -166,6 +176,8 @@ public sealed class ToolGuess
         _otherScore = tape.Number(_otherScore);
         _nearest = tape.Number(_nearest);
         _nearestScore = tape.Number(_nearestScore);
+        _next = tape.Number(_next);
+        _nextScore = tape.Number(_nextScore);
         _isNearestCut = tape.Flag(_isNearestCut);
         _learns = tape.Flag(_learns);
         _since = tape.Number(_since);
@@ -183,9 +195,16 @@ public sealed class ToolGuess
         int score = match.Score;
         if (score < _nearestScore)
         {
+            _next = _nearest;
+            _nextScore = _nearestScore;
             _nearest = at;
             _nearestScore = score;
             _isNearestCut = match.IsCut;
+        }
+        else if (score < _nextScore)
+        {
+            _next = at;
+            _nextScore = score;
         }
 
         if (!_book.IsKnown(at))

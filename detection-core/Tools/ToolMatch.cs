@@ -75,6 +75,11 @@ public sealed class ToolMatch
         if (Climbs(height, least))
         {
             // What begins low and climbs begins anywhere below.
+            if (seen.After == 0)
+            {
+                return seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual);
+            }
+
             int begins = Square(Part(seen.Height - height, height), ClimbUsual) + Square(Part(seen.After - after, after), ClimbUsual);
             return (begins < ClimbMost ? begins : ClimbMost)
                 + (seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual));
@@ -83,6 +88,11 @@ public sealed class ToolMatch
         int heightUsual = Usual(HeightUsual, numbers[at + (int)ToolFigure.HeightSpread]);
         int afterUsual = Usual(AfterUsual, numbers[at + (int)ToolFigure.AfterSpread]);
         int first = Square(Part(seen.Height - height, height), heightUsual) + Penalty(heightUsual, HeightUsual);
+        if (seen.After == 0)
+        {
+            return first;
+        }
+
         int second = Square(Part(seen.After - after, after), afterUsual) + Penalty(afterUsual, AfterUsual);
         if (!book.IsKnown(place))
         {
@@ -133,6 +143,7 @@ public sealed class ToolMatch
 
         // The start alone tells it, where its load is another one.
         int cut = (start * CutWeight) + shape + stages;
+        bool isCut = false;
         if (numbers[at] < Clipped && level < least + (least / 2) && level > most - (most / 3))
         {
             cut += LoadCosts;
@@ -140,6 +151,7 @@ public sealed class ToolMatch
         else if (level > most && level / CutTimes < most / CutTimesOf)
         {
             cut += CutCosts;
+            isCut = true;
         }
         else
         {
@@ -149,7 +161,7 @@ public sealed class ToolMatch
         if (cut < Score)
         {
             Score = cut;
-            IsCut = true;
+            IsCut = isCut;
         }
     }
 

@@ -276,10 +276,17 @@ public sealed class VacuumControl
     {
         if (_knownBy == 0)
         {
-            _knownBy = Surge.Seen.After > 0 && Guess.MayNeedNone(Surge.Seen) ? now + KnowMicroseconds : now;
+            _knownBy = now + KnowMicroseconds;
         }
 
-        return now < _knownBy && !Guess.NeedsNone;
+        if (now >= _knownBy || Surge.Seen.Height == 0 || !Guess.MayNeedNone(Surge.Seen))
+        {
+            return false;
+        }
+
+        // What it is may be surer with every look.
+        Surge.IsNews = true;
+        return true;
     }
 
     // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
