@@ -18,11 +18,14 @@ public sealed class IgnoredLoad
     private const int SameShift = 4;
     private const int SameLooks = 25;
     private const int MoreLooks = 5;
+    private const int StepsToBelieve = 2;
 
     // More than anything turns by: the first look only learns by how much.
     private const int NoTurn = 1 << 20;
 
-    private readonly Phasor _phasor = new Phasor();
+    // The last two, so that a step is seen twice; what is only a wild look is not.
+    private readonly Phasor _even = new Phasor();
+    private readonly Phasor _odd = new Phasor();
     private int _mostPower;
     private int _leastPower;
     private int _before;
@@ -31,6 +34,8 @@ public sealed class IgnoredLoad
     private int _looks;
     private int _turn;
     private int _step;
+    private int _steps;
+    private bool _isOdd;
     private bool _hasStepped;
 
     /// <summary>Whether such a load runs, alone or beside a tool.</summary>
@@ -61,7 +66,10 @@ public sealed class IgnoredLoad
         _moreLooks = 0;
         _looks = 0;
         _turn = NoTurn;
-        _phasor.Take(window);
+        _steps = 0;
+        _isOdd = false;
+        _even.Take(window);
+        _odd.Take(window);
     }
 
     /// <summary>Takes a bucket while such a load runs.</summary>
@@ -96,7 +104,8 @@ public sealed class IgnoredLoad
     /// <param name="tape">The tape.</param>
     public void Exchange(StateTape tape)
     {
-        _phasor.Exchange(tape);
+        _even.Exchange(tape);
+        _odd.Exchange(tape);
         _mostPower = tape.Number(_mostPower);
         _leastPower = tape.Number(_leastPower);
         _before = tape.Number(_before);
@@ -105,6 +114,8 @@ public sealed class IgnoredLoad
         _looks = tape.Number(_looks);
         _turn = tape.Number(_turn);
         _step = tape.Number(_step);
+        _steps = tape.Number(_steps);
+        _isOdd = tape.Flag(_isOdd);
         _hasStepped = tape.Flag(_hasStepped);
         Place = tape.Number(Place);
         IsThere = tape.Flag(IsThere);
@@ -118,9 +129,18 @@ public sealed class IgnoredLoad
         {
             // A mains that is off its frequency turns a steady current by as much every time.
             _looks = 0;
-            int move = _phasor.Move(window);
+            _isOdd = !_isOdd;
+            int move = (_isOdd ? _odd : _even).Move(window);
             step = move - _turn - (_turn >> 1);
-            _turn = move;
+            if (step < least)
+            {
+                _turn = move;
+                _steps = 0;
+            }
+            else
+            {
+                _steps++;
+            }
         }
 
         int power = window.SmoothPower();
@@ -128,10 +148,11 @@ public sealed class IgnoredLoad
         if (IsAlone)
         {
             _moreLooks = power > _mostPower || power < _leastPower ? _moreLooks + 1 : 0;
-            if (_moreLooks >= MoreLooks || step >= least)
+            if (_moreLooks >= MoreLooks || _steps >= StepsToBelieve)
             {
                 IsAlone = false;
                 _step = step > least ? step : least;
+                _steps = 0;
                 _sameLooks = 0;
                 _hasStepped = false;
                 return;

@@ -22,7 +22,8 @@ public sealed class ToolMatch
     private const int StagesCost = 4 * One;
 
     // A start above this is cut off at the rails, and its height tells little.
-    private const int Clipped = 55_000;
+    private const int Clipped = 45_000;
+    private const int ClippedUsual = 180;
     private const int CutCosts = 7 * One;
     private const int CutWeight = 3;
     private const int ThirdUsual = 2;
@@ -85,9 +86,9 @@ public sealed class ToolMatch
                 + (seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual));
         }
 
-        int heightUsual = Usual(HeightUsual, numbers[at + (int)ToolFigure.HeightSpread]);
+        int heightUsual = Usual(height > Clipped ? ClippedUsual : HeightUsual, numbers[at + (int)ToolFigure.HeightSpread]);
         int afterUsual = Usual(AfterUsual, numbers[at + (int)ToolFigure.AfterSpread]);
-        int first = Square(Part(seen.Height - height, height), heightUsual) + Penalty(heightUsual, HeightUsual);
+        int first = Square(Part(seen.Height - height, height), heightUsual) + Penalty(heightUsual, height > Clipped ? ClippedUsual : HeightUsual);
         if (seen.After == 0)
         {
             return first;
@@ -189,6 +190,12 @@ public sealed class ToolMatch
             + (Square(away, LevelUsual) / 2) + Square(seen.Third - third, ThirdUsual + (third / 5))
             + Square(seen.Half - half, HalfUsual + (half / 3));
         int knee = seen.KneePart - book[place, ToolFigure.Knee];
+        if (height - most < most >> 4 && seen.Height < seen.Level - (seen.Level >> 3))
+        {
+            // What begins with all its current never climbs.
+            return false;
+        }
+
         return score <= SureScore && away <= SureLevel && (longer < 0 ? -longer : longer) <= (length * 3 / 4) + SureLength
             && (knee < 0 ? -knee : knee) <= SureKnee;
     }
