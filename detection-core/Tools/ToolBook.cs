@@ -1,5 +1,3 @@
-using System;
-
 namespace NanoDustSwitch.Detection;
 
 /// <summary>
@@ -192,20 +190,20 @@ public sealed class ToolBook
         bool keepsOne = this[one, ToolFigure.Starts] >= this[other, ToolFigure.Starts];
         int kept = keepsOne ? one : other;
         int gone = keepsOne ? other : one;
-        if (!HasSurge(one) || !HasSurge(other) || this[gone, ToolFigure.Starts] > MostToJoin || this[gone, ToolFigure.Named] != 0 || this[gone, ToolFigure.Wish] != 0)
+        if (!HasSurge(one) || !HasSurge(other) || this[gone, ToolFigure.Starts] > MostToJoin
+            || this[gone, ToolFigure.Named] != 0 || this[gone, ToolFigure.Wish] != 0)
         {
             return one;
         }
 
-        int spread = Spread(this[gone, ToolFigure.Height] - this[kept, ToolFigure.Height], this[kept, ToolFigure.Height]) / 4;
-        this[kept, ToolFigure.HeightSpread] = Math.Max(this[kept, ToolFigure.HeightSpread], spread);
-        spread = Spread(this[gone, ToolFigure.After] - this[kept, ToolFigure.After], this[kept, ToolFigure.After]) / 4;
-        this[kept, ToolFigure.AfterSpread] = Math.Max(this[kept, ToolFigure.AfterSpread], spread);
-        this[kept, ToolFigure.Least] = Math.Min(this[kept, ToolFigure.Least], this[gone, ToolFigure.Least]);
-        this[kept, ToolFigure.Most] = Math.Max(this[kept, ToolFigure.Most], this[gone, ToolFigure.Most]);
-        this[kept, ToolFigure.Starts] = Math.Min(this[kept, ToolFigure.Starts] + this[gone, ToolFigure.Starts], MostStarts);
+        Raise(kept, ToolFigure.HeightSpread, Apart(kept, gone, ToolFigure.Height));
+        Raise(kept, ToolFigure.AfterSpread, Apart(kept, gone, ToolFigure.After));
+        Raise(kept, ToolFigure.Most, this[gone, ToolFigure.Most]);
+        Raise(kept, ToolFigure.Used, this[gone, ToolFigure.Used]);
+        int least = this[gone, ToolFigure.Least];
+        this[kept, ToolFigure.Least] = least < this[kept, ToolFigure.Least] ? least : this[kept, ToolFigure.Least];
+        this[kept, ToolFigure.Starts] += this[gone, ToolFigure.Starts];
         this[kept, ToolFigure.Seconds] += this[gone, ToolFigure.Seconds];
-        this[kept, ToolFigure.Used] = Math.Max(this[kept, ToolFigure.Used], this[gone, ToolFigure.Used]);
         Forget(gone);
         return kept;
     }
@@ -261,7 +259,7 @@ public sealed class ToolBook
             && IsWithin(place, ToolFigure.HeightSpread, 0, MostSpread)
             && IsWithin(place, ToolFigure.AfterSpread, 0, MostSpread)
             && IsWithin(place, ToolFigure.Length, 0, Longest)
-            && IsWithin(place, ToolFigure.Starts, 1, MostStarts)
+            && IsWithin(place, ToolFigure.Starts, 1, MostStarts + MostToJoin)
             && IsWithin(place, ToolFigure.Used, 0, int.MaxValue)
             && IsWithin(place, ToolFigure.Seconds, 0, int.MaxValue)
             && IsWithin(place, ToolFigure.Wish, NoVacuum, LongestRunOn + 1)
@@ -306,6 +304,16 @@ public sealed class ToolBook
         tape.Numbers(Numbers);
         _starts = tape.Number(_starts);
         Changes = tape.Number(Changes);
+    }
+
+    private void Raise(int place, ToolFigure figure, int least)
+    {
+        this[place, figure] = this[place, figure] < least ? least : this[place, figure];
+    }
+
+    private int Apart(int one, int other, ToolFigure figure)
+    {
+        return Spread(this[other, figure] - this[one, figure], this[one, figure]) >> NewShift;
     }
 
     private bool HasSurge(int place)

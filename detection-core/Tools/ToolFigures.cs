@@ -38,7 +38,7 @@ public sealed class ToolFigures
     /// <summary>When the current had come well down from its height, in the same unit; 0 until then.</summary>
     public int Knee;
 
-    /// <summary>Gets the place of the knee within the surge: late for a motor that draws much until it has come to speed.</summary>
+    /// <summary>Gets the place of the knee within the surge: late for a motor that draws much until it is at speed.</summary>
     public int KneePart
     {
         get { return Knee == 0 ? 0 : Knee >= Length ? MostKnee : Knee * MostKnee / Length; }

@@ -11,13 +11,10 @@ public sealed class ToolGuess
 
     /// <summary>A known tool must agree within so much, and better than any other; a new one agrees with none.</summary>
     public const int MostScore = 8 * ToolMatch.One;
-    private const int Margin = ToolMatch.One * 3 / 2;
+    private const int Margin = ToolMatch.One * 5 / 2;
 
     // Two places that a start agrees with as well as this are of one tool.
     private const int MergeScore = 4 * ToolMatch.One;
-
-    // A tool is not followed only where it is surely the one.
-    private const int SureMargin = 2 * ToolMatch.One;
 
     private readonly ToolMatch _match = new ToolMatch();
     private readonly ToolBook _book;
@@ -108,15 +105,17 @@ public sealed class ToolGuess
 
         IsAsking = false;
         HasAnswered = true;
-        bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin && _knownScore - _nearestScore < Margin;
+        bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin
+            && _knownScore - _nearestScore < Margin;
         Tool = isKnown ? _known : None;
-        IsSure = isKnown && !_isKnownCut && _otherScore - _knownScore >= SureMargin && ToolMatch.IsSure(_book, _known, seen);
+        IsSure = isKnown && !_isKnownCut && ToolMatch.IsSure(_book, _known, seen);
         if (_learns)
         {
             Learned = _book.Learn(seen, _nearestScore <= MostScore ? _nearest : None, _isNearestCut);
             if (_nextScore <= MergeScore && Learned == _nearest)
             {
                 Learned = _book.Join(_nearest, _next);
+                Tool = Tool != None && _book[Tool, ToolFigure.Height] == 0 ? Learned : Tool;
             }
         }
 

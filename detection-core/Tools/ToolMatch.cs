@@ -76,19 +76,21 @@ public sealed class ToolMatch
         if (Climbs(height, least))
         {
             // What begins low and climbs begins anywhere below.
+            int above = seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual);
             if (seen.After == 0)
             {
-                return seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual);
+                return above;
             }
 
-            int begins = Square(Part(seen.Height - height, height), ClimbUsual) + Square(Part(seen.After - after, after), ClimbUsual);
-            return (begins < ClimbMost ? begins : ClimbMost)
-                + (seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual));
+            int begins = Square(Part(seen.Height - height, height), ClimbUsual)
+                + Square(Part(seen.After - after, after), ClimbUsual);
+            return (begins < ClimbMost ? begins : ClimbMost) + (above < ClimbMost ? above : ClimbMost);
         }
 
-        int heightUsual = Usual(height > Clipped ? ClippedUsual : HeightUsual, numbers[at + (int)ToolFigure.HeightSpread]);
+        int usual = height > Clipped ? ClippedUsual : HeightUsual;
+        int heightUsual = Usual(usual, numbers[at + (int)ToolFigure.HeightSpread]);
         int afterUsual = Usual(AfterUsual, numbers[at + (int)ToolFigure.AfterSpread]);
-        int first = Square(Part(seen.Height - height, height), heightUsual) + Penalty(heightUsual, height > Clipped ? ClippedUsual : HeightUsual);
+        int first = Square(Part(seen.Height - height, height), heightUsual) + Penalty(heightUsual, usual);
         if (seen.After == 0)
         {
             return first;

@@ -73,7 +73,7 @@ public class CoreSettingsTests
         CoreBench bench = CoreBench.Ready(CoreBench.AfterSurge());
         Assert.IsTrue(bench.RunUntilRelay(true, Tool, 3000));
         Near.Between(700 * Time.Millisecond, bench.ClosedAt - bench.ToolStartedAt, 850 * Time.Millisecond);
-        for (int i = 1; i < ToolMemory.StartsToKnow; i++)
+        for (int i = 1; i < ToolBook.StartsToKnow; i++)
         {
             bench.Run(Tool, 3000);
             bench.Run(Idle, 9000);

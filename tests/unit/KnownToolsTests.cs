@@ -11,7 +11,7 @@ public class KnownToolsTests
     {
         FakeBoard board = new FakeBoard();
         VacuumControl vacuum = NewVacuum();
-        ToolMemory learned = vacuum.Tools;
+        ToolBook learned = vacuum.Book;
         KnownTools tools = New(board, vacuum, new SettingValues());
         Assert.IsFalse(tools.IsWorthWriting);
         Learn(learned);
@@ -20,13 +20,13 @@ public class KnownToolsTests
         Assert.IsFalse(tools.IsWorthWriting);
 
         vacuum = NewVacuum();
-        ToolMemory kept = vacuum.Tools;
+        ToolBook kept = vacuum.Book;
         New(board, vacuum, new SettingValues()).Load();
         Assert.IsTrue(kept.Find(8000, 4000));
         Assert.AreEqual(2000, kept.Lowest);
-        for (int i = 0; i < ToolMemory.Size; i++)
+        for (int i = 0; i < learned.Numbers.Length; i++)
         {
-            Assert.AreEqual(learned[i], kept[i]);
+            Assert.AreEqual(learned.Numbers[i], kept.Numbers[i]);
         }
     }
 
@@ -34,13 +34,11 @@ public class KnownToolsTests
     [TestMethod]
     public void AToolThatIsKnownIsNotWorthAWrite()
     {
-        ToolMemory memory = new ToolMemory();
-        Learn(memory);
-        int changes = memory.Changes;
-        Learn(memory);
-        Assert.AreEqual(changes, memory.Changes);
-        memory.Learn(8000, 4000, 1500);
-        Assert.AreEqual(changes + 1, memory.Changes);
+        ToolBook book = new ToolBook();
+        Learn(book);
+        int changes = book.Changes;
+        Learn(book);
+        Assert.AreEqual(changes, book.Changes);
     }
 
     [TestMethod]
@@ -60,39 +58,36 @@ public class KnownToolsTests
     {
         SwitchBench bench = new SwitchBench();
         bench.Run(400);
-        for (int i = 0; i < ToolMemory.StartsToKnow; i++)
+        for (int i = 0; i < ToolBook.StartsToKnow; i++)
         {
             bench.Tool(SwitchBench.Saw, 4000);
             bench.Tool(0, 8000);
         }
 
-        int level = bench.Switch.Core.Vacuum.Tools[2 * ToolMemory.Entries];
+        int level = bench.Switch.Core.Vacuum.Book[0, ToolFigure.Least];
         Assert.IsTrue(level > 0);
         bench.Run(700000);
         bench.Boot();
-        Assert.AreEqual(level, bench.Switch.Core.Vacuum.Tools[2 * ToolMemory.Entries]);
+        Assert.AreEqual(level, bench.Switch.Core.Vacuum.Book[0, ToolFigure.Least]);
     }
 
     private static void AssertForgottenWithAnother(SettingId id)
     {
         FakeBoard board = new FakeBoard();
         VacuumControl learned = NewVacuum();
-        Learn(learned.Tools);
+        Learn(learned.Book);
         New(board, learned, new SettingValues()).Save();
 
         SettingsDraft draft = Drafts.New();
         draft[id] = Drafts.Other(id);
         VacuumControl kept = NewVacuum();
         New(board, kept, Drafts.Checked(draft)).Load();
-        Assert.IsFalse(kept.Tools.Find(8000, 4000));
+        Assert.IsFalse(kept.Book.Find(8000, 4000));
     }
 
-    private static void Learn(ToolMemory memory)
+    private static void Learn(ToolBook book)
     {
-        for (int i = 0; i < ToolMemory.StartsToKnow; i++)
-        {
-            memory.Learn(8000, 4000, 2000);
-        }
+        Guesses.LearnThrice(book, Guesses.Seen(8000, 4000, 2000));
     }
 
     private static VacuumControl NewVacuum()

@@ -103,7 +103,7 @@ public class SurgeWatchTests
     {
         SurgeBench bench = new SurgeBench();
         bool wasOver = false;
-        for (int start = 0; start <= ToolMemory.StartsToKnow; start++)
+        for (int start = 0; start <= ToolBook.StartsToKnow; start++)
         {
             bench.Begin();
             wasOver = false;
@@ -133,7 +133,7 @@ public class SurgeWatchTests
         }
 
         bench.Learn();
-        Assert.AreEqual(isLearned, bench.Memory.Changes > 0);
+        Assert.AreEqual(isLearned, bench.Book.Changes > 0);
     }
 
     // Up by half, at the end of a stretch: the motor of a tool whose lamp came first. The wait begins anew.
@@ -198,7 +198,7 @@ public class SurgeWatchTests
     public void ATimesThreeStartIsKnownByItsOnset()
     {
         SurgeBench bench = new SurgeBench();
-        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        for (int start = 0; start < ToolBook.StartsToKnow; start++)
         {
             bench.Begin();
             Assert.IsFalse(bench.Add(9000, 10));
@@ -220,7 +220,7 @@ public class SurgeWatchTests
     public void WhereTwoToolsMayBeMeantTheLowerOneCounts()
     {
         SurgeBench bench = new SurgeBench();
-        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        for (int start = 0; start < ToolBook.StartsToKnow; start++)
         {
             bench.Begin();
             bench.Add(9000, SurgeWatch.StretchesToBelieve);
@@ -241,7 +241,7 @@ public class SurgeWatchTests
     public void TheFirstStageOfAKnownToolIsNotTheTool()
     {
         SurgeBench bench = new SurgeBench();
-        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        for (int start = 0; start < ToolBook.StartsToKnow; start++)
         {
             bench.Begin();
             bench.Add(1000, 8);
@@ -258,7 +258,7 @@ public class SurgeWatchTests
     public void WhatWasNoToolIsNotLearned()
     {
         SurgeBench bench = new SurgeBench();
-        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        for (int start = 0; start < ToolBook.StartsToKnow; start++)
         {
             bench.Begin();
             bench.Add(1000, SurgeWatch.StretchesToBelieve);
@@ -266,7 +266,7 @@ public class SurgeWatchTests
             Assert.IsFalse(bench.Watch.IsWatching);
         }
 
-        Assert.IsFalse(bench.Memory.Find(1000, 1000));
+        Assert.IsFalse(bench.Book.Find(1000, 1000));
     }
 
     // Whatever it saw before a start, it decides as one that is new.

@@ -12,11 +12,11 @@ public class ToolGuessTests
         ToolBook book = new ToolBook();
         for (int i = 0; i < ToolBook.StartsToKnow; i++)
         {
-            Assert.AreEqual(ToolGuess.None, Ask(book, Seen(20000, 19000, 4000)).Tool);
-            Assert.AreEqual(0, Learn(book, Seen(20000 + (400 * i), 19000, 4000 - (50 * i))));
+            Assert.AreEqual(ToolGuess.None, Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).Tool);
+            Assert.AreEqual(0, Guesses.Learn(book, Guesses.Seen(20000 + (400 * i), 19000, 4000 - (50 * i))));
         }
 
-        ToolGuess guess = Ask(book, Seen(20100, 19100, 3950));
+        ToolGuess guess = Guesses.Ask(book, Guesses.Seen(20100, 19100, 3950));
         Assert.AreEqual(0, guess.Tool);
         Assert.IsTrue(guess.IsSure);
     }
@@ -25,11 +25,11 @@ public class ToolGuessTests
     public void AToolOfAQuarterMoreIsAnother()
     {
         ToolBook book = new ToolBook();
-        LearnThrice(book, Seen(20000, 19000, 4000));
-        LearnThrice(book, Seen(25000, 23700, 5000));
-        Assert.AreEqual(0, Ask(book, Seen(20800, 19700, 4150)).Tool);
-        Assert.AreEqual(1, Ask(book, Seen(24200, 23000, 4850)).Tool);
-        Assert.AreEqual(ToolGuess.None, Ask(book, Seen(16000, 15200, 3200)).Tool);
+        Guesses.LearnThrice(book, Guesses.Seen(20000, 19000, 4000));
+        Guesses.LearnThrice(book, Guesses.Seen(25000, 23700, 5000));
+        Assert.AreEqual(0, Guesses.Ask(book, Guesses.Seen(20800, 19700, 4150)).Tool);
+        Assert.AreEqual(1, Guesses.Ask(book, Guesses.Seen(24200, 23000, 4850)).Tool);
+        Assert.AreEqual(ToolGuess.None, Guesses.Ask(book, Guesses.Seen(16000, 15200, 3200)).Tool);
     }
 
     // The start tells it, whatever it cuts; but not at more than three times the idling current.
@@ -40,8 +40,8 @@ public class ToolGuessTests
     public void AToolIsKnownInACut(int level, bool isKnown)
     {
         ToolBook book = new ToolBook();
-        LearnThrice(book, Seen(30000, 28000, 4000));
-        ToolGuess guess = Ask(book, Seen(30200, 28100, level));
+        Guesses.LearnThrice(book, Guesses.Seen(30000, 28000, 4000));
+        ToolGuess guess = Guesses.Ask(book, Guesses.Seen(30200, 28100, level));
         Assert.AreEqual(isKnown, guess.Tool == 0);
         Assert.IsFalse(guess.IsSure);
     }
@@ -50,9 +50,9 @@ public class ToolGuessTests
     public void TwoAlikeAreNotToldApart()
     {
         ToolBook book = new ToolBook();
-        LearnThrice(book, Seen(20000, 19000, 4000));
+        Guesses.LearnThrice(book, Guesses.Seen(20000, 19000, 4000));
         Copy(book, 0, 1);
-        Assert.AreEqual(ToolGuess.None, Ask(book, Seen(20000, 19000, 4000)).Tool);
+        Assert.AreEqual(ToolGuess.None, Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).Tool);
     }
 
     [TestMethod]
@@ -62,12 +62,12 @@ public class ToolGuessTests
         int height = 1000;
         for (int i = 0; i < ToolBook.Places; i++)
         {
-            LearnThrice(book, Seen(height, height, height));
+            Guesses.LearnThrice(book, Guesses.Seen(height, height, height));
             height = height * 3 / 2;
         }
 
         book[0, ToolFigure.Named] = 1;
-        Assert.AreEqual(1, Learn(book, Seen(90000, 20000, 30000)));
+        Assert.AreEqual(1, Guesses.Learn(book, Guesses.Seen(90000, 20000, 30000)));
         Assert.AreEqual(1, book[1, ToolFigure.Starts]);
     }
 
@@ -75,14 +75,14 @@ public class ToolGuessTests
     public void OnlyASureGuessNeedsNoVacuum()
     {
         ToolBook book = new ToolBook();
-        LearnThrice(book, Seen(20000, 19000, 4000));
+        Guesses.LearnThrice(book, Guesses.Seen(20000, 19000, 4000));
         book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
-        Assert.IsTrue(Ask(book, Seen(20000, 19000, 4000)).NeedsNone);
-        Assert.IsFalse(Ask(book, Seen(20000, 19000, 8000)).NeedsNone);
-        Assert.IsFalse(Ask(book, Seen(20000, 19000, 5000)).NeedsNone);
-        Assert.IsFalse(Ask(book, Seen(26000, 24700, 4000)).NeedsNone);
-        Assert.IsTrue(Ask(book, Seen(20000, 19000, 4000)).MayNeedNone(Seen(20500, 19000, 0)));
-        Assert.IsFalse(Ask(book, Seen(20000, 19000, 4000)).MayNeedNone(Seen(30000, 29000, 0)));
+        Assert.IsTrue(Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).NeedsNone);
+        Assert.IsFalse(Guesses.Ask(book, Guesses.Seen(20000, 19000, 8000)).NeedsNone);
+        Assert.IsFalse(Guesses.Ask(book, Guesses.Seen(20000, 19000, 5000)).NeedsNone);
+        Assert.IsFalse(Guesses.Ask(book, Guesses.Seen(26000, 24700, 4000)).NeedsNone);
+        Assert.IsTrue(Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).MayNeedNone(Guesses.Seen(20500, 19000, 0)));
+        Assert.IsFalse(Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).MayNeedNone(Guesses.Seen(30000, 29000, 0)));
     }
 
     // What was read from flash may be anything.
@@ -97,52 +97,11 @@ public class ToolGuessTests
     public void WhatIsNoToolIsForgotten(int figure, int number)
     {
         ToolBook book = new ToolBook();
-        LearnThrice(book, Seen(20000, 19000, 4000));
+        Guesses.LearnThrice(book, Guesses.Seen(20000, 19000, 4000));
         Assert.IsTrue(book.Check(0));
         book[0, (ToolFigure)figure] = number;
         Assert.IsFalse(book.Check(0));
         Assert.AreEqual(0, book[0, ToolFigure.Height]);
-    }
-
-    private static ToolFigures Seen(int height, int after, int level)
-    {
-        ToolFigures seen = new ToolFigures();
-        seen.Height = height;
-        seen.After = after;
-        seen.Level = level;
-        return seen;
-    }
-
-    private static ToolGuess Ask(ToolBook book, ToolFigures seen)
-    {
-        ToolGuess guess = new ToolGuess(book);
-        guess.Ask(false);
-        Finish(guess, seen);
-        return guess;
-    }
-
-    private static void Finish(ToolGuess guess, ToolFigures seen)
-    {
-        while (guess.IsAsking)
-        {
-            guess.Step(seen);
-        }
-    }
-
-    private static int Learn(ToolBook book, ToolFigures seen)
-    {
-        ToolGuess guess = new ToolGuess(book);
-        guess.Ask(true);
-        Finish(guess, seen);
-        return guess.Learned;
-    }
-
-    private static void LearnThrice(ToolBook book, ToolFigures seen)
-    {
-        for (int i = 0; i < ToolBook.StartsToKnow; i++)
-        {
-            Learn(book, seen);
-        }
     }
 
     private static void Copy(ToolBook book, int from, int to)

@@ -258,7 +258,7 @@ public class VacuumControlTests
     {
         VacuumControl control = Surging();
         SwingWindow window = Windows.Full();
-        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        for (int start = 0; start < ToolBook.StartsToKnow; start++)
         {
             long begin = (10 * start * Second) + Second;
             control.Update(true, false, begin);
@@ -271,15 +271,16 @@ public class VacuumControlTests
             Assert.AreEqual("on", Words.Of(control.State));
             Look(control, window, begin + (3 * Second), 1000, 100);
             Assert.IsTrue(control.Surge.IsEnding);
-            control.Surge.Learn();
+            Guesses.Learn(control.Book, control.Surge.Seen);
+            control.Surge.End(false);
             Assert.IsFalse(control.Surge.IsWatching);
             control.Update(false, false, begin + (4 * Second));
             control.Update(false, false, begin + (9 * Second));
             Assert.AreEqual("idle", Words.Of(control.State));
         }
 
-        Assert.IsTrue(control.Tools.Find(5000, 5000));
-        Assert.AreEqual(1000, control.Tools.Lowest);
+        Assert.IsTrue(control.Book.Find(5000, 5000));
+        Assert.AreEqual(1000, control.Book.Lowest);
     }
 
     [TestMethod]

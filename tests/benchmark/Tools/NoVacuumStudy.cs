@@ -25,7 +25,8 @@ internal static class NoVacuumStudy
     /// <returns>The figures.</returns>
     public static List<StudyRow> Run(Bench bench, int loads, int tools)
     {
-        (ToolBook Book, ShopKind Kind, int Hertz, int Pace, int[] Followed)[] marked = new (ToolBook, ShopKind, int, int, int[])[loads];
+        (ToolBook Book, ShopKind Kind, int Hertz, int Pace, int[] Followed)[] marked =
+            new (ToolBook, ShopKind, int, int, int[])[loads];
         bench.InParallel("loads that need no vacuum", loads, (i, random) => marked[i] = Mark(i, random));
         (ShopKind Kind, int Hertz, int Pace, ToolFigures[] Seen)[] others = new (ShopKind, int, int, ToolFigures[])[tools];
         bench.InParallel("tools", tools, (i, random) => others[i] = Other(i, random));
@@ -36,7 +37,8 @@ internal static class NoVacuumStudy
             ToolGuess guess = new(book);
             foreach ((ShopKind other, int otherHertz, int otherPace, ToolFigures[] seen) in others)
             {
-                if (!other.IsTransformer && hertz == otherHertz && pace == otherPace && (!other.IsLike(kind) || IsOutside(book, seen.Length == 0 ? 0 : seen[^1].Level)))
+                if (!other.IsTransformer && hertz == otherHertz && pace == otherPace
+                    && (!other.IsLike(kind) || IsOutside(book, seen.Length == 0 ? 0 : seen[^1].Level)))
                 {
                     pairs++;
                     swallowed += seen.Length > 0 && NeedsNone(guess, seen[^1]) ? 1 : 0;

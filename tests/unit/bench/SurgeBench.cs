@@ -5,7 +5,7 @@ namespace NanoDustSwitch.UnitTests;
 /// <summary>A watch of start surges, fed with swings by the stretch of 20 ms.</summary>
 internal sealed class SurgeBench
 {
-    public readonly ToolMemory Memory = new ToolMemory();
+    public readonly ToolBook Book = new ToolBook();
     public readonly SurgeWatch Watch;
 
     /// <summary>How many of each hundred readings stand at a rail.</summary>
@@ -22,7 +22,7 @@ internal sealed class SurgeBench
 
     public SurgeBench()
     {
-        Watch = new SurgeWatch(Memory);
+        Watch = new SurgeWatch(Book);
         Begin();
     }
 
@@ -40,9 +40,10 @@ internal sealed class SurgeBench
     public void Learn()
     {
         Watch.End(true);
-        while (Watch.IsEnding)
+        if (Watch.IsEnding)
         {
-            Watch.Learn();
+            Guesses.Learn(Book, Watch.Seen);
+            Watch.End(false);
         }
 
         Assert.IsFalse(Watch.IsWatching);

@@ -16,7 +16,8 @@ public class ExchangeTests
     private static readonly string[] s_notState =
     {
         "NoiseFloor._cap", "RunDetector.StartLooks", "RelayGate._restMicroseconds",
-        "SwingWindow._swing", "SwingWindow.Least", "SwingWindow.Greatest", "ToolMatch.Score", "ToolMatch.IsCut", "SurgeWatch.Circuit", "ToolMemory.Lowest", "ToolMemory.Highest",
+        "SwingWindow._swing", "SwingWindow.Least", "SwingWindow.Greatest", "ToolMatch.Score", "ToolMatch.IsCut",
+        "SurgeWatch.Circuit", "ToolBook.Lowest", "ToolBook.Highest",
         "VacuumControl.WantsVacuum", "VacuumControl.IsWaitingForSurge", "VacuumControl.NextLook",
         "DetectionCore._hasVacuumLine", "DetectionCore._meterTurn", "StartCounter._period",
     };

@@ -110,14 +110,9 @@ internal sealed class SlotKeeper
                 return hours.Save();
             case Slots.Tools:
                 VacuumControl vacuum = new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
-                ToolMemory memory = vacuum.Tools;
                 KnownTools tools = new KnownTools(board, vacuum, new SettingValues());
                 tools.Load();
-                for (int i = 0; i < ToolMemory.Size; i++)
-                {
-                    memory[i] = generation;
-                }
-
+                Fill(vacuum.Book, tools.Names, generation);
                 return tools.Save();
             case Slots.Log:
                 EventLog log = new EventLog(board);
@@ -169,17 +164,36 @@ internal sealed class SlotKeeper
     private static int ReadTools(SafeBoard board)
     {
         VacuumControl vacuum = new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
-        ToolMemory memory = vacuum.Tools;
-        new KnownTools(board, vacuum, new SettingValues()).Load();
-        for (int i = 1; i < ToolMemory.Size; i++)
+        KnownTools tools = new KnownTools(board, vacuum, new SettingValues());
+        tools.Load();
+        int generation = vacuum.Book[0, ToolFigure.Height];
+        VacuumControl written = new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
+        ToolNames names = new ToolNames(written.Book);
+        if (generation > 0)
         {
-            if (memory[i] != memory[0])
-            {
-                return -2;
-            }
+            Fill(written.Book, names, generation);
         }
 
-        return memory[0];
+        bool isSame = vacuum.Book.Numbers.AsSpan().SequenceEqual(written.Book.Numbers)
+            && tools.Names.Bytes.AsSpan().SequenceEqual(names.Bytes);
+        return isSame ? generation : -2;
+    }
+
+    // Tools that can be, with a name, of one generation.
+    private static void Fill(ToolBook book, ToolNames names, int generation)
+    {
+        for (int place = 0; place < ToolBook.Places; place++)
+        {
+            for (int figure = 0; figure < ToolBook.Figures; figure++)
+            {
+                book[place, (ToolFigure)figure] = 1;
+            }
+
+            book[place, ToolFigure.Height] = generation;
+            book[place, ToolFigure.Most] = generation;
+            book[place, ToolFigure.Seconds] = generation;
+            names.Name(place, "saw " + generation);
+        }
     }
 
     private static int ReadLog(SafeBoard board)
