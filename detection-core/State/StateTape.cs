@@ -13,7 +13,7 @@ namespace NanoDustSwitch.Detection;
 public sealed class StateTape
 {
     /// <summary>How many numbers fit; the core needs a few less.</summary>
-    public const int Size = 860;
+    public const int Size = 780;
 
     private readonly long[] _numbers = new long[Size];
     private bool _isReading;

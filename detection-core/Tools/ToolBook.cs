@@ -139,34 +139,28 @@ public sealed class ToolBook
             Begin(seen, place);
         }
 
-        int height = this[place, ToolFigure.Height];
-        int after = this[place, ToolFigure.After];
-        int least = this[place, ToolFigure.Least];
-        int most = this[place, ToolFigure.Most];
-        Follow(place, ToolFigure.HeightSpread, Spread(seen.Height - height, height));
-        Follow(place, ToolFigure.AfterSpread, Spread(seen.After - after, after));
-        Follow(place, ToolFigure.Height, seen.Height);
-        Follow(place, ToolFigure.After, seen.After);
+        int[] numbers = Numbers;
+        int at = place * Figures;
+        int height = numbers[at];
+        int after = numbers[at + (int)ToolFigure.After];
+        Follow(numbers, at + (int)ToolFigure.HeightSpread, Spread(seen.Height - height, height));
+        Follow(numbers, at + (int)ToolFigure.AfterSpread, Spread(seen.After - after, after));
+        Follow(numbers, at, seen.Height);
+        Follow(numbers, at + (int)ToolFigure.After, seen.After > 0 ? seen.After : 1);
         if (seen.First > 0)
         {
-            this[place, ToolFigure.First] = seen.First;
-            this[place, ToolFigure.FirstAfter] = seen.FirstAfter;
+            numbers[at + (int)ToolFigure.First] = seen.First;
+            numbers[at + (int)ToolFigure.FirstAfter] = seen.FirstAfter;
         }
 
         if (!isOutside)
         {
-            Follow(place, ToolFigure.Third, seen.Third);
-            Follow(place, ToolFigure.Half, seen.Half);
-            Follow(place, ToolFigure.Length, seen.Length);
-            Follow(place, ToolFigure.Knee, seen.KneePart);
-            int lower = least - (least >> GrowShift);
-            int higher = most + (most >> GrowShift);
-            this[place, ToolFigure.Least] = seen.Level >= least ? least + ((seen.Level - least) >> ShrinkShift)
-                : seen.Level > lower ? seen.Level : lower;
-            this[place, ToolFigure.Most] = seen.Level <= most ? most - ((most - seen.Level) >> ShrinkShift)
-                : seen.Level < higher ? seen.Level : higher;
+            Follow(numbers, at + (int)ToolFigure.Third, seen.Third);
+            Follow(numbers, at + (int)ToolFigure.Half, seen.Half);
+            Follow(numbers, at + (int)ToolFigure.Length, seen.Length);
+            Follow(numbers, at + (int)ToolFigure.Knee, seen.KneePart);
+            LearnLevel(numbers, at, seen.Level);
         }
-
 
         int starts = this[place, ToolFigure.Starts];
         if (starts < StartsToKnow)
@@ -336,7 +330,7 @@ public sealed class ToolBook
     private void Begin(ToolFigures seen, int place)
     {
         this[place, ToolFigure.Height] = seen.Height;
-        this[place, ToolFigure.After] = seen.After;
+        this[place, ToolFigure.After] = seen.After > 0 ? seen.After : 1;
         this[place, ToolFigure.Least] = seen.Level;
         this[place, ToolFigure.Most] = seen.Level;
         this[place, ToolFigure.Third] = seen.Third;
@@ -345,10 +339,22 @@ public sealed class ToolBook
         this[place, ToolFigure.Knee] = seen.KneePart;
     }
 
-    private void Follow(int place, ToolFigure figure, int latest)
+    private static void Follow(int[] numbers, int at, int latest)
     {
-        int known = this[place, figure];
-        this[place, figure] = known + ((latest - known) >> NewShift);
+        int known = numbers[at];
+        numbers[at] = known + ((latest - known) >> NewShift);
+    }
+
+    private static void LearnLevel(int[] numbers, int at, int level)
+    {
+        int least = numbers[at + (int)ToolFigure.Least];
+        int most = numbers[at + (int)ToolFigure.Most];
+        int lower = least - (least >> GrowShift);
+        int higher = most + (most >> GrowShift);
+        numbers[at + (int)ToolFigure.Least] = level >= least ? least + ((level - least) >> ShrinkShift)
+            : level > lower ? level : lower;
+        numbers[at + (int)ToolFigure.Most] = level <= most ? most - ((most - level) >> ShrinkShift)
+            : level < higher ? level : higher;
     }
 
     private int LeastUsed()

@@ -92,34 +92,44 @@ public sealed class ToolGuess
             return false;
         }
 
-        int at = _at++;
+        int[] numbers = _book.Numbers;
+        int at = _at;
+        while (at < ToolBook.Places && numbers[at * ToolBook.Figures] == 0)
+        {
+            at++;
+        }
+
+        _at = at + 1;
         if (at < ToolBook.Places)
         {
-            if (_book[at, ToolFigure.Height] > 0)
-            {
-                Compare(at, seen);
-            }
-
+            Compare(at, seen);
             return false;
         }
 
-        IsAsking = false;
+        if (at > ToolBook.Places)
+        {
+            Learn(seen);
+            return true;
+        }
+
+        IsAsking = _learns;
         HasAnswered = true;
         bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin
             && _knownScore - _nearestScore < Margin;
         Tool = isKnown ? _known : None;
         IsSure = isKnown && !_isKnownCut && ToolMatch.IsSure(_book, _known, seen);
-        if (_learns)
-        {
-            Learned = _book.Learn(seen, _nearestScore <= MostScore ? _nearest : None, _isNearestCut);
-            if (_nextScore <= MergeScore && Learned == _nearest)
-            {
-                Learned = _book.Join(_nearest, _next);
-                Tool = Tool != None && _book[Tool, ToolFigure.Height] == 0 ? Learned : Tool;
-            }
-        }
+        return !_learns;
+    }
 
-        return true;
+    private void Learn(ToolFigures seen)
+    {
+        IsAsking = false;
+        Learned = _book.Learn(seen, _nearestScore <= MostScore ? _nearest : None, _isNearestCut);
+        if (_nextScore <= MergeScore && Learned == _nearest)
+        {
+            Learned = _book.Join(_nearest, _next);
+            Tool = Tool != None && _book[Tool, ToolFigure.Height] == 0 ? Learned : Tool;
+        }
     }
 
     /// <summary>Counts how long the tool ran, which has stopped.</summary>

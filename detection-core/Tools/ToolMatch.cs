@@ -175,14 +175,16 @@ public sealed class ToolMatch
     /// <returns>True when it is.</returns>
     public static bool IsSure(ToolBook book, int place, ToolFigures seen)
     {
-        int height = book[place, ToolFigure.Height];
-        int after = book[place, ToolFigure.After];
-        int least = book[place, ToolFigure.Least];
-        int most = book[place, ToolFigure.Most];
-        int third = book[place, ToolFigure.Third];
-        int half = book[place, ToolFigure.Half];
-        int length = book[place, ToolFigure.Length];
-        int spread = 2 * book[place, ToolFigure.AfterSpread];
+        int[] numbers = book.Numbers;
+        int at = place * ToolBook.Figures;
+        int height = numbers[at];
+        int after = numbers[at + (int)ToolFigure.After];
+        int least = numbers[at + (int)ToolFigure.Least];
+        int most = numbers[at + (int)ToolFigure.Most];
+        int third = numbers[at + (int)ToolFigure.Third];
+        int half = numbers[at + (int)ToolFigure.Half];
+        int length = numbers[at + (int)ToolFigure.Length];
+        int spread = 2 * numbers[at + (int)ToolFigure.AfterSpread];
         int longer = seen.Length - length;
         int away = seen.Level < least ? Part(least - seen.Level, least)
             : seen.Level > most ? Part(seen.Level - most, most)
@@ -191,7 +193,7 @@ public sealed class ToolMatch
             + Square(Part(seen.After - after, after), spread > AfterUsual ? spread : AfterUsual)
             + (Square(away, LevelUsual) / 2) + Square(seen.Third - third, ThirdUsual + (third / 5))
             + Square(seen.Half - half, HalfUsual + (half / 3));
-        int knee = seen.KneePart - book[place, ToolFigure.Knee];
+        int knee = seen.KneePart - numbers[at + (int)ToolFigure.Knee];
         if (height - most < most >> 4 && seen.Height < seen.Level - (seen.Level >> 3))
         {
             // What begins with all its current never climbs.

@@ -89,7 +89,7 @@ public sealed class SurgeWatch
     private const int LongestStretches = 130;
 
     private readonly ToolBook _book;
-    private readonly long[] _swings = new long[Mask + 1];
+    private readonly int[] _swings = new int[Mask + 1];
 
     // The last stretch: the swing of the mains frequency, half of its power in the last bucket, whether the readings were cut
     // off, and whether it is still to be judged.
@@ -104,6 +104,7 @@ public sealed class SurgeWatch
     // Sums of the swings of the last 0.2 s and of the 0.2 s before.
     private int _late;
     private int _early;
+    private int _leastLate;
     private int _most;
     private int _offCentre;
     private int _range;
@@ -208,7 +209,7 @@ public sealed class SurgeWatch
         Add(swing);
         int steady = (_early / LeastFall) + (noise * Half >> NoiseShift);
         _isSteady = _count >= 2 * Half && _early - _late <= steady;
-        if (_late / Half < Seen.Level && ((_isSteady && _late - _early <= steady) || IsFlat(swing)))
+        if (_late < _leastLate && _count >= Half && ((_isSteady && _late - _early <= steady) || IsFlat(swing)))
         {
             NoteLevel(window);
         }
@@ -244,6 +245,7 @@ public sealed class SurgeWatch
         _steps = tape.Number(_steps);
         _late = tape.Number(_late);
         _early = tape.Number(_early);
+        _leastLate = tape.Number(_leastLate);
         _most = tape.Number(_most);
         _offCentre = tape.Number(_offCentre);
         _range = tape.Number(_range);
@@ -294,6 +296,7 @@ public sealed class SurgeWatch
         _count = 0;
         _late = 0;
         _early = 0;
+        _leastLate = int.MaxValue;
         _hasComeDown = false;
         _isKnown = false;
         _sumOfMeans = 0;
@@ -305,16 +308,16 @@ public sealed class SurgeWatch
 
     private void Add(int swing)
     {
-        long[] swings = _swings;
+        int[] swings = _swings;
         int count = _count;
-        int middle = count >= Half ? (int)swings[(count - Half) & Mask] : 0;
+        int middle = count >= Half ? swings[(count - Half) & Mask] : 0;
         _late += swing - middle;
-        _early += middle - (count >= 2 * Half ? (int)swings[(count - (2 * Half)) & Mask] : 0);
+        _early += middle - (count >= 2 * Half ? swings[(count - (2 * Half)) & Mask] : 0);
         swings[count & Mask] = swing;
         int most = swing;
         for (int i = 1; i < StepStretches && i <= count; i++)
         {
-            int before = (int)swings[(count - i) & Mask];
+            int before = swings[(count - i) & Mask];
             most = before > most ? before : most;
         }
 
@@ -325,12 +328,12 @@ public sealed class SurgeWatch
         switch (count)
         {
             case OnsetStretches:
-                Seen.Height = (int)(swing + swings[0]) / 2;
+                Seen.Height = (swing + swings[0]) / 2;
                 _kneeBelow = Seen.Height * Half / 100 * KneePercent;
                 Recall();
                 break;
             case AfterStretches:
-                Seen.After = (int)(swing + swings[(count - 2) & Mask]) / 2;
+                Seen.After = (swing + swings[(count - 2) & Mask]) / 2;
                 Recall();
                 break;
             case Half:
@@ -344,9 +347,9 @@ public sealed class SurgeWatch
     private bool IsFlat(int swing)
     {
         int away = swing >> StillShift;
-        long[] swings = _swings;
-        return _count >= Half && IsWithin(swing - (int)swings[(_count - Half) & Mask], away)
-            && IsWithin(swing - (int)swings[(_count - Tenth) & Mask], away);
+        int[] swings = _swings;
+        int fall = swings[(_count - Half) & Mask] - swing;
+        return fall <= away && fall >= -away && IsWithin(swing - swings[(_count - Tenth) & Mask], away);
     }
 
     private static bool IsWithin(int difference, int most)
@@ -356,6 +359,7 @@ public sealed class SurgeWatch
 
     private void NoteLevel(SwingWindow window)
     {
+        _leastLate = _late;
         int level = _late / Half;
         if (level < Seen.Level - (Seen.Level >> NewsShift))
         {
@@ -396,7 +400,7 @@ public sealed class SurgeWatch
             return false;
         }
 
-        int before = (int)_swings[(_count - StillStretches) & Mask];
+        int before = _swings[(_count - StillStretches) & Mask];
         return swing >= _knownHighest - (_knownHighest >> BelowShift)
             ? before - swing < swing >> StillShift
             : _knownHighest < ToolBook.Another && swing - before > before >> StillShift;
@@ -420,6 +424,6 @@ public sealed class SurgeWatch
     // Two stretches together ripple less than one.
     private int Pair(int count)
     {
-        return (int)(_swings[(count - 1) & Mask] + _swings[(count - 2) & Mask]);
+        return _swings[(count - 1) & Mask] + _swings[(count - 2) & Mask];
     }
 }

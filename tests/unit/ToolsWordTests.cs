@@ -21,9 +21,9 @@ public class ToolsWordTests
         bench.Tool(Compressor, 3000);
         AssertHas(bench.Answer("why"), "tool 1 (table saw)");
         bench.Tool(0, 6500);
-        Assert.AreEqual(VacuumState.RunOn, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.RunOn), Words.Of(bench.State));
         bench.Run(3000);
-        Assert.AreEqual(VacuumState.Idle, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.Idle), Words.Of(bench.State));
         AssertHas(bench.Answer("events"), "vacuum told off: run-on over, tool 1");
     }
 
@@ -57,17 +57,17 @@ public class ToolsWordTests
         Start(bench, 3);
         AssertHas(bench.Answer("tools no-vacuum 1"), "no vacuum");
         bench.Tool(Compressor, 2500);
-        Assert.AreEqual(VacuumState.Idle, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.Idle), Words.Of(bench.State));
         AssertHas(bench.Answer("why"), "which needs no vacuum");
 
         // A saw beside it is followed, and after it the load alone is not.
         bench.Tool(Compressor + SwitchBench.Saw, 3000);
-        Assert.AreEqual(VacuumState.On, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.On), Words.Of(bench.State));
         bench.Tool(Compressor, 7500);
-        Assert.AreEqual(VacuumState.Idle, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.Idle), Words.Of(bench.State));
         bench.Answer("tools vacuum 1");
         bench.Run(2500);
-        Assert.AreEqual(VacuumState.On, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.On), Words.Of(bench.State));
     }
 
     [TestMethod]
@@ -78,11 +78,11 @@ public class ToolsWordTests
         bench.Answer("tools no-vacuum 1");
         bench.Tool(Compressor, 2500);
         bench.Answer("vacuum on");
-        Assert.AreEqual(VacuumState.ByHand, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.ByHand), Words.Of(bench.State));
         bench.Answer("hold");
-        Assert.AreEqual(VacuumState.Held, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.Held), Words.Of(bench.State));
         bench.Tool(Compressor + SwitchBench.Saw, 3000);
-        Assert.AreEqual(VacuumState.Held, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.Held), Words.Of(bench.State));
     }
 
     [TestMethod]
@@ -94,7 +94,7 @@ public class ToolsWordTests
         bench.Tool(Compressor, 2500);
         bench.Switch.Core.Faults.See(Fault.ClockStands, 0, bench.Switch.Now);
         bench.Tool(Compressor + SwitchBench.Saw, 3000);
-        Assert.AreEqual(VacuumState.Fault, bench.State);
+        Assert.AreEqual(Words.Of(VacuumState.Fault), Words.Of(bench.State));
     }
 
     [TestMethod]

@@ -14,7 +14,7 @@ internal static class BackupCommand
     {
         Argument<string> file = new("FILE") { Description = "Where they go; an older backup is written over." };
         Option<string> port = PortOption.Create();
-        Command command = new("backup", "Write a board's settings, and the tools that it knows, into a file that a person can read.")
+        Command command = new("backup", "Write a board's settings and known tools into a file that a person can read.")
         {
             file, port,
         };
@@ -30,7 +30,7 @@ internal static class BackupCommand
         Option<string> port = PortOption.Create();
         Command command = new(
             "restore",
-            "Put the settings and the tools of a backup into a board and save them. The whole file is checked before anything is sent, and "
+            "Put the settings and tools of a backup into a board and save them. The whole file is checked before anything is sent, and "
             + "what the board has is read back. Meanwhile the vacuum is held off; not while it runs.")
         {
             file, port,

@@ -53,7 +53,8 @@ internal sealed class StayJudge(VirtualShop shop)
         }
 
         _wasOn = isOn;
-        long runOn = core.Vacuum.IsStretched ? StretchedRunOn : core.Vacuum.RunOn * 1000L;
+        long runOn = core.Vacuum.IsStretched ? StretchedRunOn
+            : (core.Vacuum.Guess.RunOn >= 0 ? core.Vacuum.Guess.RunOn : settings[SettingId.RunOn]) * 1000L;
         long longest = runOn + Patience + SlowLane + (IsCoupled(shop, stopBelow) ? Coupled : 0);
         if (!isOn || _isTold || now - _reasonAt <= longest)
         {

@@ -11,7 +11,8 @@ public sealed class Watch
     /// with number n; the figure of the first of these faults; the vacuum's run hours and starts; the number
     /// of the tool that it is probably, as 'tools' lists it, 0 where it is not known.
     /// </summary>
-    public const string Header = "seconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts,known";
+    public const string Header =
+        "seconds,amperes,swing,start_at,stop_below,tool,vacuum,state,left,faults,figure,hours,starts,known";
 
     private const long PeriodMicroseconds = Time.Second / 10;
 

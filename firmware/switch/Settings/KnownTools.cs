@@ -10,7 +10,7 @@ namespace NanoDustSwitch.Firmware;
 public sealed class KnownTools
 {
     /// <summary>Version of the layout in flash.</summary>
-    public const int Version = 2;
+    public const int Version = 1;
 
     private const int NumberBytes = 4;
     private const int FirstTool = SlotPair.Head + (2 * NumberBytes);

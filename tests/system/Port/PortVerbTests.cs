@@ -114,7 +114,7 @@ public sealed class PortVerbTests
         using Process process = Start("watch", "--port", board.Name);
         using Timer watchdog = BuiltProgram.Watchdog(process);
         Assert.AreEqual(Watch.Header, process.StandardOutput.ReadLine());
-        Assert.EndsWith(",idle,0.0,0,0,0.00,0", process.StandardOutput.ReadLine() ?? "");
+        Assert.EndsWith(",idle,0.0,0,0,0.00,0,0", process.StandardOutput.ReadLine() ?? "");
         process.StandardOutput.Close();
         process.WaitForExit();
         Assert.AreEqual(0, process.ExitCode, process.StandardError.ReadToEnd());

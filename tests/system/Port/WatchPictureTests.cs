@@ -7,9 +7,9 @@ namespace NanoDustSwitch.SystemTests.Port;
 [TestClass]
 public sealed class WatchPictureTests
 {
-    private const string Idle = ".00,0.064,0.050,0.600,0.350,0,0,idle,0.0,0,0,12.34,1234";
-    private const string Running = ".00,11.220,11.000,0.600,0.350,1,1,on,14400.0,0,0,12.34,1235";
-    private const string InFault = ".00,0.000,0.000,0.600,0.350,0,0,fault,0.0,2177,0,12.34,1235";
+    private const string Idle = ".00,0.064,0.050,0.600,0.350,0,0,idle,0.0,0,0,12.34,1234,0";
+    private const string Running = ".00,11.220,11.000,0.600,0.350,1,1,on,14400.0,0,0,12.34,1235,0";
+    private const string InFault = ".00,0.000,0.000,0.600,0.350,0,0,fault,0.0,2177,0,12.34,1235,0";
 
     [TestMethod]
     [DataRow(80, 24, Idle)]

@@ -77,16 +77,16 @@ public sealed class WatchStreamTests
     [TestMethod]
     [DataRow("")]
     [DataRow("1.00,0.004,0.003,0.600,0.350,0,0,idle,0.0,0,0,0.00")]
-    [DataRow("1.00,0.004,0.003,0.600,0.350,0,0,nothing,0.0,0,0,0.00,0")]
-    [DataRow("1.00,0.004,x,0.600,0.350,0,0,idle,0.0,0,0,0.00,0")]
-    [DataRow("1.00,0.004,1e30,0.600,0.350,0,0,idle,0.0,0,0,0.00,0")]
-    [DataRow("1.00,0.004,NaN,0.600,0.350,0,0,idle,0.0,0,0,0.00,0")]
+    [DataRow("1.00,0.004,0.003,0.600,0.350,0,0,nothing,0.0,0,0,0.00,0,0")]
+    [DataRow("1.00,0.004,x,0.600,0.350,0,0,idle,0.0,0,0,0.00,0,0")]
+    [DataRow("1.00,0.004,1e30,0.600,0.350,0,0,idle,0.0,0,0,0.00,0,0")]
+    [DataRow("1.00,0.004,NaN,0.600,0.350,0,0,idle,0.0,0,0,0.00,0,0")]
     public void What_is_no_line_is_found(string text) => Assert.IsNull(WatchLine.Parse(text));
 
     [TestMethod]
     public void Faults_are_named_with_what_was_seen()
     {
-        WatchLine line = WatchLine.Parse("1.00,0.004,0.003,0.600,0.350,0,0,fault,0.0,2177,12,0.00,0")!;
+        WatchLine line = WatchLine.Parse("1.00,0.004,0.003,0.600,0.350,0,0,fault,0.0,2177,12,0.00,0,0")!;
 
         CollectionAssert.AreEqual((Fault[])[Fault.SensorAtRail, Fault.Noisy, Fault.RestartLoop], line.Faults.ToArray());
         Assert.AreEqual(

@@ -30,9 +30,9 @@ public sealed class ToolsWord : Word
     {
         get
         {
-            return "It learns a tool from three starts alike. 'tools name 2 table saw', 'tools run-on 2 8' ('tools run-on 2 auto'\r\n"
-                + "as set), 'tools no-vacuum 2' for a load that is no tool, 'tools vacuum 2', 'tools forget 2'. 'tools copy' is\r\n"
-                + "for a backup. All is a guess from the current: the vacuum may start at any time, so unplug before you reach in.";
+            return "It learns a tool from three starts alike. 'tools name 2 table saw', 'tools run-on 2 8' (or 'auto', as\r\n"
+                + "set), 'tools no-vacuum 2' for a load that is no tool, 'tools vacuum 2', 'tools forget 2'. 'tools copy' is\r\n"
+                + "for a backup. It is a guess from the current: the vacuum may start at any time; unplug before you reach in.";
         }
     }
 
@@ -55,15 +55,14 @@ public sealed class ToolsWord : Word
         if (what != "name" && what != "run-on" && what != "no-vacuum" && what != "vacuum" && what != "forget" && what != "put")
         {
             console.Output.Text("'tools ").Text(what)
-                .Text("' is nothing; type 'tools' alone, or name, run-on, no-vacuum, vacuum or forget and a tool's number.").End();
+                .Text("' is nothing; type 'tools' alone, or name, run-on, no-vacuum, vacuum or forget and a number.").End();
             return;
         }
 
         int place = Place(number);
         if (place < 0 || (what != "put" && _names.Book[place, ToolFigure.Height] == 0))
         {
-            console.Output.Text("Say which tool: 'tools ").Text(what).Text(" NUMBER'; 'tools' lists their numbers. Nothing was changed.")
-                .End();
+            console.Output.Text("Say which tool: 'tools ").Text(what).Text(" NUMBER'; 'tools' lists them. Nothing was changed.").End();
             return;
         }
 
