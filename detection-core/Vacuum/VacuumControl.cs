@@ -205,7 +205,7 @@ public sealed class VacuumControl
         return false;
     }
 
-    // The swing of half waves and of chopped current ripples by a fifth and more: there the greatest tells; eight looks miss the
+    // The swing of half waves and of chopped current ripples by an eighth and more: there the greatest tells; eight looks miss the
     // very greatest by up to a sixteenth.
     private static bool IsLess(SwingWindow window, ToolLevels levels, int back)
     {
@@ -216,7 +216,7 @@ public sealed class VacuumControl
         }
 
         int top = window.GreatestPower(back);
-        bool ripples = mean < top / 36 * 25;
+        bool ripples = mean < top / 4 * 3;
         return !ripples || top < SwingWindow.PowerOf(levels.StartOfTwo - (levels.StartOfTwo >> 4));
     }
 
