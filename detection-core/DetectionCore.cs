@@ -468,7 +468,7 @@ public sealed class DetectionCore
         }
         else if (!tool.IsSlow)
         {
-            if (tool.IsRunning && vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels.StartOfTwo))
+            if (tool.IsRunning && vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels))
             {
                 tool.RejectStart();
             }

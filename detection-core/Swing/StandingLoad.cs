@@ -24,6 +24,9 @@ public sealed class StandingLoad
     /// </summary>
     public int Power;
 
+    /// <summary>Mean power of the last second without a tool; beside a lamp just lit more than <see cref="Power"/>.</summary>
+    public int Mean;
+
     /// <summary>Swing of what is steady in it, in sixteenths of a count; 0 where all is noise.</summary>
     public int Steady;
 
@@ -42,6 +45,7 @@ public sealed class StandingLoad
     public void Reset()
     {
         Power = 0;
+        Mean = 0;
         Steady = 0;
         _steadyPower = 0;
         ResetSecond();
@@ -60,6 +64,7 @@ public sealed class StandingLoad
     public int Learn()
     {
         int mean = (int)(Sum / Looks);
+        Mean = mean;
         int difference = mean - Power;
         Power += mean < Power >> 1 ? difference : difference >> (difference > 0 ? RiseShift : FallShift);
 
@@ -82,6 +87,7 @@ public sealed class StandingLoad
     public void Exchange(StateTape tape)
     {
         Power = tape.Number(Power);
+        Mean = tape.Number(Mean);
         Steady = tape.Number(Steady);
         Sum = tape.Number(Sum);
         Greatest = tape.Number(Greatest);

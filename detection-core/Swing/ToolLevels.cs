@@ -89,6 +89,13 @@ public sealed class ToolLevels
     /// </summary>
     public int ReleasePower;
 
+    /// <summary>
+    /// Mean power of a cycle of which a tool is left after a surge. A sine's power has a mean up to a sixth below its greatest,
+    /// and a tool was found by the greatest. A tool that idles at little beside a standing load is one where both together would
+    /// be one by themselves, and are nearly half as much again as what stood there, as a power.
+    /// </summary>
+    public int LeftPower;
+
     /// <summary>Power of the last cycle from which on it is worth looking for a start at all.</summary>
     public int LookPower;
 
@@ -154,6 +161,16 @@ public sealed class ToolLevels
         StopPower = SwingWindow.PowerOf(Stop);
         int release = power + (power >> 2) + (power >> 4);
         ReleasePower = release > StopPower >> 1 ? release : 0;
+        LeftPower = StartPowerOfTwo - (StartPowerOfTwo / 6);
+        if (ReleasePower > 0 && !IsNoiseLimited)
+        {
+            int alone = SwingWindow.PowerOf(_startAt);
+            alone -= alone / 6;
+            int beside = (standing.Mean > power ? standing.Mean : power) / 20 * 29;
+            beside = beside > alone ? beside : alone;
+            LeftPower = beside < LeftPower ? beside : LeftPower;
+        }
+
         SlowStop = Root(ReleasePower, Above(slowFloor, StopPercent, _stopBelow), SlowStop);
         LeastStart = StartOfTwo < SlowStart ? StartOfTwo : SlowStart;
         LeastStop = Root(ReleasePower, Stop < SlowStop ? Stop : SlowStop, LeastStop);

@@ -171,9 +171,9 @@ public sealed class VacuumControl
     /// <param name="bucket">The bucket, one at which the surge is to be looked at.</param>
     /// <param name="window">The window, a valid one.</param>
     /// <param name="noise">Noise floor, a swing in sixteenths of a count.</param>
-    /// <param name="start">Start level in the same unit.</param>
+    /// <param name="levels">The levels.</param>
     /// <returns>True when the surge is over and no tool is left: it was a lamp's, or a spark.</returns>
-    public bool IsBriefSurge(Bucket bucket, SwingWindow window, int noise, int start)
+    public bool IsBriefSurge(Bucket bucket, SwingWindow window, int noise, ToolLevels levels)
     {
         long now = bucket.EndTime;
         bool isTimeUp = now >= _surgeEnd;
@@ -212,8 +212,8 @@ public sealed class VacuumControl
 
         // Narrow pulses may show little for a stretch, and a wild reading much. What two stretches do not agree upon is looked at
         // again with the next one.
-        bool isLess = IsLess(window, start, 0);
-        bool wasLess = IsLess(window, start, SwingWindow.Length);
+        bool isLess = IsLess(window, levels, 0);
+        bool wasLess = IsLess(window, levels, SwingWindow.Length);
         if (isLess && wasLess)
         {
             return true;
@@ -289,20 +289,19 @@ public sealed class VacuumControl
         return true;
     }
 
-    // A sine's swing has a mean up to a twelfth below its greatest, and a tool was found by the greatest. So a mean of up to a
-    // twelfth below the level is still a tool. The swing of half waves and of chopped current ripples by a fifth and more: there
-    // the greatest tells; eight looks miss the very greatest by up to a thirty-second.
-    private static bool IsLess(SwingWindow window, int start, int back)
+    // The swing of half waves and of chopped current ripples by an eighth and more: there the greatest tells; eight looks miss the
+    // very greatest by up to a sixteenth.
+    private static bool IsLess(SwingWindow window, ToolLevels levels, int back)
     {
         int mean = window.MeanOf(window.Powers, back);
-        if (mean >= SwingWindow.PowerOf(start - (start / 12)))
+        if (mean >= levels.LeftPower)
         {
             return false;
         }
 
         int top = window.GreatestPower(back);
-        bool ripples = mean < top / 36 * 25;
-        return !ripples || top < SwingWindow.PowerOf(start - (start >> 5));
+        bool ripples = mean < top / 4 * 3;
+        return !ripples || top < SwingWindow.PowerOf(levels.StartOfTwo - (levels.StartOfTwo >> 4));
     }
 
     /// <summary>Tells what a short press of the button asks for: off if the vacuum is on or about to start, else on.</summary>

@@ -66,7 +66,8 @@ string Folder(ParseResult parsed)
     }
     catch (Exception exception) when (exception is IOException or UnauthorizedAccessException or ArgumentException)
     {
-        throw new UserException($"'{folder}' cannot be a folder for the charts: name one that can be made and written.", exception);
+        throw new UserException(
+            $"'{folder}' cannot be a folder for the charts: name one that can be made and written.", exception);
     }
 }
 

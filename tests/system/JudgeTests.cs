@@ -191,7 +191,7 @@ public sealed class JudgeTests
     private static ToolSpecification Tool()
     {
         ToolSpecification tool = ShortDay.Tool(ToolKind.SoftStart, 6);
-        tool.SoftStartSeconds = 0.2;
+        tool.SoftStartSeconds = 0.5;
         return tool;
     }
 

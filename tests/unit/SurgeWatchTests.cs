@@ -78,7 +78,7 @@ public class SurgeWatchTests
         Assert.AreEqual(isOver, bench.Add(1000, SurgeWatch.StretchesToBelieve));
     }
 
-    // A sixteenth in 80 ms is a climb, and half of that is none.
+    // A sixteenth in 60 ms is a climb, and half of that is none.
     [TestMethod]
     [DataRow(30, true)]
     [DataRow(8, false)]
@@ -234,6 +234,24 @@ public class SurgeWatchTests
         bench.Begin();
         Assert.IsFalse(bench.Add(10000, SurgeWatch.StretchesToBelieve - 1));
         Assert.IsTrue(bench.Add(10000, 1));
+    }
+
+    // A heater of 1,000 is known. Another one is no surge of it: there is nothing that could fall by more than an eighth.
+    [TestMethod]
+    [DataRow(1120, true)]
+    [DataRow(1130, false)]
+    public void AnOnsetThatHardlyStandsAboveAKnownLevelIsNoSurge(int swing, bool isOver)
+    {
+        SurgeBench bench = new SurgeBench();
+        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        {
+            bench.Begin();
+            bench.Add(1000, SurgeWatch.StretchesToBelieve);
+            bench.Learn();
+        }
+
+        bench.Begin();
+        Assert.AreEqual(isOver, bench.Add(swing, 6));
     }
 
     // After the lamp of a tool comes its motor, every time: the lamp alone starts nothing.

@@ -14,6 +14,24 @@ public class ToolFinderTests
     // The levels follow a floor in two steps, four buckets apart.
     private const int LevelsFollow = 4;
 
+    // A tool that idles at 350 across a lamp of 500 is left after its surge, where 600 make a start; the lamp alone is not.
+    [TestMethod]
+    [DataRow(0, 545, false)]
+    [DataRow(0, 551, true)]
+    [DataRow(500, 520, false)]
+    [DataRow(500, 610, true)]
+    public void WhatIsLeftAfterASurgeIsATool(int lamp, int swing, bool isTool)
+    {
+        StandingLoad standing = new StandingLoad();
+        standing.Power = SwingWindow.PowerOf(lamp);
+        standing.Steady = lamp;
+        ToolLevels levels = new ToolLevels();
+        levels.Use(600, 350);
+        levels.Begin(50, 12, standing);
+        levels.Complete(50, 12, standing);
+        Assert.AreEqual(isTool, SwingWindow.PowerOf(swing) >= levels.LeftPower);
+    }
+
     // On a quiet line the settings. On a noisy one 250, 188 and 125 hundredths of the floor where that is more; the slow lane's
     // floor is a quarter of it, its levels 240 and 125 hundredths of that. The floor never begins above its cap.
     [TestMethod]

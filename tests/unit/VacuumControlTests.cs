@@ -136,10 +136,10 @@ public class VacuumControlTests
         Assert.AreEqual(26 * Second, control.Remaining(24 * Second));
     }
 
-    // A tool at a twelfth below the level is still one; one count less was only a surge.
+    // A tool with five sixths of the level's power is still one; with less it was only a surge.
     [TestMethod]
-    [DataRow(1090, false)]
-    [DataRow(1091, true)]
+    [DataRow(1095, false)]
+    [DataRow(1096, true)]
     public void AfterASurgeThatWhichIsLeftDecides(int start, bool isBrief)
     {
         VacuumControl control = Surging();
@@ -155,13 +155,13 @@ public class VacuumControlTests
         Assert.AreEqual(!isBrief, control.WantsVacuum);
     }
 
-    // A swing that ripples between 600 and 1000: its greatest counts, up to a thirty-second below the level. Between 800 and 1000
+    // A swing that ripples between 600 and 1000: its greatest counts, up to a sixteenth below the level. Between 800 and 1000
     // the root of its mean power counts, as that of a sine does.
     [TestMethod]
-    [DataRow(600, 1032, false)]
-    [DataRow(600, 1033, true)]
+    [DataRow(600, 1066, false)]
+    [DataRow(600, 1068, true)]
     [DataRow(800, 986, false)]
-    [DataRow(800, 990, true)]
+    [DataRow(800, 995, true)]
     public void OfASwingThatRipplesTheGreatestCounts(int least, int start, bool isBrief)
     {
         VacuumControl control = Surging();
@@ -471,7 +471,11 @@ public class VacuumControlTests
         Windows.Add(window, swing);
         Bucket bucket = new Bucket();
         bucket.EndTime = now;
-        return now >= control.Surge.NextLook && control.IsBriefSurge(bucket, window, 0, start);
+        ToolLevels levels = new ToolLevels();
+        levels.Use(start, start / 2);
+        levels.Begin(0, 0, new StandingLoad());
+        levels.Complete(0, 0, new StandingLoad());
+        return now >= control.Surge.NextLook && control.IsBriefSurge(bucket, window, 0, levels);
     }
 
     private static VacuumControl New()

@@ -13,6 +13,7 @@ internal static class StandingStudy
 {
     private const double StartAt = 0.6;
     private const double Lamp = 0.5;
+    private const double LongestWait = (CoreSettings.LongestSurgeMilliseconds / 1000.0) + 0.1;
     private const double Ever = double.PositiveInfinity;
 
     private static readonly int[] s_rates = [1000, 1300, 2000, 5400];
@@ -53,9 +54,10 @@ internal static class StandingStudy
         return new StudyRow(name, trials, starts.Average(), 0.1, 0.01);
     }
 
-    // A lamp or charger, hum at any phase, and a tool that stops again. Where lamp and hum together are a tool, there is nothing
-    // to be found beside them. A charger's pulses beat with few readings a second: they show half and twice as much in turn, over
-    // many seconds, so that what stood there cannot be known. So chargers are tried from 2,000 readings a second on.
+    // A lamp or charger, hum at any phase, and a tool that stops again. Where lamp and hum together are a tool in the ten seconds
+    // before it, there is nothing to be found beside them. A charger's pulses beat with few readings a second: they show half and
+    // twice as much in turn, over many seconds, so that what stood there cannot be known. So chargers are tried from 2,000
+    // readings a second on.
     private static IEnumerable<StudyRow> Further(Bench bench, int trials, double stood)
     {
         string name = string.Create(
@@ -77,8 +79,8 @@ internal static class StandingStudy
             double between = 180 * (random.NextDouble() - 0.5);
             line.Add(StandingLine.Sine(degrees + between), _ => 0.6, onset, onset + 6);
             StandingTrial trial = new(line);
-            trial.RunTo(onset);
-            if (trial.Core.Vacuum.WantsVacuum || trial.Core.IsToolRunning)
+            trial.RunTo(onset - 10);
+            if (trial.RunUntil(() => trial.Core.Vacuum.WantsVacuum || trial.Core.IsToolRunning, onset))
             {
                 return double.NaN;
             }
@@ -206,12 +208,12 @@ internal static class StandingStudy
             line.Add(point => wave.At(point.Turn), _ => amperes, 5, Ever);
             StandingTrial trial = new(line);
             trial.RunTo(5);
-            late[i] = trial.RunUntil(() => trial.Core.Vacuum.WantsVacuum, 6) ? 0 : 1;
+            late[i] = trial.RunUntil(() => trial.Core.Vacuum.WantsVacuum, 5 + LongestWait) ? 0 : 1;
             trial.RunTo(25);
             return trial.Stops;
         });
         yield return new StudyRow(Name, trials, stops.Sum(), 0, 0);
-        yield return new StudyRow("… no command within a second", trials, late.Sum(), 0, 0);
+        yield return new StudyRow("… no command within 3 s, the longest wait for a surge", trials, late.Sum(), 0, 0);
     }
 
     private static StandingLine NewLine(int i, ShopRandom random) =>
