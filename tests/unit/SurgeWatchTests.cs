@@ -243,7 +243,7 @@ public class SurgeWatchTests
     public void AnOnsetThatHardlyStandsAboveAKnownLevelIsNoSurge(int swing, bool isOver)
     {
         SurgeBench bench = new SurgeBench();
-        for (int start = 0; start < ToolMemory.StartsToKnow; start++)
+        for (int start = 0; start < ToolBook.StartsToKnow; start++)
         {
             bench.Begin();
             bench.Add(1000, SurgeWatch.StretchesToBelieve);
