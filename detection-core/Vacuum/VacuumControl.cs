@@ -289,8 +289,8 @@ public sealed class VacuumControl
         return true;
     }
 
-    // The swing of half waves and of chopped current ripples by an eighth and more: there the greatest tells; eight looks miss the
-    // very greatest by up to a sixteenth.
+    // The swing of half waves and of chopped current ripples by a sixth and more: there the greatest tells; eight looks miss
+    // the very greatest by up to a thirty-second.
     private static bool IsLess(SwingWindow window, ToolLevels levels, int back)
     {
         int mean = window.MeanOf(window.Powers, back);
@@ -300,8 +300,8 @@ public sealed class VacuumControl
         }
 
         int top = window.GreatestPower(back);
-        bool ripples = mean < top / 4 * 3;
-        return !ripples || top < SwingWindow.PowerOf(levels.StartOfTwo - (levels.StartOfTwo >> 4));
+        bool ripples = mean < top / 7 * 5;
+        return !ripples || top < SwingWindow.PowerOf(levels.StartOfTwo - (levels.StartOfTwo >> 5));
     }
 
     /// <summary>Tells what a short press of the button asks for: off if the vacuum is on or about to start, else on.</summary>

@@ -176,8 +176,8 @@ internal static class WorkedCases
         new("the same, its kind not said",
             $"--vacuum 1000W --tool 2000W --supply 230V/50Hz --breaker B16 --plug EU16 --cord 2m/1.5mm2 {Transformer}", 0,
             new("Starts", "tool alone", "mind", ["58 A", "may trip", "2000W/universal"], "computed"),
-            // 9.66 A + 3.75 x 4.83 A are 27.8 A; some percent more by the phase at which the vacuum is switched on.
-            new("Starts", "then the vacuum", "ok", ["29 A", "1.8 times", "holds"], "computed")),
+            // 9.66 A + 3.75 x 4.83 A are 27.8 A; some percent more or less by the phase at which the vacuum is switched on.
+            new("Starts", "then the vacuum", "ok", ["27 A", "1.7 times", "holds"], "computed")),
         new("C16 holds it",
             $"--vacuum 1000W --tool 2000W/induction --supply 230V/50Hz --breaker C16 --plug EU16 --cord 2m/1.5mm2 {Transformer}",
             0,
