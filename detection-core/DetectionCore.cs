@@ -318,7 +318,14 @@ public sealed class DetectionCore
         VacuumControl vacuum = Vacuum;
         if (now >= vacuum.Surge.NextLook)
         {
-            JudgeSurge(bucket);
+            if (vacuum.Surge.HasMore)
+            {
+                Attend(bucket);
+            }
+            else
+            {
+                LookAtSurge(bucket);
+            }
         }
         else if (hasLearned)
         {
@@ -441,32 +448,16 @@ public sealed class DetectionCore
         Faults.Set(Fault.Noisy, _tool.IsAtCap, _scale.FromSwing(_tool.Levels.Start), now);
     }
 
-    private void JudgeSurge(Bucket bucket)
+    private void LookAtSurge(Bucket bucket)
     {
         ToolFinder tool = _tool;
         VacuumControl vacuum = Vacuum;
-        SurgeWatch surge = vacuum.Surge;
-        ToolGuess guess = vacuum.Guess;
-        if (guess.IsAsking && (surge.IsEnding || bucket.EndTime < _surgeDue))
-        {
-            AskOn(bucket.EndTime);
-            return;
-        }
-
-        if (guess.IsAsking)
-        {
-            surge.NextLook = _surgeDue;
-        }
-
-        if (surge.IsEnding)
-        {
-            Learn();
-        }
-        else if (!tool.Window.IsValid)
+        if (!tool.Window.IsValid)
         {
             return;
         }
-        else if (!tool.IsSlow)
+
+        if (!tool.IsSlow)
         {
             if (tool.IsRunning && vacuum.IsBriefSurge(bucket, tool.Window, tool.Floor, tool.Levels))
             {
@@ -487,29 +478,53 @@ public sealed class DetectionCore
             vacuum.Handle(VacuumEvent.TimeUp, bucket.EndTime);
         }
 
-        if (surge.IsNews)
-        {
-            surge.IsNews = false;
-            if (!vacuum.Ignored.IsThere && !guess.IsAsking && surge.Seen.Level < int.MaxValue)
-            {
-                guess.Ask(false);
-            }
-        }
-
-        if (guess.IsAsking)
-        {
-            // Between the looks at the surge, so that no bucket has both to do.
-            _surgeDue = surge.NextLook;
-            surge.NextLook = 0;
-        }
-
         if (vacuum.State != _judgedState)
         {
             JudgeState(bucket.EndTime);
         }
     }
 
-    // Which tool is it? One of those in the book is compared at a time.
+    // Which tool is it, or what is to be learned of it? The book is asked between the looks at the surge, so that no bucket has
+    // both to do, for one place at a bucket.
+    private void Attend(Bucket bucket)
+    {
+        VacuumControl vacuum = Vacuum;
+        ToolGuess guess = vacuum.Guess;
+        SurgeWatch surge = vacuum.Surge;
+        if (guess.IsAsking && (surge.IsEnding || bucket.EndTime < _surgeDue))
+        {
+            AskOn(bucket.EndTime);
+        }
+        else if (surge.IsEnding)
+        {
+            Learn();
+        }
+        else
+        {
+            if (guess.IsAsking)
+            {
+                surge.NextLook = _surgeDue;
+            }
+            else if (surge.IsNews)
+            {
+                surge.IsNews = false;
+                if (!vacuum.Ignored.IsThere && surge.Seen.Level < int.MaxValue)
+                {
+                    guess.Ask(false);
+                }
+            }
+
+            LookAtSurge(bucket);
+            if (guess.IsAsking)
+            {
+                _surgeDue = surge.NextLook;
+                surge.NextLook = 0;
+            }
+        }
+
+        surge.HasMore = surge.IsEnding || surge.IsNews || guess.IsAsking;
+    }
+
     private void AskOn(long now)
     {
         VacuumControl vacuum = Vacuum;
@@ -538,6 +553,7 @@ public sealed class DetectionCore
         else
         {
             vacuum.Guess.Ask(true);
+            _surgeDue = 0;
         }
     }
 

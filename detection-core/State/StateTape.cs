@@ -8,42 +8,65 @@ namespace NanoDustSwitch.Detection;
 /// written. So one method of a part serves both directions, and the two cannot differ.
 /// </summary>
 /// <remarks>
-/// From a tape, the settings and the buckets that came after it, a PC decides just as the board did, bucket for bucket.
+/// From a tape, the settings and the buckets that came after it, a PC decides just as the board did, bucket for bucket. The board
+/// writes all of it in one step of the loop: so short and long numbers are kept apart, and a whole array is copied at once.
 /// </remarks>
 public sealed class StateTape
 {
-    /// <summary>How many numbers fit; the core needs a few less.</summary>
-    public const int Size = 780;
+    /// <summary>How many numbers the core needs; the long ones, most of them times, are the last of them.</summary>
+    public const int Size = Shorts + Longs;
 
-    private readonly long[] _numbers = new long[Size];
+    private const int Shorts = 600;
+    private const int Longs = 240;
+
+    private readonly int[] _shorts = new int[Shorts];
+    private readonly long[] _longs = new long[Longs];
     private bool _isReading;
     private int _at;
+    private int _longAt;
 
-    /// <summary>How many numbers are on the tape.</summary>
-    public int Count;
+    /// <summary>Gets a value indicating whether all places were used, and no more.</summary>
+    public bool IsFull
+    {
+        get { return _at == Shorts && _longAt == Longs; }
+    }
 
     /// <summary>Gets or sets a number, for sending a tape and for receiving one.</summary>
     /// <param name="index">Its place on the tape, from 0.</param>
     /// <returns>The number.</returns>
     public long this[int index]
     {
-        get { return _numbers[index]; }
-        set { _numbers[index] = value; }
+        get
+        {
+            return index < Shorts ? _shorts[index] : _longs[index - Shorts];
+        }
+
+        set
+        {
+            if (index < Shorts)
+            {
+                _shorts[index] = (int)value;
+            }
+            else
+            {
+                _longs[index - Shorts] = value;
+            }
+        }
     }
 
-    /// <summary>Starts writing at the beginning of the tape; what was on it is lost.</summary>
+    /// <summary>Starts writing at the beginning of the tape.</summary>
     public void Write()
     {
         _isReading = false;
         _at = 0;
-        Count = 0;
+        _longAt = 0;
     }
 
     /// <summary>Starts reading at the beginning of the tape.</summary>
     public void Read()
     {
+        Write();
         _isReading = true;
-        _at = 0;
     }
 
     /// <summary>Exchanges a number.</summary>
@@ -53,11 +76,10 @@ public sealed class StateTape
     {
         if (_isReading)
         {
-            return _numbers[_at++];
+            return _longs[_longAt++];
         }
 
-        _numbers[_at++] = value;
-        Count = _at;
+        _longs[_longAt++] = value;
         return value;
     }
 
@@ -66,14 +88,12 @@ public sealed class StateTape
     /// <returns>The number that the part must have from now on.</returns>
     public int Number(int value)
     {
-        // Not by the other one: most of the state are such numbers, and the board writes all of it in one step of the loop.
         if (_isReading)
         {
-            return (int)_numbers[_at++];
+            return _shorts[_at++];
         }
 
-        _numbers[_at++] = value;
-        Count = _at;
+        _shorts[_at++] = value;
         return value;
     }
 
@@ -82,29 +102,29 @@ public sealed class StateTape
     /// <returns>The value that the part must have from now on.</returns>
     public bool Flag(bool value)
     {
-        return Number(value ? 1 : 0) != 0;
+        if (_isReading)
+        {
+            return _shorts[_at++] != 0;
+        }
+
+        _shorts[_at++] = value ? 1 : 0;
+        return value;
     }
 
     /// <summary>Exchanges a whole array of numbers.</summary>
     /// <param name="values">The part's array; it is overwritten while the tape is read.</param>
     public void Numbers(int[] values)
     {
-        // The board writes its whole state in one step of the loop, so an array must not cost it a call for every number.
-        long[] numbers = _numbers;
-        int at = _at;
-        for (int i = 0; i < values.Length; i++)
+        if (_isReading)
         {
-            if (_isReading)
-            {
-                values[i] = (int)numbers[at++];
-            }
-            else
-            {
-                numbers[at++] = values[i];
-            }
+            Array.Copy(_shorts, _at, values, 0, values.Length);
+        }
+        else
+        {
+            Array.Copy(values, 0, _shorts, _at, values.Length);
         }
 
-        End(at);
+        _at += values.Length;
     }
 
     /// <summary>Exchanges a whole array of numbers.</summary>
@@ -113,22 +133,13 @@ public sealed class StateTape
     {
         if (_isReading)
         {
-            Array.Copy(_numbers, _at, values, 0, values.Length);
+            Array.Copy(_longs, _longAt, values, 0, values.Length);
         }
         else
         {
-            Array.Copy(values, 0, _numbers, _at, values.Length);
+            Array.Copy(values, 0, _longs, _longAt, values.Length);
         }
 
-        End(_at + values.Length);
-    }
-
-    private void End(int at)
-    {
-        _at = at;
-        if (!_isReading)
-        {
-            Count = at;
-        }
+        _longAt += values.Length;
     }
 }

@@ -67,7 +67,7 @@ public sealed class SwingWindow
     /// </summary>
     public int Power;
 
-    /// <summary>Least mean of the last eight when <see cref="FindExtremes"/> looked, in sixteenths of a count.</summary>
+    /// <summary>Least mean of the last eight when <see cref="SumAndExtremes"/> looked, in sixteenths of a count.</summary>
     public int Least;
 
     /// <summary>Greatest of them.</summary>
@@ -360,29 +360,35 @@ public sealed class SwingWindow
         return (greatest - least) << SixteenthsShift;
     }
 
-    /// <summary>Finds <see cref="Least"/> and <see cref="Greatest"/>.</summary>
-    public void FindExtremes()
+    /// <summary>Finds <see cref="Least"/> and <see cref="Greatest"/>, and adds up as <see cref="SumOfMeans"/> does.</summary>
+    /// <returns>The sum in quarters of a count.</returns>
+    public int SumAndExtremes()
     {
+        // Two in a round, of which the lower one is no greatest and the higher one no least: that spares the board much.
         int[] means = Means;
+        int sum = 0;
         int end = Place + Kept;
-        int place = end - Length;
-        int least = means[place & Mask];
-        int greatest = least;
-        while (++place < end)
+        int least = int.MaxValue;
+        int greatest = int.MinValue;
+        for (int place = end - Length; place < end; place += 2)
         {
-            int mean = means[place & Mask];
-            if (mean < least)
+            int low = means[place & Mask];
+            int high = means[(place + 1) & Mask];
+            sum += low;
+            if (low > high)
             {
-                least = mean;
+                int other = low;
+                low = high;
+                high = other;
             }
-            else if (mean > greatest)
-            {
-                greatest = mean;
-            }
+
+            least = low < least ? low : least;
+            greatest = high > greatest ? high : greatest;
         }
 
         Least = least << SixteenthsShift;
         Greatest = greatest << SixteenthsShift;
+        return sum;
     }
 
     /// <summary>Takes how much the third harmonic adds to the swing, over the last two cycles.</summary>

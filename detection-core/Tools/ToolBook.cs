@@ -10,7 +10,7 @@ public sealed class ToolBook
     public const int Places = 12;
 
     /// <summary>Numbers that are kept of each tool; see <see cref="ToolFigure"/>.</summary>
-    public const int Figures = 17;
+    public const int Figures = 18;
 
     /// <summary>From so many starts on a tool is known.</summary>
     public const int StartsToKnow = 3;
@@ -58,6 +58,9 @@ public sealed class ToolBook
 
     /// <summary>The highest of them.</summary>
     public int Highest;
+
+    /// <summary>Number of the present boot, 0 to 65,535.</summary>
+    public int Boot;
 
     /// <summary>Goes up with whatever is worth keeping over a power cut soon.</summary>
     public int Changes;
@@ -127,18 +130,10 @@ public sealed class ToolBook
 
     /// <summary>Learns from a start.</summary>
     /// <param name="seen">What it showed; its level is known.</param>
-    /// <param name="place">Place of the tool that it was; negative for a new one.</param>
+    /// <param name="place">Place of the tool that it was.</param>
     /// <param name="isOutside">Whether its level was far above, as in a cut, and says nothing.</param>
-    /// <returns>Its place.</returns>
-    public int Learn(ToolFigures seen, int place, bool isOutside)
+    public void Learn(ToolFigures seen, int place, bool isOutside)
     {
-        if (place < 0)
-        {
-            place = LeastUsed();
-            Forget(place);
-            Begin(seen, place);
-        }
-
         int[] numbers = Numbers;
         int at = place * Figures;
         int height = numbers[at];
@@ -162,14 +157,34 @@ public sealed class ToolBook
             LearnLevel(numbers, at, seen.Level);
         }
 
-        int starts = this[place, ToolFigure.Starts];
+        int starts = numbers[at + (int)ToolFigure.Starts];
         if (starts < StartsToKnow)
         {
             Changes++;
         }
 
-        this[place, ToolFigure.Starts] = starts < MostStarts ? starts + 1 : starts;
-        this[place, ToolFigure.Used] = ++_starts;
+        numbers[at + (int)ToolFigure.Starts] = starts < MostStarts ? starts + 1 : starts;
+        numbers[at + (int)ToolFigure.Used] = ++_starts;
+        numbers[at + (int)ToolFigure.Boot] = Boot;
+    }
+
+    /// <summary>Makes room for a new tool.</summary>
+    /// <param name="seen">What its first start showed; its level is known.</param>
+    /// <returns>Its place.</returns>
+    public int Begin(ToolFigures seen)
+    {
+        int place = LeastUsed();
+        Forget(place);
+        int[] numbers = Numbers;
+        int at = place * Figures;
+        numbers[at] = seen.Height;
+        numbers[at + (int)ToolFigure.After] = seen.After > 0 ? seen.After : 1;
+        numbers[at + (int)ToolFigure.Least] = seen.Level;
+        numbers[at + (int)ToolFigure.Most] = seen.Level;
+        numbers[at + (int)ToolFigure.Third] = seen.Third;
+        numbers[at + (int)ToolFigure.Half] = seen.Half;
+        numbers[at + (int)ToolFigure.Length] = seen.Length;
+        numbers[at + (int)ToolFigure.Knee] = seen.KneePart;
         return place;
     }
 
@@ -206,9 +221,11 @@ public sealed class ToolBook
     /// <param name="place">Its place.</param>
     public void Forget(int place)
     {
-        for (int i = 0; i < Figures; i++)
+        int[] numbers = Numbers;
+        int at = place * Figures;
+        for (int i = at; i < at + Figures; i++)
         {
-            this[place, (ToolFigure)i] = 0;
+            numbers[i] = 0;
         }
 
         Changes++;
@@ -260,7 +277,8 @@ public sealed class ToolBook
             && IsWithin(place, ToolFigure.Named, 0, 1)
             && IsWithin(place, ToolFigure.Knee, 0, ToolFigures.MostKnee)
             && IsWithin(place, ToolFigure.First, 0, ToolFigures.MostSwing)
-            && IsWithin(place, ToolFigure.FirstAfter, 0, ToolFigures.MostSwing);
+            && IsWithin(place, ToolFigure.FirstAfter, 0, ToolFigures.MostSwing)
+            && IsWithin(place, ToolFigure.Boot, 0, ushort.MaxValue);
     }
 
     /// <summary>Puts a tool into a place, as a backup has it.</summary>
@@ -298,6 +316,7 @@ public sealed class ToolBook
         tape.Numbers(Numbers);
         _starts = tape.Number(_starts);
         Changes = tape.Number(Changes);
+        Boot = tape.Number(Boot);
     }
 
     private void Raise(int place, ToolFigure figure, int least)
@@ -327,17 +346,6 @@ public sealed class ToolBook
         return number >= least && number <= most;
     }
 
-    private void Begin(ToolFigures seen, int place)
-    {
-        this[place, ToolFigure.Height] = seen.Height;
-        this[place, ToolFigure.After] = seen.After > 0 ? seen.After : 1;
-        this[place, ToolFigure.Least] = seen.Level;
-        this[place, ToolFigure.Most] = seen.Level;
-        this[place, ToolFigure.Third] = seen.Third;
-        this[place, ToolFigure.Half] = seen.Half;
-        this[place, ToolFigure.Length] = seen.Length;
-        this[place, ToolFigure.Knee] = seen.KneePart;
-    }
 
     private static void Follow(int[] numbers, int at, int latest)
     {
@@ -361,14 +369,17 @@ public sealed class ToolBook
     {
         int least = 0;
         long leastUse = long.MaxValue;
-        for (int i = 0; i < Places; i++)
+        int[] numbers = Numbers;
+        for (int i = 0, at = 0; i < Places; i++, at += Figures)
         {
-            long use = this[i, ToolFigure.Used] + (IsKnown(i) ? StaysLonger : 0);
-            use += this[i, ToolFigure.Wish] != 0 || this[i, ToolFigure.Named] != 0 ? int.MaxValue : 0;
-            if (this[i, ToolFigure.Height] == 0)
+            if (numbers[at] == 0)
             {
                 return i;
             }
+
+            long use = numbers[at + (int)ToolFigure.Used];
+            use += numbers[at + (int)ToolFigure.Starts] >= StartsToKnow ? StaysLonger : 0;
+            use += (numbers[at + (int)ToolFigure.Wish] | numbers[at + (int)ToolFigure.Named]) != 0 ? int.MaxValue : 0;
 
             if (use < leastUse)
             {

@@ -53,4 +53,7 @@ public enum ToolFigure
 
     /// <summary>What followed the first onset.</summary>
     FirstAfter = 16,
+
+    /// <summary>Boot in which it was seen last, 0 to 65,535.</summary>
+    Boot = 17,
 }

@@ -9,9 +9,11 @@ public sealed class ToolGuess
     /// <summary>Stands for no tool.</summary>
     public const int None = -1;
 
-    /// <summary>A known tool must agree within so much, and better than any other; a new one agrees with none.</summary>
+    /// <summary>A known tool must agree within so much; a new one agrees with none.</summary>
     public const int MostScore = 8 * ToolMatch.One;
-    private const int Margin = ToolMatch.One * 5 / 2;
+
+    /// <summary>By so much a known tool must agree better than any other.</summary>
+    public const int Margin = ToolMatch.One * 5 / 2;
 
     // Two places that a start agrees with as well as this are of one tool.
     private const int MergeScore = 4 * ToolMatch.One;
@@ -106,27 +108,47 @@ public sealed class ToolGuess
             return false;
         }
 
-        if (at > ToolBook.Places)
+        if (at == ToolBook.Places)
         {
-            Learn(seen);
-            return true;
+            Answer(seen);
+        }
+        else
+        {
+            Learn(seen, at);
         }
 
+        return !IsAsking;
+    }
+
+    private void Answer(ToolFigures seen)
+    {
         IsAsking = _learns;
         HasAnswered = true;
         bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin
             && _knownScore - _nearestScore < Margin;
         Tool = isKnown ? _known : None;
         IsSure = isKnown && !_isKnownCut && ToolMatch.IsSure(_book, _known, seen);
-        return !_learns;
     }
 
-    private void Learn(ToolFigures seen)
+    // A step in each bucket.
+    private void Learn(ToolFigures seen, int step)
     {
-        IsAsking = false;
-        Learned = _book.Learn(seen, _nearestScore <= MostScore ? _nearest : None, _isNearestCut);
-        if (_nextScore <= MergeScore && Learned == _nearest)
+        if (step == ToolBook.Places + 1)
         {
+            if (_nearestScore > MostScore)
+            {
+                _nearest = _book.Begin(seen);
+            }
+        }
+        else if (step == ToolBook.Places + 2)
+        {
+            _book.Learn(seen, _nearest, _isNearestCut);
+            Learned = _nearest;
+            IsAsking = _nextScore <= MergeScore;
+        }
+        else
+        {
+            IsAsking = false;
             Learned = _book.Join(_nearest, _next);
             Tool = Tool != None && _book[Tool, ToolFigure.Height] == 0 ? Learned : Tool;
         }

@@ -30,6 +30,9 @@ public sealed class ToolMatch
     private const int HalfUsual = 38;
     private const int LengthUsual = 5;
 
+    // From here on nothing that follows can make it the tool, or leave one in doubt.
+    private const int Hopeless = ToolGuess.MostScore + ToolGuess.Margin;
+
     private const int SureScore = 8 * One;
     private const int SureLevel = 180;
     private const int SureLength = 6;
@@ -114,6 +117,14 @@ public sealed class ToolMatch
         int[] numbers = book.Numbers;
         int at = place * ToolBook.Figures;
         int start = StartScore(book, place, seen);
+        IsCut = false;
+        if (start > Hopeless)
+        {
+            // Most places of the book are left here, which spares the board much.
+            Score = start;
+            return;
+        }
+
         int least = numbers[at + (int)ToolFigure.Least];
         int most = numbers[at + (int)ToolFigure.Most];
         int third = numbers[at + (int)ToolFigure.Third];
@@ -138,7 +149,6 @@ public sealed class ToolMatch
             Score += ClimbMost;
         }
 
-        IsCut = false;
         if (climbs || away == 0)
         {
             return;

@@ -85,6 +85,9 @@ public sealed class SurgeWatch
     // The share of the third harmonic is taken over a while.
     private const int ThirdShift = 2;
 
+    // A level that has not fallen for 1.2 s is what the tool settles at.
+    private const int StretchesToSettle = 60;
+
     // A watch that has lasted for so many stretches has lasted for the longest surge.
     private const int LongestStretches = 130;
 
@@ -105,6 +108,7 @@ public sealed class SurgeWatch
     private int _late;
     private int _early;
     private int _leastLate;
+    private int _settledAt;
     private int _most;
     private int _offCentre;
     private int _range;
@@ -128,6 +132,9 @@ public sealed class SurgeWatch
 
     /// <summary>Whether the start has shown something new: it is worth asking which tool it is.</summary>
     public bool IsNews;
+
+    /// <summary>Whether there is more to do at the next look than to look: to ask which tool it is, or to learn.</summary>
+    public bool HasMore;
 
     /// <summary>Readings at a rail since the last stretch, to be counted up from outside.</summary>
     public int Clipped;
@@ -153,12 +160,19 @@ public sealed class SurgeWatch
         get { return NextLook != Never; }
     }
 
+    /// <summary>Gets a value indicating whether nothing more is to be seen of the start.</summary>
+    public bool IsSettled
+    {
+        get { return _count >= _settledAt; }
+    }
+
     /// <summary>Begins at the moment when a tool is seen.</summary>
     /// <param name="now">Time in microseconds.</param>
     public void Begin(long now)
     {
         IsEnding = false;
         IsNews = false;
+        HasMore = false;
         _steps = 0;
         Seen.Height = 0;
         Seen.First = 0;
@@ -177,8 +191,9 @@ public sealed class SurgeWatch
             Seen.Level = _late / Half;
         }
 
-        IsEnding = learns && IsWatching && Seen.Level < int.MaxValue;
+        IsEnding = learns && IsWatching && Seen.Level < int.MaxValue && Seen.Level > 0 && Seen.Height > 0;
         NextLook = IsEnding ? 0 : Never;
+        HasMore |= IsEnding;
     }
 
     /// <summary>
@@ -262,6 +277,8 @@ public sealed class SurgeWatch
         Clipped = tape.Number(Clipped);
         IsEnding = tape.Flag(IsEnding);
         IsNews = tape.Flag(IsNews);
+        HasMore = tape.Flag(HasMore);
+        _settledAt = tape.Number(_settledAt);
     }
 
     private void Measure(Bucket bucket, SwingWindow window)
@@ -276,12 +293,15 @@ public sealed class SurgeWatch
         if (_count < Half)
         {
             // The sum of the means over the second tenth of a second, less that over the first one.
-            int sum = window.SumOfMeans();
-            _sumOfMeans += _count < Tenth ? -sum : sum;
-            if (_count >= Tenth)
+            if (_count < Tenth)
+            {
+                _sumOfMeans -= window.SumOfMeans();
+            }
+            else
             {
                 // Four means in quarters of a count make the mean in sixteenths.
-                window.FindExtremes();
+                int sum = window.SumAndExtremes();
+                _sumOfMeans += sum;
                 _offCentre += window.Greatest + window.Least - (2 * sum);
                 _range += window.Greatest - window.Least;
             }
@@ -297,6 +317,7 @@ public sealed class SurgeWatch
         _late = 0;
         _early = 0;
         _leastLate = int.MaxValue;
+        _settledAt = int.MaxValue;
         _hasComeDown = false;
         _isKnown = false;
         _sumOfMeans = 0;
@@ -366,7 +387,9 @@ public sealed class SurgeWatch
             // What fell by so much was still part of the surge.
             Seen.Length = _count;
             IsNews = true;
+            HasMore = true;
             Seen.Third = 0;
+            _settledAt = _count + StretchesToSettle;
         }
 
         Seen.Level = level;

@@ -166,7 +166,7 @@ public sealed class VacuumControl
 
     /// <summary>
     /// Looks whether the start surge is over, while the vacuum waits for that. If it is and a tool is left, the vacuum goes on.
-    /// Until the longest surge would be over the tool is still looked at, to know it the next time.
+    /// Until it has settled, or the longest surge would be over, the tool is still looked at, to know it the next time.
     /// </summary>
     /// <param name="bucket">The bucket, one at which the surge is to be looked at.</param>
     /// <param name="window">The window, a valid one.</param>
@@ -179,7 +179,19 @@ public sealed class VacuumControl
         bool isTimeUp = now >= _surgeEnd;
         if (!_isSurgeOver && !isTimeUp)
         {
-            _isSurgeOver = Surge.Accept(bucket, window, noise) && IsWaitingForSurge && Surge.IsOver();
+            if (Surge.Accept(bucket, window, noise))
+            {
+                if (IsWaitingForSurge)
+                {
+                    _isSurgeOver = Surge.IsOver();
+                }
+                else if (Surge.IsSettled)
+                {
+                    Surge.End(true);
+                    return false;
+                }
+            }
+
             if (_isSurgeOver)
             {
                 // Acted upon with the next bucket: both in one would be dear for the board.
@@ -286,6 +298,7 @@ public sealed class VacuumControl
 
         // What it is may be surer with every look.
         Surge.IsNews = true;
+        Surge.HasMore = true;
         return true;
     }
 

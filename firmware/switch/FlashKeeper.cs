@@ -73,7 +73,6 @@ public sealed class FlashKeeper
     /// <param name="now">Time in microseconds.</param>
     public void Update(long now)
     {
-        _tools.Update(_boot.Number);
         if ((_core.Faults.Standing | _boot.Lockouts) != 0)
         {
             KeepLockouts();

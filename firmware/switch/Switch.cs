@@ -43,8 +43,8 @@ public sealed class Switch
         _bucket = _reader.Bucket;
         _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
-        KnownTools tools = new KnownTools(Safe, Core.Vacuum, Settings);
-        tools.Load();
+        KnownTools tools = new KnownTools(Safe, Core.Vacuum.Book, Settings);
+        tools.Load(Boot.Number);
         _journal = new Journal(Log, Boot, Core);
         Desk = new SettingsDesk(gate, store, SavedSettings, Settings, _reader, Core, _journal);
 

@@ -21,7 +21,7 @@ public class KnownToolsTests
 
         vacuum = NewVacuum();
         ToolBook kept = vacuum.Book;
-        New(board, vacuum, new SettingValues()).Load();
+        New(board, vacuum, new SettingValues()).Load(1);
         Assert.IsTrue(kept.Find(8000, 4000));
         Assert.AreEqual(2000, kept.Lowest);
         for (int i = 0; i < learned.Numbers.Length; i++)
@@ -81,7 +81,7 @@ public class KnownToolsTests
         SettingsDraft draft = Drafts.New();
         draft[id] = Drafts.Other(id);
         VacuumControl kept = NewVacuum();
-        New(board, kept, Drafts.Checked(draft)).Load();
+        New(board, kept, Drafts.Checked(draft)).Load(1);
         Assert.IsFalse(kept.Book.Find(8000, 4000));
     }
 
@@ -97,6 +97,6 @@ public class KnownToolsTests
 
     private static KnownTools New(FakeBoard board, VacuumControl vacuum, SettingValues settings)
     {
-        return new KnownTools(new SafeBoard(board), vacuum, settings);
+        return new KnownTools(new SafeBoard(board), vacuum.Book, settings);
     }
 }

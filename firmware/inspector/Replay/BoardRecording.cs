@@ -15,6 +15,7 @@ internal sealed class BoardRecording : ReplaySource
     private const int MostForWave = 2_000_000;
 
     private readonly StateTape _tape = new();
+    private int _stateNumbers;
     private readonly List<string> _data = [];
     private readonly string _name;
     private readonly SettingsDraft _settings = new(new SettingValues());
@@ -105,16 +106,7 @@ internal sealed class BoardRecording : ReplaySource
     private bool IsLong => _bucketMicroseconds == Bucket.LongMicroseconds;
 
     // The state is of use only to the firmware that has the same one.
-    private bool HasState
-    {
-        get
-        {
-            StateTape own = new();
-            own.Write();
-            new DetectionCore(Converters.Of(_fullScale, _microvoltsACount), Settings.ToCore(), 0).Exchange(own);
-            return _firmware == ProductVersion.Text && own.Count == _tape.Count;
-        }
-    }
+    private bool HasState => _firmware == ProductVersion.Text && _stateNumbers == StateTape.Size;
 
     /// <summary>Reads a recording out of what a console has shown; lines before its header are left out.</summary>
     /// <param name="lines">The lines.</param>
@@ -332,13 +324,12 @@ internal sealed class BoardRecording : ReplaySource
 
     private bool TryNumber(string word)
     {
-        if (_tape.Count == StateTape.Size || !long.TryParse(word, out long number))
+        if (_stateNumbers == StateTape.Size || !long.TryParse(word, out long number))
         {
             return false;
         }
 
-        _tape[_tape.Count] = number;
-        _tape.Count++;
+        _tape[_stateNumbers++] = number;
         return true;
     }
 }

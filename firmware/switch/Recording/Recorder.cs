@@ -170,13 +170,13 @@ public sealed class Recorder
         {
             int first = stateRow * NumbersALine;
             output.Text("state");
-            for (int i = first; i < _tape.Count && i < first + NumbersALine; i++)
+            for (int i = first; i < StateTape.Size && i < first + NumbersALine; i++)
             {
                 output.Text(" ").Number(_tape[i]);
             }
 
             output.End();
-            if (first + NumbersALine >= _tape.Count)
+            if (first + NumbersALine >= StateTape.Size)
             {
                 _row = -1;
             }

@@ -22,24 +22,22 @@ public sealed class KnownTools
     private const int KneeShift = 9;
 
     private readonly SlotPair _slots;
-    private readonly ToolGuess _guess;
     private readonly SettingValues _settings;
     private int _written;
     private int _writtenSeconds;
 
-    /// <summary>Names of the tools, and when each was started last.</summary>
+    /// <summary>Names of the tools.</summary>
     public readonly ToolNames Names;
 
     /// <summary>Initializes a new instance of the <see cref="KnownTools"/> class.</summary>
     /// <param name="board">The board.</param>
-    /// <param name="vacuum">The core's part that learns.</param>
+    /// <param name="book">The core's tools.</param>
     /// <param name="settings">The settings in use.</param>
-    public KnownTools(SafeBoard board, VacuumControl vacuum, SettingValues settings)
+    public KnownTools(SafeBoard board, ToolBook book, SettingValues settings)
     {
         _slots = new SlotPair(board, Slots.Tools);
-        _guess = vacuum.Guess;
         _settings = settings;
-        Names = new ToolNames(vacuum.Book);
+        Names = new ToolNames(book);
         NoteWritten();
     }
 
@@ -55,20 +53,11 @@ public sealed class KnownTools
         }
     }
 
-    /// <summary>Notes in which boot the present tool was started.</summary>
-    /// <param name="boot">Number of the boot.</param>
-    public void Update(int boot)
-    {
-        int place = _guess.Learned;
-        if (place >= 0)
-        {
-            Names.Boots[place] = boot & ushort.MaxValue;
-        }
-    }
-
     /// <summary>Reads what flash has, if it is of this sensor.</summary>
-    public void Load()
+    /// <param name="boot">Number of this boot.</param>
+    public void Load(int boot)
     {
+        Names.Book.Boot = boot & ushort.MaxValue;
         byte[] buffer = _slots.Buffer;
         if (_slots.Read(Version) && _slots.Length >= Length
             && LittleEndian.Read(buffer, SlotPair.Head) == _settings[SettingId.SensorGain]
@@ -138,7 +127,7 @@ public sealed class KnownTools
         book[place, ToolFigure.Knee] = (pair >> (16 + KneeShift)) & (ToolFigures.MostKnee + ToolFigures.MostKnee - 1);
         pair = LittleEndian.Read(buffer, at + 36);
         book[place, ToolFigure.Starts] = pair & ushort.MaxValue;
-        Names.Boots[place] = (pair >> 16) & ushort.MaxValue;
+        book[place, ToolFigure.Boot] = (pair >> 16) & ushort.MaxValue;
         book[place, ToolFigure.After] = LittleEndian.Read(buffer, at + 40);
         book[place, ToolFigure.First] = LittleEndian.Read(buffer, at + 44);
         book[place, ToolFigure.FirstAfter] = LittleEndian.Read(buffer, at + 48);
@@ -161,7 +150,7 @@ public sealed class KnownTools
         LittleEndian.Write(buffer, at + 28, book[place, ToolFigure.HeightSpread]);
         LittleEndian.Write(
             buffer, at + 32, book[place, ToolFigure.AfterSpread] | ((book[place, ToolFigure.Length] | named) << 16));
-        LittleEndian.Write(buffer, at + 36, book[place, ToolFigure.Starts] | (Names.Boots[place] << 16));
+        LittleEndian.Write(buffer, at + 36, book[place, ToolFigure.Starts] | (book[place, ToolFigure.Boot] << 16));
         LittleEndian.Write(buffer, at + 40, book[place, ToolFigure.After]);
         LittleEndian.Write(buffer, at + 44, book[place, ToolFigure.First]);
         LittleEndian.Write(buffer, at + 48, book[place, ToolFigure.FirstAfter]);

@@ -10,6 +10,7 @@ public sealed class ToolLine
     private const int Named = (int)ToolFigure.Named;
     private const int Used = (int)ToolFigure.Used;
     private const int Wish = (int)ToolFigure.Wish;
+    private const int Boot = (int)ToolFigure.Boot;
 
     private readonly ToolNames _names;
     private readonly int[] _read = new int[ToolBook.Figures];
@@ -93,7 +94,7 @@ public sealed class ToolLine
 
     private static bool IsCopied(int figure)
     {
-        return figure != Named && figure != Used && figure != Wish;
+        return figure != Named && figure != Used && figure != Wish && figure != Boot;
     }
 
     // A number and the comma behind it, or the end.

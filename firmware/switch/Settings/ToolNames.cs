@@ -2,7 +2,7 @@ using NanoDustSwitch.Detection;
 
 namespace NanoDustSwitch.Firmware;
 
-/// <summary>What a person and the boots add to the core's tools: a name, and the boot in which each was started last.</summary>
+/// <summary>The names that a person has given to the core's tools.</summary>
 public sealed class ToolNames
 {
     /// <summary>Most letters of a name.</summary>
@@ -10,9 +10,6 @@ public sealed class ToolNames
 
     /// <summary>All names, one after the other, filled up with noughts.</summary>
     public readonly byte[] Bytes = new byte[ToolBook.Places * Most];
-
-    /// <summary>Number of the boot in which each tool was started last, its last 16 bits.</summary>
-    public readonly int[] Boots = new int[ToolBook.Places];
 
     /// <summary>The core's tools.</summary>
     public readonly ToolBook Book;

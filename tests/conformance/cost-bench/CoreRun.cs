@@ -45,7 +45,7 @@ public static class CoreRun
             tape.Write();
             core.Exchange(tape);
             long state = core.IsRelayClosed ? 1 : 0;
-            for (int k = 0; k < tape.Count; k++)
+            for (int k = 0; k < StateTape.Size; k++)
             {
                 state = (state * 31) + tape[k];
             }

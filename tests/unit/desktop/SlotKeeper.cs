@@ -110,8 +110,8 @@ internal sealed class SlotKeeper
                 return hours.Save();
             case Slots.Tools:
                 VacuumControl vacuum = new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
-                KnownTools tools = new KnownTools(board, vacuum, new SettingValues());
-                tools.Load();
+                KnownTools tools = new KnownTools(board, vacuum.Book, new SettingValues());
+                tools.Load(1);
                 Fill(vacuum.Book, tools.Names, generation);
                 return tools.Save();
             case Slots.Log:
@@ -164,8 +164,8 @@ internal sealed class SlotKeeper
     private static int ReadTools(SafeBoard board)
     {
         VacuumControl vacuum = new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
-        KnownTools tools = new KnownTools(board, vacuum, new SettingValues());
-        tools.Load();
+        KnownTools tools = new KnownTools(board, vacuum.Book, new SettingValues());
+        tools.Load(1);
         int generation = vacuum.Book[0, ToolFigure.Height];
         VacuumControl written = new VacuumControl(new SettingValues().ToCore(), new NoticeQueue());
         ToolNames names = new ToolNames(written.Book);

@@ -114,7 +114,7 @@ public sealed class ToolsWord : Word
             .Fixed(((long)book[place, ToolFigure.Height] * 10) / level, 1).Text(" x for ")
             .Fixed(book[place, ToolFigure.Length] / 5, 1).Text(" s, ")
             .Number(book[place, ToolFigure.Starts]).Text(" starts, ")
-            .Fixed(book[place, ToolFigure.Seconds] / 36, 2).Text(" h, last in boot ").Number(_names.Boots[place]);
+            .Fixed(book[place, ToolFigure.Seconds] / 36, 2).Text(" h, last in boot ").Number(book[place, ToolFigure.Boot]);
         int wish = book[place, ToolFigure.Wish];
         if (wish == ToolBook.NoVacuum)
         {
