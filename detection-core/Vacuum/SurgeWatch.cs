@@ -185,13 +185,18 @@ public sealed class SurgeWatch
     /// <param name="learns">Whether it was a tool's start.</param>
     public void End(bool learns)
     {
+        if (!IsWatching)
+        {
+            return;
+        }
+
         if (Seen.Level == int.MaxValue && _count >= LongestStretches)
         {
             // A brushed motor with little to turn runs up for longer than is waited for.
             Seen.Level = _late / Half;
         }
 
-        IsEnding = learns && IsWatching && Seen.Level < int.MaxValue && Seen.Level > 0 && Seen.Height > 0;
+        IsEnding = learns && Seen.Level < int.MaxValue && Seen.Level > 0 && Seen.Height > 0;
         NextLook = IsEnding ? 0 : Never;
         HasMore |= IsEnding;
     }

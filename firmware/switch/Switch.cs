@@ -43,8 +43,8 @@ public sealed class Switch
         _bucket = _reader.Bucket;
         _reader.ReadsVacuumLine = Settings[SettingId.VacuumTurns] > 0;
         Core = new DetectionCore(Converters.Of(board.FullScale, board.MicrovoltsACount), Settings.ToCore(), Now);
-        KnownTools tools = new KnownTools(Safe, Core.Vacuum.Book, Settings);
-        tools.Load(Boot.Number);
+        Tools = new KnownTools(Safe, Core.Vacuum.Book, Settings);
+        Tools.Load(Boot.Number);
         _journal = new Journal(Log, Boot, Core);
         Desk = new SettingsDesk(gate, store, SavedSettings, Settings, _reader, Core, _journal);
 
@@ -54,13 +54,13 @@ public sealed class Switch
         _pace = new BoardPace(Core, _reader, recorder);
         Controls = new Controls(Core, recorder, Boot, _journal, board.FailedParts);
         _stay = new StayWatch(Core, Controls, _journal);
-        Why = new WhyText(Core, Settings, Boot, tools.Names);
+        Why = new WhyText(Core, Settings, Boot, Tools.Names);
         WordList words = AllWords.Make(
-            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why, _stay, tools.Names);
+            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why, _stay, Tools.Names);
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
         Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
         _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, _journal, Hours);
-        _flash = new FlashKeeper(Core, Boot, Hours, tools, Log, Desk, _journal, Console, sounder);
+        _flash = new FlashKeeper(Core, Boot, Hours, Tools, Log, Desk, _journal, Console, sounder);
         NoteBoot(store, board.FailedParts);
         _restarter.Recall(Now);
         Console.Greet(Boot.Number);
@@ -68,6 +68,9 @@ public sealed class Switch
 
     /// <summary>The core.</summary>
     public readonly DetectionCore Core;
+
+    /// <summary>The tools that it knows.</summary>
+    public readonly KnownTools Tools;
 
     /// <summary>The settings in use.</summary>
     public readonly SettingValues Settings;

@@ -1,4 +1,5 @@
 using MathNet.Numerics;
+using NanoDustSwitch.Detection;
 using NanoDustSwitch.Inspector.Replay;
 using NanoDustSwitch.Simulator.Tables;
 
@@ -59,6 +60,24 @@ public sealed class MotorRecordingTests
         }
     }
 
+    // The motor has no start in them: each recording begins at full current, as one of a heater.
+    [TestMethod]
+    public void The_healthy_motor_is_one_tool_in_all_recordings()
+    {
+        string[] files = [.. Files("cropped").Where(file => Path.GetFileName(file).Contains("HLT", StringComparison.Ordinal))];
+        double[] quiet = new double[(int)(8 * Rate)];
+        double[] course = [.. files.SelectMany(file => Recordings.Columns(file)[0].Concat(quiet))];
+        TableSource source = Source("one after the other", course);
+        DetectionCore? last = null;
+        source.Run(source.Settings, (_, core) => last = core);
+        ToolBook book = last!.Vacuum.Book;
+        TestContext.WriteLine(
+            $"{book[0, ToolFigure.Starts]} starts, level {book[0, ToolFigure.Least]} to {book[0, ToolFigure.Most]}");
+        Assert.HasCount(5, files);
+        Assert.AreEqual(files.Length, book[0, ToolFigure.Starts]);
+        Assert.AreEqual(0, book[1, ToolFigure.Height]);
+    }
+
     private static string[] Files(string folder) =>
         [.. Directory.GetFiles(Path.Combine(Recordings.Folder("itsc"), folder), "*.csv").Order()];
 
@@ -70,9 +89,12 @@ public sealed class MotorRecordingTests
         return Math.Sqrt((fit[1] * fit[1]) + (fit[2] * fit[2]));
     }
 
+    private static TableSource Source(string name, double[] amperes) =>
+        new(name, new TableReadings([.. amperes.Select(value => (float)value)], false, Rate, ""), 2, 1);
+
     private static ReplayRun Replay(string file, double[] amperes)
     {
-        TableSource source = new(file, new TableReadings([.. amperes.Select(value => (float)value)], false, Rate, ""), 2, 1);
+        TableSource source = Source(file, amperes);
         return new ReplayRun(source, source.Settings).Run(_ => { });
     }
 

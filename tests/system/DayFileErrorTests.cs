@@ -39,6 +39,15 @@ public sealed class DayFileErrorTests
     [DataRow("\"name\": \"a\\tb\"", "'name' must be one line of 1 to 200 characters, not 'a·b'")]
     [DataRow("\"name\": \"\\ud800\"", "this text has a broken \\u escape")]
     [DataRow("\"settings\": [ 5 ]", "a line of 'settings' must be a text, not a number")]
+    [DataRow("\"knows\": [ 5 ]", "a tool of 'knows' must be an object in braces, not a number")]
+    [DataRow("\"knows\": [ {} ]", "a tool of 'knows' needs 'tool'; its members are tool, runOn, noVacuum")]
+    [DataRow("\"knows\": [ { \"tool\": \"plane\" } ]", "there is no tool 'plane'; the tools are saw")]
+    [DataRow("\"knows\": [ { \"tool\": \"saw\", \"runOn\": 181 } ]", "'runOn' must be from 0 to 180, not 181")]
+    [DataRow(
+        "\"knows\": [ { \"tool\": \"saw\" }, { \"tool\": \"saw\" } ]", "the switch knows each tool once, and 12 at the most")]
+    [DataRow(
+        "\"knows\": [ { \"tool\": \"saw\", \"runOn\": 8, \"noVacuum\": true } ]",
+        "'runOn' and 'noVacuum' are both given; leave one of them")]
     [DataRow("\"mains\": null", "'mains' must be an object in braces, not null")]
     [DataRow(
         "\"mains\": { \"volts\": 230 }",

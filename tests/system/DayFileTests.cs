@@ -130,6 +130,24 @@ public sealed class DayFileTests
         }
     }
 
+    [TestMethod]
+    [DataRow("ideal")]
+    [DataRow("esp32")]
+    public void Known_tools(string pace)
+    {
+        foreach (DayRun run in Runs("known-tools", pace, starts: 1, faults: 0))
+        {
+            Assert.IsTrue(Tells(run, "takes it for tool 1 (saw)"));
+            Assert.IsTrue(Tells(run, "takes it for tool 2 (compressor)"));
+            Assert.IsTrue(Tells(run, "takes no notice of it"));
+            Assert.IsTrue(Tells(run, "run-on: the vacuum runs for 10 s more"));
+            Assert.IsFalse(Between(run, 0, 30).Concat(Between(run, 47.5, 66)).Any(point => point.IsClosed), "on without a tool");
+            Assert.IsTrue(Between(run, 34, 45.5).All(point => point.IsClosed), "off with the saw, or in its run-on");
+            Assert.IsTrue(Between(run, 69.5, 72).All(point => point.IsClosed), "off with the saw beside the compressor");
+            Assert.IsFalse(Between(run, 84, 95).Any(point => point.IsClosed), "on with the compressor alone");
+        }
+    }
+
     private static IEnumerable<TracePoint> Between(DayRun run, double from, double to) =>
         run.Trace.Where(point => point.Seconds >= from + 0.2 && point.Seconds < to);
 

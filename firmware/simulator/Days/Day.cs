@@ -3,7 +3,7 @@ using NanoDustSwitch.Simulator.Shop;
 namespace NanoDustSwitch.Simulator.Days;
 
 /// <summary>A day in the shop: what is in it, how the switch is set, and what a person does when.</summary>
-internal sealed class Day
+internal sealed record Day
 {
     /// <summary>Gets or sets the title.</summary>
     public string Name { get; set; } = "day";
@@ -60,6 +60,12 @@ internal sealed class Day
     /// Gets or sets the lines that are typed at the console before the day begins, such as "run-on 8"; they are saved.
     /// </summary>
     public IReadOnlyList<string> Settings { get; set; } = [];
+
+    /// <summary>Gets or sets the tools that the box knows before the day begins.</summary>
+    public IReadOnlyList<KnownTool> Knows { get; set; } = [];
+
+    /// <summary>Gets or sets the flash's slots in which it keeps them; none of a new box.</summary>
+    public byte[][] Memory { get; set; } = [];
 
     /// <summary>Gets or sets what happens, in order of time.</summary>
     public IReadOnlyList<DayStep> Steps { get; set; } = [];

@@ -1,4 +1,5 @@
 using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Board;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Shop;
@@ -38,7 +39,13 @@ internal sealed class DayRun
         _person = new Person(_day, seed, _shop, Timeline);
         _storyteller = new Storyteller(Timeline);
         _breakers = new BreakerWatch(_shop.Wiring, Timeline);
-        PcBoard board = new(new ShopLine(_shop, _person), day.Pace.Clock(seed), FlashImage.Blank(), day.Pace.Time(seed));
+        FlashImage flash = FlashImage.Blank();
+        for (int i = 0; i < day.Memory.Length; i++)
+        {
+            flash.Write(Slots.Tools + i, day.Memory[i]);
+        }
+
+        PcBoard board = new(new ShopLine(_shop, _person), day.Pace.Clock(seed), flash, day.Pace.Time(seed));
         Rig = new Rig(board);
         foreach (string line in day.Settings)
         {
@@ -53,7 +60,8 @@ internal sealed class DayRun
 
         Rig.RunUntil(_begin);
         board.Serial.TakeSent();
-        Judge = new Judge(_shop, _person, Timeline, day.Pace.IsSlow);
+        string[] noVacuum = [.. day.Knows.Where(known => known.NeedsNoVacuum).Select(known => known.Tool)];
+        Judge = new Judge(_shop, _person, Timeline, day.Pace.IsSlow, noVacuum);
     }
 
     /// <summary>Gets the seed.</summary>
@@ -164,7 +172,7 @@ internal sealed class DayRun
             }
 
             Judge.Look(now, Rig.Switch.Core, Rig.Switch.Settings, Rig.Board.Collected);
-            _storyteller.Look(now, Rig.Switch.Core, Rig.Switch.Settings);
+            _storyteller.Look(now, Rig.Switch.Core, Rig.Switch.Settings, Rig.Switch.Tools.Names);
         }
 
         _wasDark = Rig.IsDark;

@@ -22,7 +22,9 @@ namespace NanoDustSwitch.Simulator.Days;
 /// <param name="person">The person at work in it.</param>
 /// <param name="timeline">Where verdicts are written.</param>
 /// <param name="isSlow">Whether the board is too slow for ordinary buckets.</param>
-internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timeline, bool isSlow = false)
+/// <param name="noVacuum">The tools of which the vacuum is to take no notice.</param>
+internal sealed class Judge(
+    VirtualShop shop, Person person, List<Entry> timeline, bool isSlow = false, params string[] noVacuum)
 {
     private const long SurgeDistance = 200_000;
 
@@ -270,6 +272,7 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
 
         _wasExcused = _wasExcused
             || person.HasSwitchBlind
+            || (core.Vacuum.Ignored.IsAlone && !shop.Wiring.Tools.Any(tool => tool.IsRunning && !noVacuum.Contains(tool.Name)))
             || _isOffByHand
             || _faults.HoldsRightly(core.Faults);
         if (_delayEnd == 0 && IsSurgeOver(now, rms, swing))

@@ -1,3 +1,4 @@
+using System.Text;
 using NanoDustSwitch.Detection;
 using NanoDustSwitch.Firmware;
 
@@ -10,6 +11,8 @@ internal sealed class Storyteller(List<Entry> timeline)
     private VacuumState _state;
     private bool _wasRunning;
     private bool _wasStuck;
+    private bool _wasIgnoring;
+    private int _tool = ToolGuess.None;
     private long _startingSince;
     private int _active;
 
@@ -23,7 +26,8 @@ internal sealed class Storyteller(List<Entry> timeline)
     /// <param name="now">Shop time in microseconds.</param>
     /// <param name="core">Its core.</param>
     /// <param name="settings">Its settings.</param>
-    public void Look(long now, DetectionCore core, SettingValues settings)
+    /// <param name="names">The names of the tools that it knows; null where nobody has given any.</param>
+    public void Look(long now, DetectionCore core, SettingValues settings, ToolNames? names = null)
     {
         if (core.Faults.IsVacuumStuck != _wasStuck)
         {
@@ -35,6 +39,22 @@ internal sealed class Storyteller(List<Entry> timeline)
         {
             _wasRunning = core.IsToolRunning;
             Tell(now, _wasRunning ? $"sees a tool: {core.SwingMilliamperes / 1000.0:0.00} A" : "sees the tool stop");
+        }
+
+        int tool = core.IsToolRunning ? core.Vacuum.Guess.Tool : ToolGuess.None;
+        if (tool != _tool)
+        {
+            _tool = tool;
+            if (tool != ToolGuess.None)
+            {
+                Tell(now, $"takes it for tool {tool + 1}{NameOf(tool, names)}");
+            }
+        }
+
+        if (core.Vacuum.Ignored.IsAlone != _wasIgnoring)
+        {
+            _wasIgnoring = !_wasIgnoring;
+            Tell(now, _wasIgnoring ? "takes no notice of it" : "takes notice again");
         }
 
         if (core.Vacuum.State != _state)
@@ -59,9 +79,15 @@ internal sealed class Storyteller(List<Entry> timeline)
         _state = VacuumState.Idle;
         _wasRunning = false;
         _wasStuck = false;
+        _wasIgnoring = false;
+        _tool = ToolGuess.None;
         _active = 0;
         Tell(now, text);
     }
+
+    private static string NameOf(int tool, ToolNames? names) =>
+        names is null || names.Book[tool, ToolFigure.Named] == 0 ? ""
+            : $" ({Encoding.ASCII.GetString(names.Bytes, tool * ToolNames.Most, ToolNames.Most).TrimEnd('\0')})";
 
     private string? Reason(
         VacuumState from, VacuumState to, DetectionCore core, SettingValues settings, long now) => (from, to) switch
@@ -72,7 +98,7 @@ internal sealed class Storyteller(List<Entry> timeline)
         (VacuumState.RunOn, VacuumState.On) => "the tool is back within the run-on",
         (_, VacuumState.RunOn) => core.Vacuum.IsStretched
             ? "the vacuum runs for 60 s more, as there were many starts in a minute"
-            : $"the vacuum runs for {settings[SettingId.RunOn] / 1000.0:0.#} s more",
+            : $"the vacuum runs for {core.Vacuum.RunOn / 1000.0:0.#} s more",
         (VacuumState.RunOn, VacuumState.Idle) => "vacuum told off, the run-on is over",
         (VacuumState.Starting, VacuumState.Idle) => "vacuum not started, no tool ran after that current",
         (_, VacuumState.ByHand) => "vacuum on",

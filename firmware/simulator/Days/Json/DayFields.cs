@@ -30,5 +30,7 @@ internal sealed class DayFields
 
     public string[] Settings { get; init; } = [];
 
+    public KnowsFields[] Knows { get; init; } = [];
+
     public StepFields[] Steps { get; init; } = [];
 }

@@ -1,3 +1,5 @@
+using NanoDustSwitch.Detection;
+using NanoDustSwitch.Firmware;
 using NanoDustSwitch.Simulator.Errors;
 using NanoDustSwitch.Simulator.Tables;
 using NanoDustSwitch.Simulator.Shop;
@@ -62,7 +64,40 @@ internal sealed class DayReader
             ReadNoise(noise, day);
         }
 
+        day.Knows = [.. _fields.Knows.Select(ReadKnown)];
+        for (int i = 0; i < day.Knows.Count; i++)
+        {
+            day.Memory = UsedBox.Teach(day, day.Knows[i]) ?? throw _places.Error(
+                $"$.knows[{i}].tool",
+                "the switch does not come to know this tool: it draws too little, or starts too differently");
+        }
+
         return day;
+    }
+
+    private KnownTool ReadKnown(KnowsFields known, int index)
+    {
+        string path = $"$.knows[{index}]";
+        _tools.Check($"{path}.tool", known.Tool);
+        if (index >= ToolBook.Places || _fields.Knows.Take(index).Any(other => other.Tool == known.Tool))
+        {
+            throw _places.Error($"{path}.tool", $"the switch knows each tool once, and {ToolBook.Places} at the most");
+        }
+
+        if (known.Tool.Length > ToolNames.Most || !known.Tool.All(ToolNames.IsGood))
+        {
+            throw _places.Error(
+                $"{path}.tool", $"the switch keeps names of 1 to {ToolNames.Most} small letters, figures, blanks or dashes");
+        }
+
+        if (known.NoVacuum && known.RunOn is not null)
+        {
+            throw _places.Error(path, "'runOn' and 'noVacuum' are both given; leave one of them");
+        }
+
+        return _fields.Tools.First(tool => tool.Name == known.Tool).ToolLine
+            ? new KnownTool(known.Tool, known.RunOn, known.NoVacuum)
+            : throw _places.Error($"{path}.tool", "this tool is not on the switch's line, which is all it sees");
     }
 
     private ShopSpecification Shop() => new()

@@ -52,7 +52,9 @@ internal sealed class JsonPlaces(JsonSource source)
         else if (info.Kind == JsonTypeInfoKind.Enumerable)
         {
             JsonTypeInfo item = JsonBinding.InfoOf(info.Type.GetElementType()!);
-            string one = item.Kind == JsonTypeInfoKind.Object ? "a " + what.Trim('\'').TrimEnd('s') : "a line of " + what;
+            string one = item.Type == typeof(KnowsFields) ? "a tool of 'knows'"
+                : item.Kind == JsonTypeInfoKind.Object ? "a " + what.Trim('\'').TrimEnd('s')
+                : "a line of " + what;
             for (int i = 0; reader.Read() && reader.TokenType != JsonTokenType.EndArray; i++)
             {
                 Add(ref reader, $"{path}[{i}]", one, item);
