@@ -16,6 +16,10 @@ public sealed class VacuumControl
     // other for so long.
     private const long ShowerMicroseconds = 170 * Time.Millisecond;
 
+    // With few readings a second a stretch may show a tenth less than its load has, and two that follow each other too. A tool
+    // that adds little to a lamp would be given up by that; waiting longer costs nothing while the vacuum is off.
+    private const int LooksToGiveUp = 3;
+
     private readonly VacuumTable _table = new VacuumTable();
     private readonly NoticeQueue _notices;
     private CoreSettings _settings;
@@ -26,6 +30,7 @@ public sealed class VacuumControl
     private long _deadline = Never;
     private long _surgeEnd;
     private bool _isSurgeOver;
+    private int _lessLooks;
     private bool _hasWarned;
     private long _burstAt = Never;
     private int _burstMilliseconds;
@@ -194,9 +199,11 @@ public sealed class VacuumControl
         bool wasLess = IsLess(window, levels, SwingWindow.Length);
         if (isLess && wasLess)
         {
-            return true;
+            _lessLooks++;
+            return isTimeUp || _lessLooks >= LooksToGiveUp;
         }
 
+        _lessLooks = 0;
         if (isLess == wasLess || isTimeUp)
         {
             Handle(VacuumEvent.TimeUp, now);
@@ -292,6 +299,7 @@ public sealed class VacuumControl
         {
             Surge.Begin(now);
             _isSurgeOver = false;
+            _lessLooks = 0;
             _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
         }
         else if (to == VacuumState.On)
@@ -383,6 +391,7 @@ public sealed class VacuumControl
         _burstToldAt = tape.Number(_burstToldAt);
         _surgeEnd = tape.Number(_surgeEnd);
         _isSurgeOver = tape.Flag(_isSurgeOver);
+        _lessLooks = tape.Number(_lessLooks);
         Surge.Exchange(tape);
         Tools.Exchange(tape);
         Starts.Exchange(tape);
