@@ -16,9 +16,10 @@ public sealed class VacuumControl
     // other for so long.
     private const long ShowerMicroseconds = 170 * Time.Millisecond;
 
-    // With few readings a second a stretch may show a tenth less than its load has, and two that follow each other too. A tool
-    // that adds little to a lamp would be given up by that; waiting longer costs nothing while the vacuum is off.
-    private const int LooksToGiveUp = 3;
+    // With few readings a second a stretch may show a tenth less than its load has, or more, and two that follow each other too.
+    // Looks that show too little and looks that show a tool are weighed against each other: one more of a tool starts the vacuum,
+    // so many more of the others give the start up. Waiting longer costs nothing while the vacuum is off.
+    private const int LooksToGiveUp = 4;
 
     private readonly VacuumTable _table = new VacuumTable();
     private readonly NoticeQueue _notices;
@@ -203,8 +204,8 @@ public sealed class VacuumControl
             return isTimeUp || _lessLooks >= LooksToGiveUp;
         }
 
-        _lessLooks = 0;
-        if (isLess == wasLess || isTimeUp)
+        _lessLooks -= isLess == wasLess || _lessLooks > 0 ? 1 : 0;
+        if (_lessLooks < 0 || isTimeUp)
         {
             Handle(VacuumEvent.TimeUp, now);
         }

@@ -195,11 +195,11 @@ public class VacuumControlTests
         Assert.AreEqual(isBrief, isOver);
     }
 
-    // Noise may hide a tenth of a tool in two looks that follow each other, but not in three.
+    // Noise may hide a tenth of a tool in three looks that follow each other, but not in four.
     [TestMethod]
-    [DataRow(2, false)]
-    [DataRow(3, true)]
-    public void ALampIsOneAtTheThirdLook(int looks, bool isBrief)
+    [DataRow(3, false)]
+    [DataRow(4, true)]
+    public void ALampIsOneAtTheFourthLook(int looks, bool isBrief)
     {
         VacuumControl control = Surging();
         SwingWindow window = Windows.Full();
