@@ -13,23 +13,17 @@ namespace NanoDustSwitch.Detection;
 /// </remarks>
 public sealed class StateTape
 {
-    /// <summary>How many numbers the core needs; the long ones, most of them times, are the last of them.</summary>
+    /// <summary>How many numbers fit; the core needs a few less. The long ones, most of them times, are the last of them.</summary>
     public const int Size = Shorts + Longs;
 
     private const int Shorts = 600;
-    private const int Longs = 240;
+    private const int Longs = 250;
 
     private readonly int[] _shorts = new int[Shorts];
     private readonly long[] _longs = new long[Longs];
     private bool _isReading;
     private int _at;
     private int _longAt;
-
-    /// <summary>Gets a value indicating whether all places were used, and no more.</summary>
-    public bool IsFull
-    {
-        get { return _at == Shorts && _longAt == Longs; }
-    }
 
     /// <summary>Gets or sets a number, for sending a tape and for receiving one.</summary>
     /// <param name="index">Its place on the tape, from 0.</param>

@@ -166,7 +166,9 @@ public sealed class ToolLevels
         {
             int alone = SwingWindow.PowerOf(_startAt);
             alone -= alone / 6;
-            int beside = (standing.Mean > power ? standing.Mean : power) / 20 * 29;
+
+            // Of a lamp just lit the last second knows more, else all seconds before it.
+            int beside = (standing.Mean - (standing.Mean >> 3) > power ? standing.Mean : power) / 20 * 29;
             beside = beside > alone ? beside : alone;
             LeftPower = beside < LeftPower ? beside : LeftPower;
         }

@@ -13,8 +13,13 @@ public sealed class VacuumControl
     private const long WarningMicroseconds = 10 * Time.Minute;
 
     // A shower of wild readings may last for 0.1 s, and the window shows it for a cycle longer. Single ones seldom follow each
-    // other for so long.
+    // other for so long. So short a current starts nothing, and does not make a run-on longer.
     private const long ShowerMicroseconds = 170 * Time.Millisecond;
+
+    // With few readings a second a stretch may show a tenth less than its load has, or more, and two that follow each other too.
+    // Looks that show too little and looks that show a tool are weighed against each other: one more of a tool starts the vacuum,
+    // so many more of the others give the start up. Waiting longer costs nothing while the vacuum is off.
+    private const int LooksToGiveUp = 4;
 
     private readonly VacuumTable _table = new VacuumTable();
     private readonly NoticeQueue _notices;
@@ -29,7 +34,9 @@ public sealed class VacuumControl
     private long _knownBy;
     private long _deadline = Never;
     private long _surgeEnd;
+    private long _runOnSince = Never;
     private bool _isSurgeOver;
+    private int _lessLooks;
     private bool _hasWarned;
     private long _burstAt = Never;
     private int _burstMilliseconds;
@@ -228,10 +235,12 @@ public sealed class VacuumControl
         bool wasLess = IsLess(window, levels, SwingWindow.Length);
         if (isLess && wasLess)
         {
-            return true;
+            _lessLooks++;
+            return isTimeUp || _lessLooks >= LooksToGiveUp;
         }
 
-        if ((isLess == wasLess || isTimeUp) && !WaitsToKnow(now))
+        _lessLooks -= isLess == wasLess || _lessLooks > 0 ? 1 : 0;
+        if ((_lessLooks < 0 || isTimeUp) && !WaitsToKnow(now))
         {
             Handle(VacuumEvent.TimeUp, now);
         }
@@ -373,6 +382,7 @@ public sealed class VacuumControl
         }
 
         NoteBurst(from, to, happened, now);
+        long began = Since;
         State = to;
         Since = now;
         RanTooLong = from == VacuumState.On && happened == VacuumEvent.TimeUp;
@@ -391,11 +401,13 @@ public sealed class VacuumControl
             Guess.Begin(now);
             _isSurgeOver = false;
             _knownBy = 0;
+            _lessLooks = 0;
             _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
         }
         else if (to == VacuumState.On)
         {
             _hasWarned = false;
+            _runOnSince = from == VacuumState.RunOn ? began : Never;
             if (from == VacuumState.Starting)
             {
                 Starts.Add(now);
@@ -403,6 +415,12 @@ public sealed class VacuumControl
         }
         else if (to == VacuumState.RunOn)
         {
+            if (from == VacuumState.On && _runOnSince != Never && now - began < ShowerMicroseconds)
+            {
+                // That was a spark and no tool.
+                Since = _runOnSince;
+            }
+
             IsStretched = Starts.Recent(now) >= _settings.StartsAMinute && RunOn < StretchedRunOnMilliseconds;
         }
 
@@ -481,7 +499,9 @@ public sealed class VacuumControl
         _burstMilliseconds = tape.Number(_burstMilliseconds);
         _burstToldAt = tape.Number(_burstToldAt);
         _surgeEnd = tape.Number(_surgeEnd);
+        _runOnSince = tape.Number(_runOnSince);
         _isSurgeOver = tape.Flag(_isSurgeOver);
+        _lessLooks = tape.Number(_lessLooks);
         Surge.Exchange(tape);
         _knownBy = tape.Number(_knownBy);
         Book.Exchange(tape);

@@ -32,9 +32,7 @@ internal sealed class StayJudge(VirtualShop shop)
     /// <param name="shop">The shop.</param>
     /// <param name="stopBelow">Stop level, A.</param>
     /// <returns>True when it may.</returns>
-    public static bool IsCoupled(VirtualShop shop, double stopBelow) => shop.IsVacuumThroughToolSensor
-        || Math.Abs(shop.Sensor.Crosstalk) * shop.Vacuum.RatedAmperes / shop.Sensor.Turns
-            >= (LeastShare * stopBelow) - Added(shop);
+    public static bool IsCoupled(VirtualShop shop, double stopBelow) => IsCoupled(shop, stopBelow, 0);
 
     /// <summary>Looks after a step.</summary>
     /// <param name="now">Shop time in microseconds.</param>
@@ -55,7 +53,7 @@ internal sealed class StayJudge(VirtualShop shop)
         _wasOn = isOn;
         long runOn = core.Vacuum.IsStretched ? StretchedRunOn
             : (core.Vacuum.Guess.RunOn >= 0 ? core.Vacuum.Guess.RunOn : settings[SettingId.RunOn]) * 1000L;
-        long longest = runOn + Patience + SlowLane + (IsCoupled(shop, stopBelow) ? Coupled : 0);
+        long longest = runOn + Patience + SlowLane + (IsCoupled(shop, stopBelow, shop.ToolsAlone.Rms) ? Coupled : 0);
         if (!isOn || _isTold || now - _reasonAt <= longest)
         {
             return null;
@@ -68,6 +66,12 @@ internal sealed class StayJudge(VirtualShop shop)
     /// <summary>The box has come up again.</summary>
     /// <param name="now">Shop time in microseconds.</param>
     public void Reset(long now) => _reasonAt = now;
+
+    // With what stands there besides, a smaller share is enough.
+    private static bool IsCoupled(VirtualShop shop, double stopBelow, double standing) => shop.IsVacuumThroughToolSensor
+        || (shop.Sensor.Crosstalk != 0
+            && (Math.Abs(shop.Sensor.Crosstalk) * shop.Vacuum.RatedAmperes / shop.Sensor.Turns) + standing
+                >= (LeastShare * stopBelow) - Added(shop));
 
     private static double Added(VirtualShop shop) => shop.Sensor.HumAmperes + (NoiseShare * shop.Sensor.NoiseAmperes);
 }
