@@ -62,6 +62,9 @@ public sealed class ToolBook
     /// <summary>Number of the present boot, 0 to 65,535.</summary>
     public int Boot;
 
+    /// <summary>Whether one that is known needed no vacuum when the last onset was looked up.</summary>
+    public bool HasNoVacuum;
+
     /// <summary>Goes up with whatever is worth keeping over a power cut soon.</summary>
     public int Changes;
 
@@ -95,6 +98,7 @@ public sealed class ToolBook
         int[] numbers = Numbers;
         Lowest = Another;
         Highest = 0;
+        HasNoVacuum = false;
         int most = height + (height / HeightPart);
         int least = height - (height / HeightPart);
         for (int i = 0; i < Places * Figures; i += Figures)
@@ -104,6 +108,7 @@ public sealed class ToolBook
                 continue;
             }
 
+            HasNoVacuum |= numbers[i + (int)ToolFigure.Wish] == NoVacuum;
             int one = numbers[i];
             if (one >= least && one <= most && IsNear(numbers[i + (int)ToolFigure.After], after))
             {
@@ -317,6 +322,7 @@ public sealed class ToolBook
         _starts = tape.Number(_starts);
         Changes = tape.Number(Changes);
         Boot = tape.Number(Boot);
+        HasNoVacuum = tape.Flag(HasNoVacuum);
     }
 
     private void Raise(int place, ToolFigure figure, int least)

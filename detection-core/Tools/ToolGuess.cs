@@ -184,17 +184,12 @@ public sealed class ToolGuess
     /// <returns>True when it is worth waiting for what follows.</returns>
     public bool MayNeedNone(ToolFigures seen)
     {
-        // Asked in a bucket that has much else to do.
-        int[] numbers = _book.Numbers;
-        for (int at = (int)ToolFigure.Wish; at < ToolBook.Places * ToolBook.Figures; at += ToolBook.Figures)
+        for (int i = 0; i < ToolBook.Places; i++)
         {
-            if (numbers[at] == ToolBook.NoVacuum)
+            if (_book[i, ToolFigure.Wish] == ToolBook.NoVacuum && _book.IsKnown(i)
+                && ToolMatch.StartScore(_book, i, seen) <= MostScore)
             {
-                int place = at / ToolBook.Figures;
-                if (_book.IsKnown(place) && ToolMatch.StartScore(_book, place, seen) <= MostScore)
-                {
-                    return true;
-                }
+                return true;
             }
         }
 

@@ -300,7 +300,7 @@ public sealed class VacuumControl
             _knownBy = now + KnowMicroseconds;
         }
 
-        if (now >= _knownBy || Surge.Seen.Height == 0 || !Guess.MayNeedNone(Surge.Seen))
+        if (now >= _knownBy || !Book.HasNoVacuum || Surge.Seen.Height == 0 || !Guess.MayNeedNone(Surge.Seen))
         {
             return false;
         }

@@ -272,7 +272,7 @@ internal sealed class Judge(
 
         _wasExcused = _wasExcused
             || person.HasSwitchBlind
-            || (core.Vacuum.Ignored.IsAlone && !shop.Wiring.Tools.Any(tool => tool.IsRunning && !noVacuum.Contains(tool.Name)))
+            || (core.Vacuum.Ignored.IsAlone && shop.Wiring.SettledOnToolLine - NeedingNone() < _startAt)
             || _isOffByHand
             || _faults.HoldsRightly(core.Faults);
         if (_delayEnd == 0 && IsSurgeOver(now, rms, swing))
@@ -299,6 +299,9 @@ internal sealed class Judge(
             _isIn = false;
         }
     }
+
+    private double NeedingNone() => shop.Wiring.Tools
+        .Where(tool => tool.IsRunning && noVacuum.Contains(tool.Name)).Sum(tool => tool.SettledAmperes);
 
     private void Begin(long now)
     {

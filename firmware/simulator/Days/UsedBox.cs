@@ -22,8 +22,13 @@ internal static class UsedBox
     public static byte[][]? Teach(Day day, KnownTool known)
     {
         ToolSpecification tool = day.Tools.First(one => one.Name == known.Tool);
-        List<DayStep> steps = [.. day.Steps.Where(step => step.Act == DayAct.Load && step.Tool == tool.Name).Take(1)];
-        steps = [.. steps.Select(step => step with { At = 0 })];
+
+        // With the load that it has in its first start.
+        List<DayStep> steps =
+        [
+            .. day.Steps.Where(step => step.Tool == tool.Name).TakeWhile(step => step.Act != DayAct.Start)
+                .Where(step => step.Act == DayAct.Load).Select(step => step with { At = 0 }),
+        ];
         for (int i = 0; i < Starts; i++)
         {
             long at = (long)(1e6 * (1 + (i * PeriodSeconds)));
