@@ -29,6 +29,7 @@ public sealed class SwingWindow
     internal const long SquareOfQuarters = 16;
 
     private const int LengthShift = 3;
+    private const int KeptShift = 4;
 
     // The square of the parts in which ThirdHarmonic is told.
     private const int ThirdParts = 1 << 20;
@@ -395,9 +396,19 @@ public sealed class SwingWindow
     /// <returns>Its share, in 1024ths: the root of its power as a part of that of the mains frequency.</returns>
     public int ThirdHarmonic()
     {
-        long half = (long)MeanOf(Halves, 0) + MeanOf(Halves, Length);
-        long third = (2L * (MeanOf(Powers, 0) + (long)MeanOf(Powers, Length))) - (4 * half);
-        return third <= 0 ? 0 : IntegerMath.SquareRoot(third * ThirdParts / ((2 * half) + 1), 128);
+        // All that is kept, so that its order does not matter; sixteenths, so that the sums fit into 32 bits.
+        int[] powers = Powers;
+        int[] halves = Halves;
+        int power = 0;
+        int half = 0;
+        for (int i = 0; i < Kept; i++)
+        {
+            power += powers[i] >> KeptShift;
+            half += halves[i] >> KeptShift;
+        }
+
+        long third = (2L * power) - (4L * half);
+        return third <= 0 ? 0 : IntegerMath.SquareRoot(third * ThirdParts / ((2L * half) + 1), 128);
     }
 
     /// <summary>Starts afresh: what was read before a gap says nothing about what comes after it.</summary>

@@ -310,6 +310,7 @@ public sealed class ToolBook
         }
 
         this[place, ToolFigure.Used] = ++_starts;
+        this[place, ToolFigure.Boot] = Boot;
         Changes++;
         return true;
     }
