@@ -325,9 +325,10 @@ internal sealed class Judge(
         }
 
         // An induction motor's surge stands still before it is over, and what is about as much as a circuit carries is waited for
-        // until the end. The swing of 0.2 s ago must itself be of a whole cycle.
+        // until the end, a soft start that climbs to it too. The swing of 0.2 s ago must itself be of a whole cycle.
         double settled = shop.Wiring.Tools.Where(tool => tool.IsRunning).Sum(tool => tool.SettledAmperes);
-        return rms <= Math.Min(SurgeTruth.Near * settled, CircuitShare * _circuit)
+        return Math.Max(rms, settled) <= CircuitShare * _circuit
+            && rms <= SurgeTruth.Near * settled
             && since >= _cycle + SurgeDistance
             && swing >= FallAllowed * _history.At(now - SurgeDistance);
     }
