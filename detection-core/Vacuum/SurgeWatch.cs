@@ -85,8 +85,8 @@ public sealed class SurgeWatch
     // The share of the third harmonic is taken over a while.
     private const int ThirdShift = 2;
 
-    // A level that has not fallen for 1.2 s is what the tool settles at.
-    private const int StretchesToSettle = 60;
+    // A level that has not fallen for 1.8 s is what the tool settles at.
+    private const int StretchesToSettle = 90;
 
     // A watch that has lasted for so many stretches has lasted for the longest surge.
     private const int LongestStretches = 130;
