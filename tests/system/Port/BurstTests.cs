@@ -42,7 +42,7 @@ public sealed class BurstTests
     [TestMethod]
     public void A_lost_or_changed_character_is_found_and_a_recording_may_break_off_anywhere()
     {
-        string[] lines = Record(Pace.Ideal(2000), 3);
+        string[] lines = Record(Pace.Ideal(2000), 5);
         int at = Array.IndexOf(lines, "end") - 5;
         int whole = BoardRecording.Parse(lines, "test").Replay((_, _) => { });
         string line = lines[at];
