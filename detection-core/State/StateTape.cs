@@ -13,7 +13,7 @@ namespace NanoDustSwitch.Detection;
 /// </remarks>
 public sealed class StateTape
 {
-    /// <summary>How many numbers fit; the core needs a few less. The long ones, most of them times, are the last of them.</summary>
+    /// <summary>How many numbers fit; the core needs a few less. The long ones, most of them times, come last.</summary>
     public const int Size = Shorts + Longs;
 
     private const int Shorts = 600;

@@ -91,7 +91,8 @@ public sealed class RecordedToolsTests
         foreach (ToolFigures seen in starts.Skip(ToolBook.StartsToKnow))
         {
             ToolGuess guess = Ask(book, seen, false);
-            TestContext.WriteLine($"height {seen.Height}, after {seen.After}, level {seen.Level}, length {seen.Length}: {guess.Tool}");
+            TestContext.WriteLine(
+                $"height {seen.Height}, after {seen.After}, level {seen.Level}, length {seen.Length}: {guess.Tool}");
             Assert.IsTrue(guess.Tool == place || guess.Tool == ToolGuess.None, "taken for the other one");
             _unsure += guess.Tool == ToolGuess.None ? 1 : 0;
         }

@@ -103,7 +103,8 @@ internal sealed class Storyteller(List<Entry> timeline)
             ? "the vacuum runs for 60 s more, as there were many starts in a minute"
             : $"the vacuum runs for {core.Vacuum.RunOn / 1000.0:0.#} s more",
         (VacuumState.RunOn, VacuumState.Idle) => "vacuum told off, the run-on is over",
-        (VacuumState.Starting, VacuumState.Idle) => core.Vacuum.Ignored.IsAlone ? null : "vacuum not started, no tool ran after that current",
+        (VacuumState.Starting, VacuumState.Idle) => core.Vacuum.Ignored.IsAlone ? null
+            : "vacuum not started, no tool ran after that current",
         (_, VacuumState.ByHand) => "vacuum on",
         (_, VacuumState.UntilStop) => "vacuum told off until the tool stops",
         (_, VacuumState.Held) => "vacuum told off until 'vacuum auto' or a long press",

@@ -62,7 +62,8 @@ public sealed class ToolsWord : Word
         int place = Place(number);
         if (place < 0 || (what != "put" && _names.Book[place, ToolFigure.Height] == 0))
         {
-            console.Output.Text("Say which tool: 'tools ").Text(what).Text(" NUMBER'; 'tools' lists them. Nothing was changed.").End();
+            console.Output.Text("Say which tool: 'tools ").Text(what)
+                .Text(" NUMBER'; 'tools' lists them. Nothing was changed.").End();
             return;
         }
 
