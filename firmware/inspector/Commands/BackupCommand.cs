@@ -30,7 +30,7 @@ internal static class BackupCommand
         Option<string> port = PortOption.Create();
         Command command = new(
             "restore",
-            "Put a backup's settings and tools into a board and save them. All of the file is checked before anything is sent, and "
+            "Put a backup's settings and tools into a board and save them. The file is checked before anything is sent, and "
             + "what the board has is read back. Meanwhile the vacuum is held off; not while it runs.")
         {
             file, port,
