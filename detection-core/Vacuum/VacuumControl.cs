@@ -13,7 +13,7 @@ public sealed class VacuumControl
     private const long WarningMicroseconds = 10 * Time.Minute;
 
     // A shower of wild readings may last for 0.1 s, and the window shows it for a cycle longer. Single ones seldom follow each
-    // other for so long. So short a current starts nothing, and does not make a run-on longer.
+    // other for so long.
     private const long ShowerMicroseconds = 170 * Time.Millisecond;
 
     // With few readings a second a stretch may show a tenth less than its load has, or more, and two that follow each other too.
@@ -34,7 +34,6 @@ public sealed class VacuumControl
     private long _knownBy;
     private long _deadline = Never;
     private long _surgeEnd;
-    private long _runOnSince = Never;
     private bool _isSurgeOver;
     private int _lessLooks;
     private bool _hasWarned;
@@ -382,7 +381,6 @@ public sealed class VacuumControl
         }
 
         NoteBurst(from, to, happened, now);
-        long began = Since;
         State = to;
         Since = now;
         RanTooLong = from == VacuumState.On && happened == VacuumEvent.TimeUp;
@@ -407,7 +405,6 @@ public sealed class VacuumControl
         else if (to == VacuumState.On)
         {
             _hasWarned = false;
-            _runOnSince = from == VacuumState.RunOn ? began : Never;
             if (from == VacuumState.Starting)
             {
                 Starts.Add(now);
@@ -415,12 +412,6 @@ public sealed class VacuumControl
         }
         else if (to == VacuumState.RunOn)
         {
-            if (from == VacuumState.On && _runOnSince != Never && now - began < ShowerMicroseconds)
-            {
-                // That was a spark and no tool.
-                Since = _runOnSince;
-            }
-
             IsStretched = Starts.Recent(now) >= _settings.StartsAMinute && RunOn < StretchedRunOnMilliseconds;
         }
 
@@ -499,7 +490,6 @@ public sealed class VacuumControl
         _burstMilliseconds = tape.Number(_burstMilliseconds);
         _burstToldAt = tape.Number(_burstToldAt);
         _surgeEnd = tape.Number(_surgeEnd);
-        _runOnSince = tape.Number(_runOnSince);
         _isSurgeOver = tape.Flag(_isSurgeOver);
         _lessLooks = tape.Number(_lessLooks);
         Surge.Exchange(tape);

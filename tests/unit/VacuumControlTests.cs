@@ -73,28 +73,6 @@ public class VacuumControlTests
         Assert.AreEqual(states, all);
     }
 
-    // A tool that is back begins the run-on anew at its stop, and sparks do not, however often they come.
-    [TestMethod]
-    [DataRow(160, 3)]
-    [DataRow(180, 5)]
-    public void SparksInARunOnDoNotMakeItLonger(int milliseconds, int left)
-    {
-        VacuumControl control = new VacuumControl(CoreBench.Settings(runOn: 5000), new NoticeQueue());
-        control.Update(true, false, Second);
-        control.Update(false, false, 10 * Second);
-        long now = 10 * Second;
-        for (int i = 0; i < 2; i++)
-        {
-            now += Second;
-            control.Update(true, false, now - (milliseconds * Time.Millisecond));
-            Assert.AreEqual("on", Words.Of(control.State));
-            control.Update(false, false, now);
-        }
-
-        Assert.AreEqual("run-on", Words.Of(control.State));
-        Assert.AreEqual(left * Second, control.Remaining(now));
-    }
-
     [TestMethod]
     public void OnByHandAgainCountsItsLimitAnew()
     {

@@ -43,7 +43,10 @@ internal sealed class StayJudge(VirtualShop shop)
     {
         bool isOn = shop.Driver.IsEnergised(now);
         double stopBelow = settings[SettingId.StopBelow] / 1000.0;
-        if ((isOn && !_wasOn) || core.Vacuum.State == VacuumState.ByHand || shop.Sensor.Wild != null
+
+        // What the sensor shows by mistake begins a run-on anew, as a tool does.
+        if ((isOn && !_wasOn) || core.Vacuum.State == VacuumState.ByHand
+            || shop.Sensor.Wild != null || shop.Sensor.Sparks != null
             || shop.ToolsAlone.Rms >= (LeastShare * stopBelow) - Added(shop))
         {
             _reasonAt = now;
