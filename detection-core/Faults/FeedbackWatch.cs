@@ -60,7 +60,7 @@ public sealed class FeedbackWatch
     private readonly Phasor _phasor = new Phasor();
     private long _closedAt;
 
-    // The least swing that keeps a tool running; and the one at which the line has been seen without a tool while the vacuum
+    // The least swing that keeps a tool running; and the lowest at which the line has been seen without a tool while the vacuum
     // ran, int.MaxValue until then.
     private int _least;
     private int _quietAt = int.MaxValue;
@@ -135,7 +135,7 @@ public sealed class FeedbackWatch
             return;
         }
 
-        if (!isToolRunning && now - _closedAt >= RunUpMicroseconds)
+        if (!isToolRunning && now - _closedAt >= RunUpMicroseconds && _least < _quietAt)
         {
             _quietAt = _least;
         }
