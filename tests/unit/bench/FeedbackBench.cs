@@ -8,8 +8,6 @@ namespace NanoDustSwitch.UnitTests;
 /// </summary>
 internal sealed class FeedbackBench
 {
-    public const int Least = 400;
-
     private const int CloseMicroseconds = 20000;
     private const int RestMicroseconds = 950000;
     private const int SurgeMicroseconds = 700000;
@@ -20,6 +18,7 @@ internal sealed class FeedbackBench
     public readonly NoticeQueue Told = new NoticeQueue();
     public readonly FeedbackWatch Watch;
 
+    public int Least = 400;
     public int Tool;
     public int Vacuum;
     public int VacuumAngle;
