@@ -135,7 +135,7 @@ public sealed class DayFileTests
     [DataRow("esp32")]
     public void Known_tools(string pace)
     {
-        foreach (DayRun run in Runs("known-tools", pace, starts: 1, faults: 0))
+        foreach (DayRun run in Runs("known-tools", pace, starts: 2, faults: 0))
         {
             Assert.IsTrue(Tells(run, "takes it for tool 1 (saw)"));
             Assert.IsTrue(Tells(run, "takes it for tool 2 (compressor)"));

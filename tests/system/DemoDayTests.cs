@@ -28,6 +28,15 @@ public sealed class DemoDayTests
         Assert.IsGreaterThan(5 * seeds, sums.Starts);
     }
 
+    // The judge goes by what the day says, and not by what the box has been told since.
+    [TestMethod]
+    public void A_vacuum_that_starts_for_a_compressor_is_false()
+    {
+        Day day = DayFile.Demo();
+        day.Steps = [new DayStep(1_000_000, DayAct.Type, Text: "tools vacuum 3"), .. day.Steps];
+        Assert.AreEqual(1, new DayRun(day, 1, isTraced: false).Run().Judge.False);
+    }
+
     [TestMethod]
     public void Levels_times_thirty_come_out_as_missed()
     {

@@ -60,8 +60,7 @@ internal sealed class DayRun
 
         Rig.RunUntil(_begin);
         board.Serial.TakeSent();
-        string[] noVacuum = [.. day.Knows.Where(known => known.NeedsNoVacuum).Select(known => known.Tool)];
-        Judge = new Judge(_shop, _person, Timeline, day.Pace.IsSlow, noVacuum);
+        Judge = new Judge(_shop, _person, Timeline, day.Pace.IsSlow);
     }
 
     /// <summary>Gets the seed.</summary>

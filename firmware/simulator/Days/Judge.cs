@@ -15,16 +15,15 @@ namespace NanoDustSwitch.Simulator.Days;
 /// detector's levels are good to 8 %, and hum and noise add to what it sees: a current from 90 % of start-at on, less the hum
 /// and a quarter of the noise, is no false start. A vacuum that goes off while the tool runs and does not come back counts as
 /// missed, a relay that rests too short as false. A start is excused where a person, or a fault that the shop explains, holds
-/// the vacuum off. In the surge: a command that waited for the end of the surge, while the true rms of a cycle is above one
-/// and a half times what the tools come to. All is judged by the settings in force at the moment.
+/// the vacuum off, or where all that runs needs no vacuum by what a person has told the box; a command is false there. In the
+/// surge: a command that waited for the end of the surge, while the true rms of a cycle is above one and a half times what the
+/// tools come to. All is judged by the settings in force at the moment.
 /// </remarks>
 /// <param name="shop">The shop.</param>
 /// <param name="person">The person at work in it.</param>
 /// <param name="timeline">Where verdicts are written.</param>
 /// <param name="isSlow">Whether the board is too slow for ordinary buckets.</param>
-/// <param name="noVacuum">The tools of which the vacuum is to take no notice.</param>
-internal sealed class Judge(
-    VirtualShop shop, Person person, List<Entry> timeline, bool isSlow = false, params string[] noVacuum)
+internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timeline, bool isSlow = false)
 {
     private const long SurgeDistance = 200_000;
 
@@ -59,6 +58,7 @@ internal sealed class Judge(
     private bool _wasLooking;
     private VacuumState _state;
     private bool _isIn;
+    private bool _neededNone;
     private bool _isServed;
     private bool _isDecided;
     private bool _wasExcused;
@@ -207,6 +207,12 @@ internal sealed class Judge(
             LookAtSurge(now);
             bool isOwnDoing = core.Vacuum.State != VacuumState.ByHand;
 
+            if (isOwnDoing && shop.Wiring.NeedsNoVacuum(FalseBelow * _startAt))
+            {
+                False++;
+                Tell(now, $"FALSE start: nothing runs that needs the vacuum, only {shop.ToolLine.Rms:0.00} A that need none");
+            }
+
             // A relay that was lost in a run-on goes on with it.
             bool isBack = core.Vacuum.State == VacuumState.RunOn && now - _openedAt <= _relay.Rest + SlowLaneTime;
             if (isOwnDoing && !isBack && now - _lastAbove > 5 * _cycle)
@@ -253,6 +259,14 @@ internal sealed class Judge(
     private void LookAtCurrent(long now, double rms, double swing, DetectionCore core)
     {
         bool isAbove = rms >= _startAt;
+        bool needsNone = shop.Wiring.NeedsNoVacuum(FalseBelow * _startAt);
+        if (_neededNone && !needsNone)
+        {
+            // What starts beside such a load is judged by itself.
+            _isIn = false;
+        }
+
+        _neededNone = needsNone;
         if (!_isIn && isAbove)
         {
             Begin(now);
@@ -272,7 +286,7 @@ internal sealed class Judge(
 
         _wasExcused = _wasExcused
             || person.HasSwitchBlind
-            || (core.Vacuum.Ignored.IsAlone && shop.Wiring.SettledOnToolLine - NeedingNone() < _startAt)
+            || needsNone
             || _isOffByHand
             || _faults.HoldsRightly(core.Faults);
         if (_delayEnd == 0 && IsSurgeOver(now, rms, swing))
@@ -299,9 +313,6 @@ internal sealed class Judge(
             _isIn = false;
         }
     }
-
-    private double NeedingNone() => shop.Wiring.Tools
-        .Where(tool => tool.IsRunning && noVacuum.Contains(tool.Name)).Sum(tool => tool.SettledAmperes);
 
     private void Begin(long now)
     {

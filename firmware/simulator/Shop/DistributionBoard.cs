@@ -41,6 +41,22 @@ public sealed class DistributionBoard
     public double SettledOnToolLine =>
         _onToolLine.Sum(outlet => outlet.Tool.IsRunning ? outlet.Tool.SettledAmperes : outlet.Tool.StandbyAmperes);
 
+    /// <summary>Tells whether something runs on the sensed line that needs no vacuum, and nothing else of note.</summary>
+    /// <param name="note">From how much on the rest is of note, A rms.</param>
+    /// <returns>True when it is so.</returns>
+    public bool NeedsNoVacuum(double note)
+    {
+        bool isSomeRunning = false;
+        double rest = 0.0;
+        foreach (Outlet outlet in _onToolLine)
+        {
+            isSomeRunning |= outlet.Tool.IsRunning && outlet.Tool.NeedsNoVacuum;
+            rest += outlet.Tool.NeedsNoVacuum ? 0.0 : outlet.Tool.RmsAmperes;
+        }
+
+        return isSomeRunning && rest < note;
+    }
+
     /// <summary>The vacuum.</summary>
     public VacuumCleaner Vacuum { get; }
 

@@ -38,6 +38,7 @@ public sealed class Tool
         Name = specification.Name;
         Kind = specification.Kind;
         RatedAmperes = specification.RatedAmperes;
+        NeedsNoVacuum = specification.NeedsNoVacuum;
         StandbyAmperes = specification.StandbyAmperes;
         _standbyPeak = StandbyAmperes * Math.Sqrt(2.0);
         _model = new LoadModel(equations, RatedAmperes, hertz, seed);
@@ -59,6 +60,9 @@ public sealed class Tool
 
     /// <summary>Current while plugged in and off, A rms.</summary>
     public double StandbyAmperes { get; }
+
+    /// <summary>Whether a person has told the box that it needs no vacuum.</summary>
+    public bool NeedsNoVacuum { get; }
 
     /// <summary>What its running current comes to at nominal voltage and the present load, A rms.</summary>
     public double SettledAmperes => _model.SettledAmperes;

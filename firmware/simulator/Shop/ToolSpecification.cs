@@ -66,4 +66,7 @@ public sealed class ToolSpecification
 
     /// <summary>Whether it is fed through the sensed wire; false for a load elsewhere in the shop.</summary>
     public bool IsOnToolLine { get; set; } = true;
+
+    /// <summary>Whether a person has told the box that it needs no vacuum.</summary>
+    public bool NeedsNoVacuum { get; set; }
 }

@@ -208,6 +208,7 @@ internal sealed class DayReader
             RestsSeconds = tool.RestsSeconds,
             CircuitName = tool.Circuit,
             IsOnToolLine = tool.ToolLine,
+            NeedsNoVacuum = _fields.Knows.Any(known => known.NoVacuum && known.Tool == tool.Name),
         };
     }
 }
