@@ -204,7 +204,7 @@ public sealed class ToolMatch
             + (Square(away, LevelUsual) / 2) + Square(seen.Third - third, ThirdUsual + (third / 5))
             + Square(seen.Half - half, HalfUsual + (half / 3));
         int knee = seen.KneePart - numbers[at + (int)ToolFigure.Knee];
-        if (height - most < most >> 4 && seen.Height < seen.Level - (seen.Level >> 3))
+        if (height - most < most >> 4 && seen.Height < seen.Level - (seen.Level >> 5))
         {
             // What begins with all its current never climbs.
             return false;
