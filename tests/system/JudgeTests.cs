@@ -148,6 +148,44 @@ public sealed class JudgeTests
         Assert.AreEqual(0, run.Judge.False);
     }
 
+    // More than a circuit carries is a surge until 3 s are over, also while a soft start climbs to it. Of less a command after
+    // 2.9 s is late.
+    [TestMethod]
+    [DataRow(21, 0)]
+    [DataRow(12, 1)]
+    public void A_soft_start_to_more_than_a_circuit_carries_is_no_surge_that_is_over(double amperes, int missed)
+    {
+        ToolSpecification tool = ShortDay.Tool(ToolKind.SoftStart, amperes);
+        tool.SoftStartSeconds = 0.9;
+        DayRun run = Run(Day(tool, 20, 3, 10), true, core => core.StartDelayMilliseconds = 2900);
+        Assert.AreEqual(missed, run.Judge.Missed, string.Join(", ", run.Result.Verdicts));
+    }
+
+    [TestMethod]
+    public void Sparks_in_a_run_on_begin_it_anew()
+    {
+        Day day = Day(Tool(), 40, 3, 10);
+        day.Steps = [.. day.Steps, new DayStep(14_500_000, DayAct.Arc, Seconds: 0.1), new DayStep(14_600_000, DayAct.ArcEnds)];
+        DayRun run = Run(day);
+        Assert.IsTrue(run.IsGood, string.Join(", ", run.Result.Verdicts));
+        Assert.IsGreaterThan(15.0 / 60, run.VacuumMinutes);
+    }
+
+    // Neither the lamp nor the vacuum's share alone is above stop-below.
+    [TestMethod]
+    public void A_share_of_the_vacuum_beside_a_lamp_is_to_be_found_in_time()
+    {
+        Day day = Day(Tool(), 120, 5, 12, 50, 60);
+        day.Crosstalk = 0.014;
+        day.NoiseAmperes = 0.03;
+        day.Settings = ["stop-below 0.25", "start-at 0.4"];
+        day.Tools = [.. day.Tools, new() { Name = "lamp", Kind = ToolKind.Lamp, RatedAmperes = 0.17, InrushMultiple = 1 }];
+        day.Steps = [.. day.Steps.Append(new DayStep(30_000_000, DayAct.Start, "lamp")).OrderBy(step => step.At)];
+        DayRun run = Run(day);
+        Assert.IsGreaterThan(0, run.Judge.Looks);
+        Assert.IsTrue(run.IsGood, string.Join(", ", run.Result.Verdicts));
+    }
+
     [TestMethod]
     public void Looks_are_counted()
     {

@@ -32,6 +32,23 @@ public class ToolFinderTests
         Assert.AreEqual(isTool, SwingWindow.PowerOf(swing) >= levels.LeftPower);
     }
 
+    // The last second of a lamp of 500 may show 530 by noise, which makes no difference; 600 is a lamp just lit.
+    [TestMethod]
+    [DataRow(530, true)]
+    [DataRow(600, false)]
+    public void ALampThatWasJustLitCountsByItsLastSecond(int lastSecond, bool isTool)
+    {
+        StandingLoad standing = new StandingLoad();
+        standing.Power = SwingWindow.PowerOf(500);
+        standing.Mean = SwingWindow.PowerOf(lastSecond);
+        standing.Steady = 500;
+        ToolLevels levels = new ToolLevels();
+        levels.Use(600, 350);
+        levels.Begin(50, 12, standing);
+        levels.Complete(50, 12, standing);
+        Assert.AreEqual(isTool, SwingWindow.PowerOf(610) >= levels.LeftPower);
+    }
+
     // On a quiet line the settings. On a noisy one 250, 188 and 125 hundredths of the floor where that is more; the slow lane's
     // floor is a quarter of it, its levels 240 and 125 hundredths of that. The floor never begins above its cap.
     [TestMethod]
