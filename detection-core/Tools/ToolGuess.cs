@@ -15,6 +15,9 @@ public sealed class ToolGuess
     /// <summary>By so much a known tool must agree better than any other.</summary>
     public const int Margin = ToolMatch.One * 5 / 2;
 
+    // One that is not known yet may be this tool too, and does not count before it agrees better by so much.
+    private const int NewMargin = 6 * ToolMatch.One;
+
     // Two places that a start agrees with as well as this are of one tool.
     private const int MergeScore = 4 * ToolMatch.One;
 
@@ -125,7 +128,7 @@ public sealed class ToolGuess
         IsAsking = _learns;
         HasAnswered = true;
         bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin
-            && _knownScore - _nearestScore < Margin;
+            && _knownScore - _nearestScore < NewMargin;
         Tool = isKnown ? _known : None;
         IsSure = isKnown && !_isKnownCut && ToolMatch.IsSure(_book, _known, seen);
     }
@@ -219,6 +222,12 @@ public sealed class ToolGuess
         Learned = tape.Number(Learned);
     }
 
+    // Of two that need no vacuum it is all the same which one it is.
+    private bool IsOneWish(int at)
+    {
+        return _known != None && _book[at, ToolFigure.Wish] == ToolBook.NoVacuum && _book[_known, ToolFigure.Wish] == ToolBook.NoVacuum;
+    }
+
     private void Compare(int at, ToolFigures seen)
     {
         ToolMatch match = _match;
@@ -245,12 +254,12 @@ public sealed class ToolGuess
 
         if (score < _knownScore)
         {
-            _otherScore = _knownScore;
+            _otherScore = IsOneWish(at) ? _otherScore : _knownScore;
             _known = at;
             _knownScore = score;
             _isKnownCut = match.IsCut;
         }
-        else if (score < _otherScore)
+        else if (score < _otherScore && !IsOneWish(at))
         {
             _otherScore = score;
         }

@@ -13,33 +13,43 @@ public sealed class ToolMatch
     private const int Unit = 64;
     private const int MostUnits = 20;
 
-    private const int HeightUsual = 99;
-    private const int AfterUsual = 90;
-    private const int LevelUsual = 77;
-    private const int ClimbUsual = 400;
-    private const int ClimbMost = 2 * One;
+    private const int HeightUsual = 95;
+    private const int AfterUsual = 91;
+    private const int LevelUsual = 85;
+    private const int ClimbUsual = 256;
+    private const int ClimbMost = One * 7 / 2;
     private const int LoadCosts = 4 * One;
     private const int StagesCost = 4 * One;
 
     // A start above this is cut off at the rails, and its height tells little.
     private const int Clipped = 45_000;
-    private const int ClippedUsual = 180;
+    private const int ClippedUsual = 134;
     private const int CutCosts = 7 * One;
     private const int CutWeight = 3;
     private const int ThirdUsual = 2;
-    private const int HalfUsual = 38;
-    private const int LengthUsual = 5;
+    private const int HalfUsual = 42;
+    private const int LengthUsual = 2;
+    private const int KneeUsual = 20;
+    private const int SureHalfUsual = 38;
+
+    // Three eighths more after a tenth of a second is a climb, of a known one; of a single start an eighth may be one.
+    private const int RiseOfKnown = 3;
+    private const int RiseOfStart = 1;
+    private const int ShapeMost = 4 * One;
 
     // From here on nothing that follows can make it the tool, or leave one in doubt.
     private const int Hopeless = ToolGuess.MostScore + ToolGuess.Margin;
 
     private const int SureScore = 8 * One;
-    private const int SureLevel = 180;
+    private const int SureSurgeScore = 10 * One;
+    private const int SureLevel = 205;
     private const int SureLength = 6;
-    private const int SureKnee = 10;
+    private const int SureKnee = 14;
+    private const int SureFlatLevel = 80;
+    private const int SureFlatThird = 2 * One;
 
     // How much more than its mean spread counts as usual for a tool.
-    private const int SpreadTimes = 4;
+    private const int SpreadTimes = 6;
 
     // Of height and what follows it one may be far off, by the moment of switching or by the load, until its spread is known.
     private const int OneIsOffShift = 2;
@@ -76,10 +86,10 @@ public sealed class ToolMatch
         int height = numbers[at];
         int after = numbers[at + (int)ToolFigure.After];
         int least = numbers[at + (int)ToolFigure.Least];
-        if (Climbs(height, least))
+        if (Climbs(height, after, least, RiseOfKnown))
         {
-            // What begins low and climbs begins anywhere below.
-            int above = seen.Height < least ? 0 : Square(Part(seen.Height - least, least), HeightUsual);
+            // What climbs begins anywhere, by the moment at which it is first seen; what begins low, below its level.
+            int above = seen.Height < least || height >= least ? 0 : Square(Part(seen.Height - least, least), HeightUsual);
             if (seen.After == 0)
             {
                 return above;
@@ -131,22 +141,25 @@ public sealed class ToolMatch
         int half = numbers[at + (int)ToolFigure.Half];
         int length = numbers[at + (int)ToolFigure.Length];
         int level = seen.Level;
-        bool climbs = Climbs(numbers[at], least);
-        int shape = Square(seen.Half - half, HalfUsual + (half / 3));
+        bool climbs = Climbs(numbers[at], numbers[at + (int)ToolFigure.After], least, RiseOfKnown);
+        int shape = Square(seen.Half - half, HalfUsual + (half >> 2));
         int away = level < least ? Part(least - level, least) : level > most ? Part(level - most, most) : 0;
-        Score = start + shape + Square(away, LevelUsual) + Square(seen.Third - third, ThirdUsual + (third / 5))
-            + Square(seen.Length - length, LengthUsual + (length / 4));
+        int thirds = Square(seen.Third - third, ThirdUsual + (third / 5));
+        int lengths = Square(seen.Length - length, LengthUsual + (length / 5));
+        Score = start + shape + Square(away, LevelUsual);
         int stages = 0;
-        if (!climbs)
+        if (climbs)
         {
+            // A climb may rest for a moment below its end.
+            Score += (thirds < ShapeMost ? thirds : ShapeMost) + (lengths < ShapeMost ? lengths : ShapeMost);
+            Score += Climbs(seen.Height, seen.After, level, RiseOfStart) ? 0 : ClimbMost;
+        }
+        else
+        {
+            Score += thirds + lengths + Square(seen.KneePart - numbers[at + (int)ToolFigure.Knee], KneeUsual);
             int first = numbers[at + (int)ToolFigure.First];
             stages = (first > 0) != (seen.First > 0) ? StagesCost : 0;
             Score += stages;
-        }
-
-        if (climbs && !Climbs(seen.Height, level))
-        {
-            Score += ClimbMost;
         }
 
         if (climbs || away == 0)
@@ -199,24 +212,29 @@ public sealed class ToolMatch
         int away = seen.Level < least ? Part(least - seen.Level, least)
             : seen.Level > most ? Part(seen.Level - most, most)
             : 0;
+        int thirds = Square(seen.Third - third, ThirdUsual + (third / 5));
         int score = Square(Part(seen.Height - height, height), HeightUsual)
             + Square(Part(seen.After - after, after), spread > AfterUsual ? spread : AfterUsual)
-            + (Square(away, LevelUsual) / 2) + Square(seen.Third - third, ThirdUsual + (third / 5))
-            + Square(seen.Half - half, HalfUsual + (half / 3));
-        int knee = seen.KneePart - numbers[at + (int)ToolFigure.Knee];
-        if (height - most < most >> 4 && seen.Height < seen.Level - (seen.Level >> 5))
+            + (Square(away, LevelUsual) / 2) + thirds + Square(seen.Half - half, SureHalfUsual + (half / 3));
+        if (height - most < most >> 4)
         {
-            // What begins with all its current never climbs.
-            return false;
+            // What begins with all its current never climbs, and has nothing but its level and its waveform to be known by.
+            return seen.Height >= seen.Level - (seen.Level >> 5) && score <= SureScore && away <= SureFlatLevel
+                && thirds <= SureFlatThird && IsWithin(longer, SureLength);
         }
 
-        return score <= SureScore && away <= SureLevel && (longer < 0 ? -longer : longer) <= (length * 3 / 4) + SureLength
-            && (knee < 0 ? -knee : knee) <= SureKnee;
+        return score <= SureSurgeScore && away <= SureLevel && IsWithin(longer, (length * 3 / 4) + SureLength)
+            && IsWithin(seen.KneePart - numbers[at + (int)ToolFigure.Knee], SureKnee);
     }
 
-    private static bool Climbs(int height, int level)
+    private static bool IsWithin(int difference, int most)
     {
-        return height < level - (level >> 3);
+        return difference <= most && -difference <= most;
+    }
+
+    private static bool Climbs(int height, int after, int level, int rise)
+    {
+        return height < level - (level >> 3) || after - height > height / 8 * rise;
     }
 
     private static int Usual(int usual, int spread)

@@ -82,7 +82,8 @@ public sealed class SurgeWatch
     // A level that is lower by a thirty-second is news.
     private const int NewsShift = 5;
 
-    // The share of the third harmonic is taken over a while.
+    // The share of the third harmonic is taken over a while, for as long as the level is the same within a sixty-fourth.
+    private const int SameShift = 6;
     private const int ThirdShift = 2;
 
     // A level that has not fallen for 1.8 s is what the tool settles at.
@@ -190,12 +191,6 @@ public sealed class SurgeWatch
             return;
         }
 
-        if (Seen.Level == int.MaxValue && _count >= LongestStretches)
-        {
-            // A brushed motor with little to turn runs up for longer than is waited for.
-            Seen.Level = _late / Half;
-        }
-
         IsEnding = learns && Seen.Level < int.MaxValue && Seen.Level > 0 && Seen.Height > 0;
         NextLook = IsEnding ? 0 : Never;
         HasMore |= IsEnding;
@@ -232,6 +227,15 @@ public sealed class SurgeWatch
         if (_late < _leastLate && _count >= Half && ((_isSteady && _late - _early <= steady) || IsFlat(swing)))
         {
             NoteLevel(window);
+        }
+        else if (Seen.Level == int.MaxValue && _count == LongestStretches)
+        {
+            // A brushed motor with little to turn runs up for longer than is waited for.
+            NoteLevel(window);
+        }
+        else if ((_isSteady || IsFlat(swing)) && _late - _leastLate < _leastLate >> SameShift)
+        {
+            Seen.Third += (window.ThirdHarmonic() - Seen.Third) >> ThirdShift;
         }
 
         if (!_hasComeDown && _count >= Half && _late < _kneeBelow)

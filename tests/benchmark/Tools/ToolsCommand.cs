@@ -5,9 +5,9 @@ namespace NanoDustSwitch.Benchmarks.Tools;
 /// <summary>Whether tools are known again, and a load that needs no vacuum is told from tools.</summary>
 internal static class ToolsCommand
 {
-    private const int Shops = 120;
-    private const int Loads = 96;
-    private const int Others = 600;
+    private const int Shops = 240;
+    private const int Loads = 192;
+    private const int Others = 1200;
     private const int QuickPart = 6;
 
     /// <summary>Measures and prints.</summary>
