@@ -13,7 +13,7 @@ public sealed class ToolGuess
     public const int MostScore = 8 * ToolMatch.One;
 
     /// <summary>By so much a known tool must agree better than any other.</summary>
-    public const int Margin = ToolMatch.One * 5 / 2;
+    public const int Margin = ToolMatch.One * 7 / 2;
 
     // One that is not known yet may be this tool too, and does not count before it agrees better by so much.
     private const int NewMargin = 6 * ToolMatch.One;

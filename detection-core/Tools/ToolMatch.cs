@@ -35,18 +35,21 @@ public sealed class ToolMatch
     // Three eighths more after a tenth of a second is a climb, of a known one; of a single start an eighth may be one.
     private const int RiseOfKnown = 3;
     private const int RiseOfStart = 1;
-    private const int ShapeMost = 4 * One;
+    private const int ShapeMost = 8 * One;
 
     // From here on nothing that follows can make it the tool, or leave one in doubt.
     private const int Hopeless = ToolGuess.MostScore + ToolGuess.Margin;
 
     private const int SureScore = 8 * One;
     private const int SureSurgeScore = 10 * One;
-    private const int SureLevel = 205;
+    private const int SureLevel = 230;
     private const int SureLength = 6;
     private const int SureKnee = 14;
-    private const int SureFlatLevel = 80;
+    private const int SureFlatLevel = 64;
     private const int SureFlatThird = 2 * One;
+
+    // A count of the converter, in the unit of a swing.
+    private const int OneCount = 16;
 
     // How much more than its mean spread counts as usual for a tool.
     private const int SpreadTimes = 6;
@@ -218,8 +221,9 @@ public sealed class ToolMatch
             + (Square(away, LevelUsual) / 2) + thirds + Square(seen.Half - half, SureHalfUsual + (half / 3));
         if (height - most < most >> 4)
         {
-            // What begins with all its current never climbs, and has nothing but its level and its waveform to be known by.
-            return seen.Height >= seen.Level - (seen.Level >> 5) && score <= SureScore && away <= SureFlatLevel
+            // What begins with all its current neither climbs nor falls, and has only its level and its waveform to be known by.
+            return seen.Height >= seen.Level - (seen.Level >> 5)
+                && IsWithin(seen.After - seen.Level, (seen.Level >> 6) + OneCount) && score <= SureScore && away <= SureFlatLevel
                 && thirds <= SureFlatThird && IsWithin(longer, SureLength);
         }
 
