@@ -101,6 +101,9 @@ public sealed class ToolBook
         HasNoVacuum = false;
         int most = height + (height / HeightPart);
         int least = height - (height / HeightPart);
+
+        // What climbs is seen first at any height, by the moment at which it is found.
+        bool climbs = after - height > height / 8;
         for (int i = 0; i < Places * Figures; i += Figures)
         {
             if (numbers[i + (int)ToolFigure.Starts] < StartsToKnow)
@@ -110,9 +113,11 @@ public sealed class ToolBook
 
             HasNoVacuum |= numbers[i + (int)ToolFigure.Wish] == NoVacuum;
             int one = numbers[i];
-            if (one >= least && one <= most && IsNear(numbers[i + (int)ToolFigure.After], after))
+            int level = numbers[i + (int)ToolFigure.Least];
+            int known = numbers[i + (int)ToolFigure.After];
+            if ((one >= least && one <= most && IsNear(known, after))
+                || (climbs && after < level && ToolMatch.Climbs(one, known, level, ToolMatch.RiseOfKnown)))
             {
-                int level = numbers[i + (int)ToolFigure.Least];
                 Lowest = level < Lowest ? level : Lowest;
                 Highest = level > Highest ? level : Highest;
             }

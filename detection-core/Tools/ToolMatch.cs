@@ -33,7 +33,9 @@ public sealed class ToolMatch
     private const int SureHalfUsual = 38;
 
     // Three eighths more after a tenth of a second is a climb, of a known one; of a single start an eighth may be one.
-    private const int RiseOfKnown = 3;
+    /// <summary>Eighths by which a known start must rise to be a climb.</summary>
+    public const int RiseOfKnown = 3;
+
     private const int RiseOfStart = 1;
     private const int ShapeMost = 8 * One;
 
@@ -236,7 +238,13 @@ public sealed class ToolMatch
         return difference <= most && -difference <= most;
     }
 
-    private static bool Climbs(int height, int after, int level, int rise)
+    /// <summary>Tells whether a start climbs, as with a soft start.</summary>
+    /// <param name="height">Swing at first.</param>
+    /// <param name="after">Swing a tenth of a second later.</param>
+    /// <param name="level">Settled swing.</param>
+    /// <param name="rise">So many eighths more after that tenth of a second are a climb.</param>
+    /// <returns>True when it does.</returns>
+    public static bool Climbs(int height, int after, int level, int rise)
     {
         return height < level - (level >> 3) || after - height > height / 8 * rise;
     }
