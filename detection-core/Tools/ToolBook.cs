@@ -115,7 +115,7 @@ public sealed class ToolBook
             int one = numbers[i];
             int level = numbers[i + (int)ToolFigure.Least];
             int known = numbers[i + (int)ToolFigure.After];
-            if ((one >= least && one <= most && IsNear(known, after))
+            if ((IsNear(known, after) && ((one >= least && one <= most) || (climbs && one - known < known >> 3)))
                 || (climbs && after < level && ToolMatch.Climbs(one, known, level, ToolMatch.RiseOfKnown)))
             {
                 Lowest = level < Lowest ? level : Lowest;
