@@ -51,6 +51,14 @@ public sealed class SlowBoardTests
     {
         Day day = DayFile.Demo();
         day.Pace = Slow(instruction, conversion);
+
+        // Such a board knows no tools, and follows all of them.
+        day.Memory = [];
+        foreach (ToolSpecification tool in day.Tools)
+        {
+            tool.NeedsNoVacuum = false;
+        }
+
         SeriesSums sums = DaySeries.Sum(day, 1, 30, () => { });
 
         TestContext.WriteLine(sums.ToString());
