@@ -113,11 +113,9 @@ public sealed class ToolBook
 
             HasNoVacuum |= numbers[i + (int)ToolFigure.Wish] == NoVacuum;
             int one = numbers[i];
-            int level = numbers[i + (int)ToolFigure.Least];
-            int known = numbers[i + (int)ToolFigure.After];
-            if ((IsNear(known, after) && ((one >= least && one <= most) || (climbs && one - known < known >> 3)))
-                || (climbs && after < level && ToolMatch.Climbs(one, known, level, ToolMatch.RiseOfKnown)))
+            if ((one >= least && one <= most && IsNear(numbers[i + (int)ToolFigure.After], after)) || (climbs && IsClimb(i, after)))
             {
+                int level = numbers[i + (int)ToolFigure.Least];
                 Lowest = level < Lowest ? level : Lowest;
                 Highest = level > Highest ? level : Highest;
             }
@@ -130,6 +128,16 @@ public sealed class ToolBook
         }
 
         return Highest > 0;
+    }
+
+    // Whether a start that climbs may be of a tool that climbs as well, or has no surge.
+    private bool IsClimb(int at, int after)
+    {
+        int height = Numbers[at];
+        int known = Numbers[at + (int)ToolFigure.After];
+        int level = Numbers[at + (int)ToolFigure.Least];
+        return (height - known < known >> 3 && IsNear(known, after))
+            || (after < level && ToolMatch.Climbs(height, known, level, ToolMatch.RiseOfKnown));
     }
 
     private static bool IsNear(int known, int after)

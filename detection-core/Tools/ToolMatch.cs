@@ -47,7 +47,7 @@ public sealed class ToolMatch
     private const int SureLevel = 230;
     private const int SureLength = 6;
     private const int SureKnee = 14;
-    private const int SureFlatLevel = 64;
+    private const int SureFlatLevel = 80;
     private const int SureFlatThird = 2 * One;
 
     // A count of the converter, in the unit of a swing.

@@ -84,13 +84,11 @@ public sealed class SurgeWatch
 
     // The share of the third harmonic is taken over a while, for as long as the level is the same within a sixty-fourth.
     private const int SameShift = 6;
+    private const int ThirdMask = 7;
     private const int ThirdShift = 2;
 
     // A level that has not fallen for 1.8 s is what the tool settles at.
     private const int StretchesToSettle = 90;
-
-    // A watch that has lasted for so many stretches has lasted for the longest surge.
-    private const int LongestStretches = 130;
 
     private readonly ToolBook _book;
     private readonly int[] _swings = new int[Mask + 1];
@@ -228,15 +226,6 @@ public sealed class SurgeWatch
         {
             NoteLevel(window);
         }
-        else if (Seen.Level == int.MaxValue && _count == LongestStretches)
-        {
-            // A brushed motor with little to turn runs up for longer than is waited for.
-            NoteLevel(window);
-        }
-        else if ((_isSteady || IsFlat(swing)) && _late - _leastLate < _leastLate >> SameShift)
-        {
-            Seen.Third += (window.ThirdHarmonic() - Seen.Third) >> ThirdShift;
-        }
 
         if (!_hasComeDown && _count >= Half && _late < _kneeBelow)
         {
@@ -254,6 +243,29 @@ public sealed class SurgeWatch
         int swing = _swing;
         return swing <= Circuit && !_isClipped
             && (IsAtKnownLevel(swing) || IsClimbing() || (_isSteady && (_hasComeDown || _count >= StretchesToBelieve)));
+    }
+
+    /// <summary>Ends the watch after the longest surge.</summary>
+    /// <param name="window">A valid window.</param>
+    public void EndLast(SwingWindow window)
+    {
+        if (Seen.Level == int.MaxValue)
+        {
+            // A brushed motor with little to turn runs up for longer than is waited for.
+            NoteLevel(window);
+        }
+
+        End(true);
+    }
+
+    /// <summary>Looks at the waveform once more, between two judgements, when the vacuum waits for nothing.</summary>
+    /// <param name="window">A valid window.</param>
+    public void LookAgain(SwingWindow window)
+    {
+        if (_isSteady && (_count & ThirdMask) == 0 && Seen.Level < int.MaxValue && _late - _leastLate < _leastLate >> SameShift)
+        {
+            Seen.Third += (window.ThirdHarmonic() - Seen.Third) >> ThirdShift;
+        }
     }
 
     /// <summary>Exchanges the state with a tape.</summary>

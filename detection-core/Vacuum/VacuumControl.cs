@@ -197,6 +197,10 @@ public sealed class VacuumControl
                     return false;
                 }
             }
+            else if (!IsWaitingForSurge)
+            {
+                Surge.LookAgain(window);
+            }
 
             if (_isSurgeOver)
             {
@@ -217,7 +221,7 @@ public sealed class VacuumControl
         {
             if (isTimeUp)
             {
-                Surge.End(true);
+                Surge.EndLast(window);
             }
 
             return false;
