@@ -44,14 +44,14 @@ public sealed class ToolMatch
 
     private const int SureScore = 8 * One;
     private const int SureSurgeScore = 10 * One;
-    private const int SureLevel = 230;
+    private const int SureLevel = 190;
     private const int SureLength = 6;
     private const int SureKnee = 14;
-    private const int SureFlatLevel = 80;
-    private const int SureFlatThird = 2 * One;
+    private const int SureFlatLevel = 64;
+    private const int SureFlatThird = 3 * One;
 
-    // A count of the converter, in the unit of a swing.
-    private const int OneCount = 16;
+    // A count and a half of the converter, in the unit of a swing.
+    private const int NoiseMost = 24;
 
     // How much more than its mean spread counts as usual for a tool.
     private const int SpreadTimes = 6;
@@ -225,7 +225,7 @@ public sealed class ToolMatch
         {
             // What begins with all its current neither climbs nor falls, and has only its level and its waveform to be known by.
             return seen.Height >= seen.Level - (seen.Level >> 5)
-                && IsWithin(seen.After - seen.Level, (seen.Level >> 6) + OneCount) && score <= SureScore && away <= SureFlatLevel
+                && IsWithin(seen.After - seen.Level, (seen.Level >> 6) + NoiseMost) && score <= SureScore && away <= SureFlatLevel
                 && thirds <= SureFlatThird && IsWithin(longer, SureLength);
         }
 
