@@ -148,6 +148,15 @@ public sealed class DayFileTests
         }
     }
 
+    [TestMethod]
+    public void A_look_beside_a_load_that_needs_no_vacuum_is_no_false_start()
+    {
+        DayRun run = new DayRun(DayFile.Read(Repository.PathOf("tests/system/days/beside-a-load.json")), 1, isTraced: false).Run();
+        Assert.AreEqual(1, run.Judge.Looks);
+        Assert.AreEqual(1, run.Judge.Starts);
+        Assert.AreEqual(0, run.Judge.Missed + run.Judge.False);
+    }
+
     private static IEnumerable<TracePoint> Between(DayRun run, double from, double to) =>
         run.Trace.Where(point => point.Seconds >= from + 0.2 && point.Seconds < to);
 

@@ -207,14 +207,14 @@ internal sealed class Judge(VirtualShop shop, Person person, List<Entry> timelin
             LookAtSurge(now);
             bool isOwnDoing = core.Vacuum.State != VacuumState.ByHand;
 
-            if (isOwnDoing && shop.Wiring.NeedsNoVacuum(FalseBelow * _startAt))
+            // A relay that was lost in a run-on, or opened for a look, goes on with it.
+            bool isBack = core.Vacuum.State == VacuumState.RunOn && now - _openedAt <= _relay.Rest + SlowLaneTime;
+            if (isOwnDoing && !isBack && shop.Wiring.NeedsNoVacuum(FalseBelow * _startAt))
             {
                 False++;
                 Tell(now, $"FALSE start: nothing runs that needs the vacuum, only {shop.ToolLine.Rms:0.00} A that need none");
             }
 
-            // A relay that was lost in a run-on goes on with it.
-            bool isBack = core.Vacuum.State == VacuumState.RunOn && now - _openedAt <= _relay.Rest + SlowLaneTime;
             if (isOwnDoing && !isBack && now - _lastAbove > 5 * _cycle)
             {
                 // The switch may be faster than the rms of a cycle is.
