@@ -85,6 +85,47 @@ public class ToolGuessTests
         Assert.IsFalse(Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).MayNeedNone(Guesses.Seen(30000, 29000, 0)));
     }
 
+    [TestMethod]
+    public void OfTwoThatNeedNoVacuumItIsAllTheSameWhich()
+    {
+        ToolBook book = new ToolBook();
+        Guesses.LearnThrice(book, Guesses.Seen(20000, 19000, 4000));
+        Copy(book, 0, 1);
+        book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
+        Assert.IsFalse(Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).NeedsNone);
+        book[1, ToolFigure.Wish] = ToolBook.NoVacuum;
+        Assert.IsTrue(Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).NeedsNone);
+    }
+
+    // A heater has nothing but its level to be known by, and draws the same from its first cycle on.
+    [TestMethod]
+    [DataRow(4000, 4000, 4000, true)]
+    [DataRow(4200, 4200, 4200, true)]
+    [DataRow(4300, 4300, 4300, false)]
+    [DataRow(4000, 4150, 4000, false)]
+    [DataRow(3600, 4000, 4000, false)]
+    public void AHeaterIsSurelyThatOneOnlyAtItsLevel(int height, int after, int level, bool isSure)
+    {
+        ToolBook book = new ToolBook();
+        Guesses.LearnThrice(book, Guesses.Seen(4000, 4000, 4000));
+        book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
+        Assert.AreEqual(isSure, Guesses.Ask(book, Guesses.Seen(height, after, level)).NeedsNone);
+    }
+
+    // A soft start is first seen anywhere on its way up.
+    [TestMethod]
+    public void ASoftStartIsKnownFromAnyHeight()
+    {
+        ToolBook book = new ToolBook();
+        Guesses.LearnThrice(book, Guesses.Seen(2800, 7400, 8000));
+        Assert.AreEqual(0, Guesses.Ask(book, Guesses.Seen(4000, 7900, 8100)).Tool);
+        Assert.AreEqual(ToolGuess.None, Guesses.Ask(book, Guesses.Seen(4000, 7900, 12000)).Tool);
+        Assert.IsTrue(book.Find(4000, 7900));
+        Assert.AreEqual(8000, book.Highest);
+        Assert.IsFalse(book.Find(7900, 7900));
+        Assert.IsFalse(book.Find(4000, 12000));
+    }
+
     // What was read from flash may be anything.
     [TestMethod]
     [DataRow((int)ToolFigure.Height, -5)]
