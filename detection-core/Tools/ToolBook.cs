@@ -113,7 +113,8 @@ public sealed class ToolBook
 
             HasNoVacuum |= numbers[i + (int)ToolFigure.Wish] == NoVacuum;
             int one = numbers[i];
-            if ((one >= least && one <= most && IsNear(numbers[i + (int)ToolFigure.After], after)) || (climbs && IsClimb(i, after)))
+            if ((one >= least && one <= most && IsNear(numbers[i + (int)ToolFigure.After], after))
+                || (climbs && IsClimb(i, after)))
             {
                 int level = numbers[i + (int)ToolFigure.Least];
                 Lowest = level < Lowest ? level : Lowest;
@@ -365,7 +366,6 @@ public sealed class ToolBook
         int number = this[place, figure];
         return number >= least && number <= most;
     }
-
 
     private static void Follow(int[] numbers, int at, int latest)
     {

@@ -225,7 +225,8 @@ public sealed class ToolGuess
     // Of two that need no vacuum it is all the same which one it is.
     private bool IsOneWish(int at)
     {
-        return _known != None && _book[at, ToolFigure.Wish] == ToolBook.NoVacuum && _book[_known, ToolFigure.Wish] == ToolBook.NoVacuum;
+        return _known != None && _book[at, ToolFigure.Wish] == ToolBook.NoVacuum
+            && _book[_known, ToolFigure.Wish] == ToolBook.NoVacuum;
     }
 
     private void Compare(int at, ToolFigures seen)

@@ -9,44 +9,48 @@ public sealed class ToolMatch
     /// <summary>The square of one unit.</summary>
     public const int One = Unit * Unit;
 
+    /// <summary>A known start that rises by so many eighths in a tenth of a second climbs.</summary>
+    public const int RiseOfKnown = 3;
+
     // A unit has so many parts.
     private const int Unit = 64;
     private const int MostUnits = 20;
 
+    // What starts usually differ by: parts of 1024 of a swing or share, stretches of a length, sixty-fourths of a knee's place.
     private const int HeightUsual = 95;
     private const int AfterUsual = 91;
     private const int LevelUsual = 85;
     private const int ClimbUsual = 256;
-    private const int ClimbMost = One * 7 / 2;
-    private const int LoadCosts = 4 * One;
-    private const int StagesCost = 4 * One;
-
-    // A start above this is cut off at the rails, and its height tells little.
-    private const int Clipped = 45_000;
-    private const int ClippedUsual = 134;
-    private const int CutCosts = 7 * One;
-    private const int CutWeight = 3;
     private const int ThirdUsual = 2;
     private const int HalfUsual = 42;
     private const int LengthUsual = 2;
     private const int KneeUsual = 20;
-    private const int SureHalfUsual = 38;
 
-    // Three eighths more after a tenth of a second is a climb, of a known one; of a single start an eighth may be one.
-    /// <summary>Eighths by which a known start must rise to be a climb.</summary>
-    public const int RiseOfKnown = 3;
+    // A start above this is cut off at the rails, and its height tells little.
+    private const int Clipped = 45_000;
+    private const int ClippedUsual = 134;
 
-    private const int RiseOfStart = 1;
+    // What speaks against a tool at most where a start climbs, and what another load, a cut or another number of onsets costs.
+    private const int ClimbMost = One * 7 / 2;
     private const int ShapeMost = 8 * One;
+    private const int LoadCosts = 4 * One;
+    private const int CutCosts = 7 * One;
+    private const int CutWeight = 3;
+    private const int StagesCost = 4 * One;
+
+    // Of a start that is looked at, an eighth more after a tenth of a second may be a climb.
+    private const int RiseOfStart = 1;
 
     // From here on nothing that follows can make it the tool, or leave one in doubt.
     private const int Hopeless = ToolGuess.MostScore + ToolGuess.Margin;
 
-    private const int SureScore = 8 * One;
+    // Within these it is surely the tool: one with a surge, and one that draws the same from its first cycle on.
     private const int SureSurgeScore = 10 * One;
     private const int SureLevel = 190;
-    private const int SureLength = 6;
     private const int SureKnee = 14;
+    private const int SureHalfUsual = 38;
+    private const int SureLength = 6;
+    private const int SureFlatScore = 8 * One;
     private const int SureFlatLevel = 64;
     private const int SureFlatThird = 3 * One;
 
@@ -225,8 +229,8 @@ public sealed class ToolMatch
         {
             // What begins with all its current neither climbs nor falls, and has only its level and its waveform to be known by.
             return seen.Height >= seen.Level - (seen.Level >> 5)
-                && IsWithin(seen.After - seen.Level, (seen.Level >> 6) + NoiseMost) && score <= SureScore && away <= SureFlatLevel
-                && thirds <= SureFlatThird && IsWithin(longer, SureLength);
+                && IsWithin(seen.After - seen.Level, (seen.Level >> 6) + NoiseMost)
+                && score <= SureFlatScore && away <= SureFlatLevel && thirds <= SureFlatThird && IsWithin(longer, SureLength);
         }
 
         return score <= SureSurgeScore && away <= SureLevel && IsWithin(longer, (length * 3 / 4) + SureLength)
