@@ -151,7 +151,8 @@ public sealed class DayFileTests
     [TestMethod]
     public void A_look_beside_a_load_that_needs_no_vacuum_is_no_false_start()
     {
-        DayRun run = new DayRun(DayFile.Read(Repository.PathOf("tests/system/days/beside-a-load.json")), 1, isTraced: false).Run();
+        Day day = DayFile.Read(Repository.PathOf("tests/system/days/beside-a-load.json"));
+        DayRun run = new DayRun(day, 1, isTraced: false).Run();
         Assert.AreEqual(1, run.Judge.Looks);
         Assert.AreEqual(1, run.Judge.Starts);
         Assert.AreEqual(0, run.Judge.Missed + run.Judge.False);
