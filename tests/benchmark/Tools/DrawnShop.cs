@@ -16,13 +16,14 @@ internal sealed class DrawnShop
     /// <summary>Initializes a new instance of the <see cref="DrawnShop"/> class.</summary>
     /// <param name="number">Number of the shop, which tells pace and frequency.</param>
     /// <param name="random">All chance.</param>
-    public DrawnShop(int number, ShopRandom random)
+    /// <param name="kinds">The kinds of tools.</param>
+    public DrawnShop(int number, ShopRandom random, ShopKind[] kinds)
     {
         Hertz = (number / 2 % 2 == 0 ? 50 : 60) + (0.2 * ((2 * random.NextDouble()) - 1));
         Pace = StartStudy.Paces[number % 2];
         while (Tools.Count < Size)
         {
-            ShopKind kind = ShopKind.All[(int)(random.NextDouble() * ShopKind.All.Length)];
+            ShopKind kind = kinds[(int)(random.NextDouble() * kinds.Length)];
             double amperes = new LoadDraw(random).Even(Least, Most);
             if (!Tools.Exists(tool => tool.Kind == kind && Ratio(tool.Amperes, amperes) < Apart))
             {

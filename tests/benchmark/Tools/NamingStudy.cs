@@ -37,7 +37,7 @@ internal static class NamingStudy
 
     private static List<Named> One(int number, ShopRandom random)
     {
-        DrawnShop shop = new(number, random);
+        DrawnShop shop = new(number, random, ShopKind.All);
         ToolTrial trial = new(shop.Pace, random);
         ToolGuess guess = trial.Core.Vacuum.Guess;
         int[,] owners = new int[ToolBook.Places, DrawnShop.Size];
@@ -46,7 +46,7 @@ internal static class NamingStudy
         List<Named> all = [];
         int[] places = new int[LooksAStart];
         double[] rms = new double[LooksAStart];
-        foreach (int i in Order(random))
+        foreach (int i in Order(random, Starts))
         {
             ShopTool tool = shop.Tools[i];
             bool isKnown = seen[i]++ >= KnownFrom;
@@ -109,9 +109,13 @@ internal static class NamingStudy
         return best;
     }
 
-    private static int[] Order(ShopRandom random)
+    /// <summary>Draws in which order the tools of a shop start.</summary>
+    /// <param name="random">All chance.</param>
+    /// <param name="starts">How often each of them starts.</param>
+    /// <returns>Places of tools.</returns>
+    public static int[] Order(ShopRandom random, int starts)
     {
-        int[] order = [.. Enumerable.Range(0, DrawnShop.Size * Starts).Select(i => i % DrawnShop.Size)];
+        int[] order = [.. Enumerable.Range(0, DrawnShop.Size * starts).Select(i => i % DrawnShop.Size)];
         for (int i = order.Length - 1; i > 0; i--)
         {
             int other = (int)((i + 1) * random.NextDouble());

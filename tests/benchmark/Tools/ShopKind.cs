@@ -26,6 +26,21 @@ internal sealed record ShopKind(string Name, Func<LoadDraw, LoadEquations> Draw,
         new("transformer", draw => draw.Transformer(), false),
     ];
 
+    /// <summary>Gets the kinds, and some more that have no surge: of them the drawn ones have few.</summary>
+    public static ShopKind[] MoreWithoutSurge { get; } =
+    [
+        .. All,
+        new("soft start, loaded", draw => draw.SoftStart(), false),
+        new("LED driver", _ => new ActiveRectifier { StartMultiple = 2, WaitSeconds = 0, RampSeconds = 0.01 }, false),
+        new("corrected, charged gently", draw => new ActiveRectifier
+        {
+            StartMultiple = 1,
+            ChargeSeconds = draw.Even(0.002, 0.03),
+            WaitSeconds = draw.Even(0.03, 0.25),
+            RampSeconds = draw.Even(0.1, 1.5),
+        }, true),
+    ];
+
     /// <summary>Gets the kind of a compressor.</summary>
     public static ShopKind Compressor => All[9];
 

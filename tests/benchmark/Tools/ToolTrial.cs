@@ -21,17 +21,7 @@ internal sealed class ToolTrial
     /// <param name="random">All chance.</param>
     public ToolTrial(StartPace pace, ShopRandom random)
     {
-        CoreSettings settings = new SettingValues().ToCore();
-        settings.StartAtMilliamperes = 400;
-        settings.StopBelowMilliamperes = 250;
-        settings.RunOnMilliseconds = 0;
-        settings.StartsAMinute = CoreSettings.MostStartsAMinute;
-        Core = new DetectionCore(new ConverterScale(Line.FullScale, Line.MicrovoltsACount, 850, 1750), settings, 0);
-        if (pace.IsLong)
-        {
-            Core.UseLongBuckets();
-        }
-
+        Core = NewCore(pace);
         _line = new StartLine(pace, random);
         Run(1);
     }
@@ -39,8 +29,30 @@ internal sealed class ToolTrial
     /// <summary>Gets the core.</summary>
     public DetectionCore Core { get; }
 
+    /// <summary>Gets or sets a core that takes the same readings; null for none.</summary>
+    public DetectionCore? Other { get; set; }
+
     /// <summary>Gets the time, s.</summary>
     public double Seconds => _line.Seconds;
+
+    /// <summary>Makes a core that knows no tool.</summary>
+    /// <param name="pace">The board's pace.</param>
+    /// <returns>The core.</returns>
+    public static DetectionCore NewCore(StartPace pace)
+    {
+        CoreSettings settings = new SettingValues().ToCore();
+        settings.StartAtMilliamperes = 400;
+        settings.StopBelowMilliamperes = 250;
+        settings.RunOnMilliseconds = 0;
+        settings.StartsAMinute = CoreSettings.MostStartsAMinute;
+        DetectionCore core = new(new ConverterScale(Line.FullScale, Line.MicrovoltsACount, 850, 1750), settings, 0);
+        if (pace.IsLong)
+        {
+            core.UseLongBuckets();
+        }
+
+        return core;
+    }
 
     /// <summary>Lets time go on.</summary>
     /// <param name="seconds">For how long.</param>
@@ -55,11 +67,20 @@ internal sealed class ToolTrial
                 _mean += (amperes - _mean) * Follows;
                 return amperes - _mean;
             });
-            Core.Accept(_line.Bucket);
-            while (Core.Notices.Take() != null)
+            Accept(Core);
+            if (Other != null)
             {
-                // Nobody reads them here.
+                Accept(Other);
             }
+        }
+    }
+
+    private void Accept(DetectionCore core)
+    {
+        core.Accept(_line.Bucket);
+        while (core.Notices.Take() != null)
+        {
+            // Nobody reads them here.
         }
     }
 }

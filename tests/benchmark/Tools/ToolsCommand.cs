@@ -19,6 +19,10 @@ internal static class ToolsCommand
         Bench bench = new(isQuick, [], (_, _) => { }, seed);
         int part = isQuick ? QuickPart : 1;
         return StudyTable.Print(
-            [.. NamingStudy.Run(bench, Shops / part), .. NoVacuumStudy.Run(bench, Loads / part, Others / part)]);
+        [
+            .. NamingStudy.Run(bench, Shops / part),
+            .. NoVacuumStudy.Run(bench, Loads / part, Others / part),
+            .. KnownDelayStudy.Run(bench, Shops / part),
+        ]);
     }
 }
