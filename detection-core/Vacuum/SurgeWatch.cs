@@ -66,8 +66,8 @@ public sealed class SurgeWatch
     // sixteenth of the amplitude, so a thirty-second of the swing.
     private const int OffsetShift = 5;
 
-    // A climb by a sixteenth in 60 ms, and again in the next 60 ms, is a soft start, unless it is above what is known. A
-    // climb that has become slower may be about to end, with a motor that has come to speed, and its current falls from there.
+    // A climb by a sixteenth in 60 ms, and again in the next 60 ms, is a soft start. A climb that has become slower may be about
+    // to end, with a motor that has come to speed, and its current falls from there.
     private const int ClimbStretches = 3;
     private const int ClimbShift = 4;
 
@@ -461,8 +461,7 @@ public sealed class SurgeWatch
         int middle = Pair(_count - ClimbStretches);
         int first = Pair(_count - (2 * ClimbStretches));
         int climb = middle - first;
-        return last - middle > middle >> ClimbShift && climb > first >> ClimbShift && last - middle > climb - (climb >> 2)
-            && (!_isKnown || last / 2 <= _knownHighest + (_knownHighest >> AboveShift));
+        return last - middle > middle >> ClimbShift && climb > first >> ClimbShift && last - middle > climb - (climb >> 2);
     }
 
     // Two stretches together ripple less than one.
