@@ -8,7 +8,7 @@ using MathStatistics = MathNet.Numerics.Statistics.Statistics;
 namespace NanoDustSwitch.Benchmarks.Tools;
 
 /// <summary>
-/// By how much sooner the vacuum starts because the tool is known, where there is no surge to be waited for: against a core of the
+/// By how much sooner the vacuum starts because the tool is known, where it has no surge to be waited for: against a core of the
 /// very same state that has forgotten all tools, with the very same readings.
 /// </summary>
 internal static class KnownDelayStudy
