@@ -23,6 +23,9 @@ public sealed class DetectionCore
     // The meter's turn comes every eight buckets, in one in which the tool finder does least. Long buckets end at even places.
     private const int MeterTurn = 3;
 
+    // The look for a second tool begins four buckets later, and takes three.
+    private const int SecondTurn = SwingWindow.Length / 2;
+
     private readonly ToolFinder _tool = new ToolFinder();
     private readonly CurrentMeter _meter = new CurrentMeter();
     private readonly Midpoint _midpoint = new Midpoint();
@@ -291,7 +294,7 @@ public sealed class DetectionCore
         _lastEnd = now;
         ToolFinder tool = _tool;
         SwingWindow window = tool.Window;
-        bool hasLearned = tool.Accept(bucket);
+        bool hasNews = tool.Accept(bucket);
         bool isValid = window.IsValid;
         int turn = window.Place & (SwingWindow.Length - 1);
         if (turn == _meterTurn && window.IsFull && _meter.Add(window))
@@ -327,9 +330,16 @@ public sealed class DetectionCore
                 LookAtSurge(bucket);
             }
         }
-        else if (hasLearned)
+        else if (hasNews)
         {
-            JudgeNoise(now);
+            if (tool.IsRunning)
+            {
+                NoteRise(now);
+            }
+            else
+            {
+                JudgeNoise(now);
+            }
         }
 
         bool isRunning = tool.IsRunning;
@@ -489,15 +499,22 @@ public sealed class DetectionCore
     private void Attend(Bucket bucket)
     {
         VacuumControl vacuum = Vacuum;
+        if (vacuum.Second.IsFollowing)
+        {
+            FollowSecond(bucket);
+            return;
+        }
+
         ToolGuess guess = vacuum.Guess;
         SurgeWatch surge = vacuum.Surge;
+
         if (guess.IsAsking && (surge.IsEnding || bucket.EndTime < _surgeDue))
         {
             AskOn(bucket.EndTime);
         }
         else if (surge.IsEnding)
         {
-            Learn();
+            Learn(bucket.EndTime);
         }
         else
         {
@@ -522,7 +539,62 @@ public sealed class DetectionCore
             }
         }
 
-        surge.HasMore = surge.IsEnding || surge.IsNews || guess.IsAsking;
+        surge.HasMore = surge.IsEnding || surge.IsNews || guess.IsAsking || vacuum.Second.IsFollowing;
+    }
+
+    private void NoteRise(long now)
+    {
+        _tool.RisePower = int.MaxValue;
+        if (Vacuum.Second.IsFollowing)
+        {
+            Vacuum.Second.BeginStart(now);
+            Vacuum.BeginSecond(now);
+            Vacuum.Surge.HasMore = true;
+        }
+    }
+
+    // A tool runs and is known as well as it will be. Does another one start beside it, or has one of two stopped?
+    private void FollowSecond(Bucket bucket)
+    {
+        VacuumControl vacuum = Vacuum;
+        SecondTool second = vacuum.Second;
+        SurgeWatch surge = vacuum.Surge;
+        ToolFinder tool = _tool;
+        SwingWindow window = tool.Window;
+        if (tool.IsSlow || !window.IsFull)
+        {
+            second.End(bucket.EndTime);
+            tool.RisePower = int.MaxValue;
+            surge.End(false);
+            surge.HasMore = false;
+            return;
+        }
+
+        if (!second.IsStarting)
+        {
+            second.Step(window, bucket.EndTime);
+            surge.NextLook = second.NextLook;
+            tool.RisePower = second.RisePower;
+            return;
+        }
+
+        if (surge.IsEnding)
+        {
+            second.EndStart();
+            surge.IsEnding = false;
+            surge.NextLook = 0;
+        }
+        else
+        {
+            LookAtSurge(bucket);
+            if (!surge.IsWatching)
+            {
+                second.IsStarting = false;
+                surge.NextLook = 0;
+            }
+        }
+
+        surge.HasMore = true;
     }
 
     private void AskOn(long now)
@@ -542,13 +614,21 @@ public sealed class DetectionCore
     }
 
     // The start is over.
-    private void Learn()
+    private void Learn(long now)
     {
         VacuumControl vacuum = Vacuum;
         if (vacuum.Guess.Learned != ToolGuess.None || (vacuum.Ignored.IsThere && !vacuum.Ignored.IsAlone))
         {
             // Two loads together teach nothing of either.
             vacuum.Surge.End(false);
+            if (vacuum.State == VacuumState.On && !HasLongBuckets && !vacuum.Ignored.IsThere && _tool.Window.IsFull
+                && vacuum.Book.HasTwo())
+            {
+                int left = SwingWindow.Length - ((_tool.Window.Place + SecondTurn) & (SwingWindow.Length - 1));
+                vacuum.Second.Begin(vacuum.Surge.Seen.Third, now + (left * Bucket.Microseconds));
+                vacuum.Surge.NextLook = vacuum.Second.NextLook;
+                vacuum.Surge.HasMore = true;
+            }
         }
         else
         {

@@ -34,4 +34,7 @@ public enum NoticeKind
     /// was seen, in ms.
     /// </summary>
     Burst = 6,
+
+    /// <summary>One of two tools has stopped, and the other one still runs. First: its number, as it probably is.</summary>
+    ToolStopped = 7,
 }

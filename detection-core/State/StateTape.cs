@@ -16,7 +16,7 @@ public sealed class StateTape
     /// <summary>How many numbers fit; the core needs a few less. The long ones, most of them times, come last.</summary>
     public const int Size = Shorts + Longs;
 
-    private const int Shorts = 600;
+    private const int Shorts = 660;
     private const int Longs = 250;
 
     private readonly int[] _shorts = new int[Shorts];

@@ -74,6 +74,9 @@ public sealed class ToolFinder
     /// <summary>Set from outside while it is not sure whether what the fast lane sees is a tool or only a surge.</summary>
     public bool IsOnTrial;
 
+    /// <summary>Set from outside: a power above this may be a second tool that starts beside the one that runs.</summary>
+    public int RisePower = int.MaxValue;
+
     /// <summary>
     /// Set from outside while the slow lane has not answered yet: all that was seen of the tool so far may have been a surge,
     /// so the slow lane must see it at the start level; the stop level is not enough.
@@ -120,7 +123,10 @@ public sealed class ToolFinder
 
     /// <summary>Takes the next bucket.</summary>
     /// <param name="bucket">The bucket.</param>
-    /// <returns>True when the fast lane's floor was moved, once a second while no tool runs.</returns>
+    /// <returns>
+    /// True when there is something to be looked at: the fast lane's floor was moved, once a second while no tool runs, or the
+    /// power has risen above <see cref="RisePower"/>.
+    /// </returns>
     public bool Accept(Bucket bucket)
     {
         SwingWindow window = Window;
@@ -142,9 +148,14 @@ public sealed class ToolFinder
                 LookForStop(isLow);
             }
 
-            if ((window.Place & 3) == 0 && (Levels.ReleasePower > 0 || IsOnTrial) && !IsSlow)
+            if ((window.Place & 3) == 0)
             {
-                LookForRelease();
+                if ((IsOnTrial || Levels.ReleasePower > 0) && !IsSlow)
+                {
+                    LookForRelease();
+                }
+
+                return power > RisePower;
             }
 
             return false;
@@ -265,6 +276,7 @@ public sealed class ToolFinder
         IsSlow = tape.Flag(IsSlow);
         IsUnsure = tape.Flag(IsUnsure);
         MustReachStart = tape.Flag(MustReachStart);
+        RisePower = tape.Number(RisePower);
         IsOnTrial = tape.Flag(IsOnTrial);
         UpdateLevels();
     }

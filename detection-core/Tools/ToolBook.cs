@@ -86,6 +86,19 @@ public sealed class ToolBook
         return this[place, ToolFigure.Starts] >= StartsToKnow;
     }
 
+    /// <summary>Tells whether two tools or more are known.</summary>
+    /// <returns>True when they are.</returns>
+    public bool HasTwo()
+    {
+        int known = 0;
+        for (int i = 0; i < Places; i++)
+        {
+            known += IsKnown(i) ? 1 : 0;
+        }
+
+        return known > 1;
+    }
+
     /// <summary>Looks up a start; what is known of it is in <see cref="Lowest"/> and <see cref="Highest"/> then.</summary>
     /// <param name="height">Height of the onset, a swing in sixteenths of a count.</param>
     /// <param name="after">Swing a tenth of a second later; 0 where it is not known yet.</param>
@@ -185,6 +198,15 @@ public sealed class ToolBook
         numbers[at + (int)ToolFigure.Starts] = starts < MostStarts ? starts + 1 : starts;
         numbers[at + (int)ToolFigure.Used] = ++_starts;
         numbers[at + (int)ToolFigure.Boot] = Boot;
+    }
+
+    /// <summary>Counts how long a tool ran.</summary>
+    /// <param name="place">Its place.</param>
+    /// <param name="microseconds">How long, in microseconds.</param>
+    public void Count(int place, long microseconds)
+    {
+        long seconds = this[place, ToolFigure.Seconds] + ((microseconds + (Time.Second / 2)) / Time.Second);
+        this[place, ToolFigure.Seconds] = seconds < int.MaxValue ? (int)seconds : int.MaxValue;
     }
 
     /// <summary>Makes room for a new tool.</summary>

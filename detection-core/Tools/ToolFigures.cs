@@ -24,7 +24,9 @@ public sealed class ToolFigures
     /// <summary>Lowest steady swing that followed; the greatest number until there is one.</summary>
     public int Level = int.MaxValue;
 
-    /// <summary>How much the third harmonic adds to the swing, in parts of <see cref="Whole"/>.</summary>
+    /// <summary>
+    /// How much the third harmonic adds to the swing, in parts of <see cref="Whole"/>; negative where another tool hides it.
+    /// </summary>
     public int Third;
 
     /// <summary>
@@ -52,6 +54,9 @@ public sealed class ToolFigures
 
     /// <summary>What followed the first onset.</summary>
     public int FirstAfter;
+
+    /// <summary>Level of another tool that ran meanwhile, which makes all of these less sure; 0 where there was none.</summary>
+    public int Other;
 
     /// <summary>Begins an onset; one that was before was the first stage.</summary>
     public void Begin()
@@ -84,5 +89,6 @@ public sealed class ToolFigures
         Knee = tape.Number(Knee);
         First = tape.Number(First);
         FirstAfter = tape.Number(FirstAfter);
+        Other = tape.Number(Other);
     }
 }

@@ -21,7 +21,6 @@ public sealed class ToolGuess
     // Two places that a start agrees with as well as this are of one tool.
     private const int MergeScore = 4 * ToolMatch.One;
 
-    private readonly ToolMatch _match = new ToolMatch();
     private readonly ToolBook _book;
     private int _at;
     private int _known;
@@ -35,6 +34,9 @@ public sealed class ToolGuess
     private bool _isNearestCut;
     private bool _learns;
     private long _since;
+
+    /// <summary>Compares a start with a tool.</summary>
+    public readonly ToolMatch Match = new ToolMatch();
 
     /// <summary>Place of the tool in the book; <see cref="None"/> where it is not known.</summary>
     public int Tool = None;
@@ -163,17 +165,32 @@ public sealed class ToolGuess
     {
         if (Tool != None && _since > 0)
         {
-            long seconds = _book[Tool, ToolFigure.Seconds] + ((now - _since + (Time.Second / 2)) / Time.Second);
-            _book[Tool, ToolFigure.Seconds] = seconds < int.MaxValue ? (int)seconds : int.MaxValue;
+            _book.Count(Tool, now - _since);
         }
 
         _since = 0;
     }
 
-    /// <summary>Gets the run-on that a person asked for with this tool, in ms; -1 for that of the setting.</summary>
-    public int RunOn
+    /// <summary>Goes over to another tool: this one has stopped, and the other one still runs.</summary>
+    /// <param name="tool">Place of the other one; <see cref="None"/> where it is not known.</param>
+    /// <param name="since">Since when it runs, in microseconds.</param>
+    /// <param name="now">Time in microseconds.</param>
+    public void GoOver(int tool, long since, long now)
     {
-        get { return Tool == None ? -1 : _book[Tool, ToolFigure.Wish] - 1; }
+        Stop(now);
+        Tool = tool;
+        IsSure = false;
+        _since = since;
+    }
+
+    /// <summary>Tells the run-on of a tool.</summary>
+    /// <param name="tool">Its place; <see cref="None"/> where it is not known.</param>
+    /// <param name="asSet">That of the setting, in ms.</param>
+    /// <returns>Its own in ms, where a person asked for one, or that of the setting.</returns>
+    public int RunOn(int tool, int asSet)
+    {
+        int wish = tool == None ? 0 : _book[tool, ToolFigure.Wish];
+        return wish > 0 ? wish - 1 : asSet;
     }
 
     /// <summary>Gets a value indicating whether it is surely a load that needs no vacuum.</summary>
@@ -231,7 +248,7 @@ public sealed class ToolGuess
 
     private void Compare(int at, ToolFigures seen)
     {
-        ToolMatch match = _match;
+        ToolMatch match = Match;
         match.Compare(_book, at, seen);
         int score = match.Score;
         if (score < _nearestScore)

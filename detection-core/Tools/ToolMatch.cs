@@ -38,6 +38,11 @@ public sealed class ToolMatch
     private const int CutWeight = 3;
     private const int StagesCost = 4 * One;
 
+    // Of a start beside another tool: how far its swings may be off, in parts of 1024 of the other tool's, and the most that its
+    // length costs.
+    private const int BesideUsual = 150;
+    private const int BesideMost = 4 * One;
+
     // Of a start that is looked at, an eighth more after a tenth of a second may be a climb.
     private const int RiseOfStart = 1;
 
@@ -104,14 +109,20 @@ public sealed class ToolMatch
                 return above;
             }
 
-            int begins = Square(Part(seen.Height - height, height), ClimbUsual)
-                + Square(Part(seen.After - after, after), ClimbUsual);
+            int begins = Square(Part(seen.Height - height, height), ClimbUsual + Beside(seen, height, least))
+                + Square(Part(seen.After - after, after), ClimbUsual + Beside(seen, after, least));
             return (begins < ClimbMost ? begins : ClimbMost) + (above < ClimbMost ? above : ClimbMost);
         }
 
         int usual = height > Clipped ? ClippedUsual : HeightUsual;
         int heightUsual = Usual(usual, numbers[at + (int)ToolFigure.HeightSpread]);
         int afterUsual = Usual(AfterUsual, numbers[at + (int)ToolFigure.AfterSpread]);
+        if (seen.Other > 0)
+        {
+            return Square(Part(seen.Height - height, height), heightUsual + Beside(seen, height, least))
+                + Square(Part(seen.After - after, after), afterUsual + Beside(seen, after, least));
+        }
+
         int first = Square(Part(seen.Height - height, height), heightUsual) + Penalty(heightUsual, usual);
         if (seen.After == 0)
         {
@@ -151,16 +162,22 @@ public sealed class ToolMatch
         int length = numbers[at + (int)ToolFigure.Length];
         int level = seen.Level;
         bool climbs = Climbs(numbers[at], numbers[at + (int)ToolFigure.After], least, RiseOfKnown);
-        int shape = Square(seen.Half - half, HalfUsual + (half >> 2));
+        int shape = seen.Other > 0 ? 0 : Square(seen.Half - half, HalfUsual + (half >> 2));
         int away = level < least ? Part(least - level, least) : level > most ? Part(level - most, most) : 0;
-        int thirds = Square(seen.Third - third, ThirdUsual + (third / 5));
+        int thirds = seen.Third < 0 ? 0 : Square(seen.Third - third, ThirdUsual + (third / 5));
         int lengths = Square(seen.Length - length, LengthUsual + (length / 5));
         Score = start + shape + Square(away, LevelUsual);
         int stages = 0;
+        if (seen.Other > 0)
+        {
+            Score += Least(thirds, ShapeMost) + Least(lengths, BesideMost);
+            return;
+        }
+
         if (climbs)
         {
             // A climb may rest for a moment below its end.
-            Score += (thirds < ShapeMost ? thirds : ShapeMost) + (lengths < ShapeMost ? lengths : ShapeMost);
+            Score += Least(thirds, ShapeMost) + Least(lengths, ShapeMost);
             Score += Climbs(seen.Height, seen.After, level, RiseOfStart) ? 0 : ClimbMost;
         }
         else
@@ -253,6 +270,24 @@ public sealed class ToolMatch
         return height < level - (level >> 3) || after - height > height / 8 * rise;
     }
 
+    // The angle between two currents is not known while one of them starts.
+    private static int Beside(ToolFigures seen, int whole, int level)
+    {
+        if (seen.Other == 0)
+        {
+            return 0;
+        }
+
+        int apart = whole > level ? whole - level : level - whole;
+        int most = whole > level ? whole : level;
+        return (int)((long)seen.Other * BesideUsual / whole * apart / most);
+    }
+
+    private static int Least(int one, int other)
+    {
+        return one < other ? one : other;
+    }
+
     private static int Usual(int usual, int spread)
     {
         return SpreadTimes * spread > usual ? SpreadTimes * spread : usual;
@@ -263,7 +298,11 @@ public sealed class ToolMatch
         return (usual - least) * One / least / 2;
     }
 
-    private static int Square(int difference, int usual)
+    /// <summary>Tells how much a difference speaks against a tool.</summary>
+    /// <param name="difference">The difference.</param>
+    /// <param name="usual">What is usual, above 0.</param>
+    /// <returns>The square of how many units it is, in parts of <see cref="One"/>.</returns>
+    public static int Square(int difference, int usual)
     {
         int away = difference < 0 ? -difference : difference;
         int units = away / MostUnits >= usual ? MostUnits * Unit : away * Unit / usual;

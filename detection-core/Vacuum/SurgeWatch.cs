@@ -90,6 +90,9 @@ public sealed class SurgeWatch
     // A level that has not fallen for 1.8 s is what the tool settles at.
     private const int StretchesToSettle = 90;
 
+    // Beside another tool there is less time.
+    private const int StretchesBeside = 40;
+
     private readonly ToolBook _book;
     private readonly int[] _swings = new int[Mask + 1];
 
@@ -141,6 +144,9 @@ public sealed class SurgeWatch
     /// <summary>Whether the start is over, and <see cref="Seen"/> is to be learned with the next buckets.</summary>
     public bool IsEnding;
 
+    /// <summary>Whether it is the start of a second tool, beside one that runs.</summary>
+    public bool IsBeside;
+
     /// <summary>A swing above this is more than the circuit carries, in sixteenths of a count.</summary>
     public int Circuit = int.MaxValue;
 
@@ -170,11 +176,13 @@ public sealed class SurgeWatch
     public void Begin(long now)
     {
         IsEnding = false;
+        IsBeside = false;
         IsNews = false;
         HasMore = false;
         _steps = 0;
         Seen.Height = 0;
         Seen.First = 0;
+        Seen.Other = 0;
         BeginOnset(now);
     }
 
@@ -297,6 +305,7 @@ public sealed class SurgeWatch
         NextLook = tape.Number(NextLook);
         Clipped = tape.Number(Clipped);
         IsEnding = tape.Flag(IsEnding);
+        IsBeside = tape.Flag(IsBeside);
         IsNews = tape.Flag(IsNews);
         HasMore = tape.Flag(HasMore);
         _settledAt = tape.Number(_settledAt);
@@ -410,7 +419,7 @@ public sealed class SurgeWatch
             IsNews = true;
             HasMore = true;
             Seen.Third = 0;
-            _settledAt = _count + StretchesToSettle;
+            _settledAt = _count + (IsBeside ? StretchesBeside : StretchesToSettle);
         }
 
         Seen.Level = level;

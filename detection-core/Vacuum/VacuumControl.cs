@@ -50,6 +50,9 @@ public sealed class VacuumControl
     /// <summary>The load that needs no vacuum, while it runs.</summary>
     public readonly IgnoredLoad Ignored = new IgnoredLoad();
 
+    /// <summary>A second tool beside it.</summary>
+    public readonly SecondTool Second;
+
     /// <summary>Watches a tool's start.</summary>
     public readonly SurgeWatch Surge;
 
@@ -93,11 +96,7 @@ public sealed class VacuumControl
     /// <summary>Gets the run-on after the present tool, in ms: its own, or that of the setting.</summary>
     public int RunOn
     {
-        get
-        {
-            int own = Guess.RunOn;
-            return own >= 0 ? own : _settings.RunOnMilliseconds;
-        }
+        get { return RunOnAfter(_settings.RunOnMilliseconds); }
     }
 
     /// <summary>Initializes a new instance of the <see cref="VacuumControl"/> class.</summary>
@@ -109,6 +108,7 @@ public sealed class VacuumControl
         _notices = notices;
         Surge = new SurgeWatch(Book);
         Guess = new ToolGuess(Book);
+        Second = new SecondTool(Book, Surge.Seen, Guess, notices);
     }
 
     /// <summary>Takes new settings; the present state then lasts as long as they say, counted from its beginning.</summary>
@@ -249,6 +249,26 @@ public sealed class VacuumControl
         }
 
         return false;
+    }
+
+    /// <summary>Tells the run-on after the present tool: the longer one where two tools ran together.</summary>
+    /// <param name="asSet">That of the setting, in ms.</param>
+    /// <returns>The run-on in ms.</returns>
+    public int RunOnAfter(int asSet)
+    {
+        int own = Guess.RunOn(Guess.Tool, asSet);
+        int other = Second.Other == ToolGuess.None ? 0 : Guess.RunOn(Second.Other, asSet);
+        return own > other ? own : other;
+    }
+
+    /// <summary>Begins to watch the start of a second tool.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void BeginSecond(long now)
+    {
+        Surge.Begin(now);
+        Surge.IsBeside = true;
+        _isSurgeOver = false;
+        _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
     }
 
     /// <summary>Begins to take no notice of a load, which is then looked at with every bucket.</summary>
@@ -394,13 +414,16 @@ public sealed class VacuumControl
         }
         else if (from == VacuumState.On)
         {
-            Surge.End(true);
+            // What is watched beside another tool teaches nothing.
+            Surge.End(!Second.IsFollowing);
+            Second.End(now);
         }
 
         if (to == VacuumState.Starting)
         {
             Surge.Begin(now);
             Guess.Begin(now);
+            Second.Other = ToolGuess.None;
             _isSurgeOver = false;
             _knownBy = 0;
             _lessLooks = 0;
@@ -501,6 +524,7 @@ public sealed class VacuumControl
         Book.Exchange(tape);
         Ignored.Exchange(tape);
         Guess.Exchange(tape);
+        Second.Exchange(tape);
         Starts.Exchange(tape);
         DeriveFromState();
     }

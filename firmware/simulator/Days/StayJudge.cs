@@ -55,7 +55,7 @@ internal sealed class StayJudge(VirtualShop shop)
 
         _wasOn = isOn;
         long runOn = core.Vacuum.IsStretched ? StretchedRunOn
-            : (core.Vacuum.Guess.RunOn >= 0 ? core.Vacuum.Guess.RunOn : settings[SettingId.RunOn]) * 1000L;
+            : core.Vacuum.RunOnAfter(settings[SettingId.RunOn]) * 1000L;
         long longest = runOn + Patience + SlowLane + (IsCoupled(shop, stopBelow, shop.ToolsAlone.Rms) ? Coupled : 0);
         if (!isOn || _isTold || now - _reasonAt <= longest)
         {

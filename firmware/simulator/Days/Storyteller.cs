@@ -13,6 +13,7 @@ internal sealed class Storyteller(List<Entry> timeline)
     private bool _wasStuck;
     private bool _wasIgnoring;
     private int _tool = ToolGuess.None;
+    private int _second = ToolGuess.None;
     private long _startingSince;
     private int _active;
 
@@ -51,6 +52,17 @@ internal sealed class Storyteller(List<Entry> timeline)
             }
         }
 
+        SecondTool second = core.Vacuum.Second;
+        tool = second.IsThere ? second.Tool : ToolGuess.None;
+        if (tool != _second)
+        {
+            _second = tool;
+            if (tool != ToolGuess.None)
+            {
+                Tell(now, $"takes what runs beside it for tool {tool + 1}{NameOf(tool, names)}");
+            }
+        }
+
         if (core.Vacuum.Ignored.IsAlone != _wasIgnoring)
         {
             _wasIgnoring = !_wasIgnoring;
@@ -84,6 +96,7 @@ internal sealed class Storyteller(List<Entry> timeline)
         _wasStuck = false;
         _wasIgnoring = false;
         _tool = ToolGuess.None;
+        _second = ToolGuess.None;
         _active = 0;
         Tell(now, text);
     }

@@ -116,6 +116,11 @@ public sealed class WhyText
             case VacuumState.On:
                 output.Text("on: ").Amperes(core.SwingMilliamperes).Text(", stops below ").Amperes(core.StopMilliamperes);
                 WriteTool(output, "; ");
+                if (vacuum.Second.IsThere)
+                {
+                    WriteSecond(output.Text(vacuum.Guess.Tool != ToolGuess.None ? " and " : "; a tool and "), vacuum.Second.Tool);
+                }
+
                 if (core.Milliamperes < core.StartMilliamperes)
                 {
                     output.Text(", starts at ").Amperes(core.StartMilliamperes)
@@ -167,6 +172,18 @@ public sealed class WhyText
         if (tool != ToolGuess.None)
         {
             _names.Write(output.Text(before), tool);
+        }
+    }
+
+    private void WriteSecond(TextOutput output, int tool)
+    {
+        if (tool != ToolGuess.None)
+        {
+            _names.Write(output, tool);
+        }
+        else
+        {
+            output.Text("another one");
         }
     }
 

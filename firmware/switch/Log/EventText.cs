@@ -117,6 +117,9 @@ public static class EventText
             case LogKind.Burst:
                 output.Number(entry.Figure).Text(" ms of current did not start the vacuum: no tool ran after it");
                 break;
+            case LogKind.ToolStopped:
+                output.Text("tool ").Number(entry.First).Text(" stopped, another one still runs");
+                break;
             case LogKind.StaysOn:
                 Stay(output, entry);
                 break;

@@ -37,9 +37,10 @@ public sealed class Journal
         entry.Second = second;
         entry.Figure = figure;
         entry.Milliamperes = _core.SwingMilliamperes;
-        if (kind == LogKind.CameUp || kind == LogKind.Burst)
+        if (kind == LogKind.CameUp || kind == LogKind.Burst || kind == LogKind.ToolStopped)
         {
-            // That the board came up, or a burst, is not worth a write by itself; it is written with what happens next.
+            // That the board came up, a burst, or that one of two tools stopped, is not worth a write by itself; it is written
+            // with what happens next.
             _log.IsDirty = wasDirty;
         }
         else if (figure != FaultState.FromBefore && LogKinds.IsEvidence(entry))

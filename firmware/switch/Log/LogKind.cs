@@ -77,6 +77,9 @@ public enum LogKind
     /// </summary>
     Burst = 17,
 
+    /// <summary>One of two tools stopped, and the other one still runs. First: its number, as it probably is.</summary>
+    ToolStopped = 18,
+
     /// <summary>The core has sent a notice of a kind that has no entry here.</summary>
     Unknown = 255,
 }

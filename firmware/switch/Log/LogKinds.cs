@@ -20,6 +20,7 @@ public static class LogKinds
             NoticeKind.RelayLost => LogKind.RelayLost,
             NoticeKind.Probed => LogKind.Probed,
             NoticeKind.Burst => LogKind.Burst,
+            NoticeKind.ToolStopped => LogKind.ToolStopped,
             _ => LogKind.Unknown,
         };
     }

@@ -17,8 +17,8 @@ internal static class CostLimits
     public const int CloseMostly = 900;
 
     /// <summary>
-    /// In as many beside a standing load, in short cuts and while a surge is waited for: of eight buckets one measures the surge
-    /// and one judges it.
+    /// In as many beside a standing load, in short cuts, while a second tool is looked for, and while a surge is waited for: of
+    /// eight buckets one measures the surge and one judges it.
     /// </summary>
     public const int CloseMostlyBusy = 1100;
 

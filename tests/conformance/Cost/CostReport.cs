@@ -18,6 +18,8 @@ internal sealed class CostReport(DeviceCode code)
             Stretches.Cuts(code, 2000),
             Stretches.Standing(code, 2000),
             Stretches.TwoTools(code, 2000),
+            Stretches.KnownRunning(code, 2000),
+            Stretches.KnownTwoTools(code, 2000),
             Stretches.Surge(code, 2000),
             Stretches.Clipped(code, 2000),
             Stretches.SensorOff(code, 2000),

@@ -15,6 +15,7 @@ public class CostTests
             Stretches.Cuts(s_code, 2000),
             Stretches.Clipped(s_code, 2000),
             Stretches.SensorOff(s_code, 2000),
+            Stretches.KnownTwoTools(s_code, 2000),
         ]);
 
     public TestContext TestContext { get; set; } = null!;
@@ -63,6 +64,8 @@ public class CostTests
             (Stretches.Standing(s_code, readingsASecond), CostLimits.CloseMostlyBusy),
             (Stretches.Cuts(s_code, readingsASecond), CostLimits.CloseMostlyBusy),
             (Stretches.Surge(s_code, readingsASecond), CostLimits.CloseMostlyBusy),
+            (Stretches.KnownRunning(s_code, readingsASecond), CostLimits.CloseMostlyBusy),
+            (Stretches.KnownTwoTools(s_code, readingsASecond), CostLimits.CloseMostlyBusy),
         ];
         foreach (var (costs, mostly) in all)
         {

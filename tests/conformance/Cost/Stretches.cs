@@ -42,6 +42,30 @@ internal static class Stretches
         return Metered("two tools", rig, rig => rig.Run(Buckets));
     }
 
+    /// <summary>A saw runs that is known as well as another tool, so that a second one is looked for.</summary>
+    public static StepCosts KnownRunning(DeviceCode code, int readingsASecond)
+    {
+        var rig = WithKnownTools(code, readingsASecond);
+        rig.Tool(Saw);
+        rig.Run(2 * Buckets);
+        return Metered("a known saw runs", rig, rig => rig.Run(Buckets));
+    }
+
+    /// <summary>The other known tool starts beside the saw, runs for twenty seconds and more, and stops.</summary>
+    public static StepCosts KnownTwoTools(DeviceCode code, int readingsASecond)
+    {
+        var rig = WithKnownTools(code, readingsASecond);
+        rig.Tool(Saw);
+        rig.Run(2 * Buckets);
+        return Metered("two known tools", rig, rig =>
+        {
+            rig.Tool(Saw + Second);
+            var both = rig.Run(8 * Buckets);
+            rig.Tool(Saw);
+            return [.. both, .. rig.Run(Buckets / 4)];
+        });
+    }
+
     /// <summary>A start whose current falls by a twentieth every 20 ms, as long as the switch waits for its end.</summary>
     public static StepCosts Surge(DeviceCode code, int readingsASecond) =>
         Metered("waiting for a surge", new MeteredSwitch(code, readingsASecond), rig =>
@@ -101,6 +125,24 @@ internal static class Stretches
         rig.Tool(Saw);
         rig.Run(Buckets);
         Assert.IsTrue(rig.IsVacuumOn, "The saw did not start the vacuum.");
+        return rig;
+    }
+
+    private static MeteredSwitch WithKnownTools(DeviceCode code, int readingsASecond)
+    {
+        var rig = new MeteredSwitch(code, readingsASecond);
+        for (var i = 0; i < 3; i++)
+        {
+            foreach (var amperes in new[] { Saw, Second })
+            {
+                rig.Tool(amperes);
+                rig.Run(2 * Buckets);
+                rig.Tool(0);
+                rig.Run(3 * Buckets);
+                Assert.IsFalse(rig.IsVacuumOn, "The vacuum did not stop.");
+            }
+        }
+
         return rig;
     }
 

@@ -15,7 +15,7 @@ internal static class RoomTable
             ["Faults"] = ["Notices", "Readings", "Settings", "State", "Swing", "Units"],
             ["Readings"] = ["Units"],
             ["Swing"] = ["Readings", "State", "Units"],
-            ["Tools"] = ["State", "Swing", "Units"],
+            ["Tools"] = ["Notices", "State", "Swing", "Units"],
             ["Vacuum"] = ["Notices", "Readings", "Settings", "State", "Swing", "Tools", "Units"],
         }),
         new("firmware/switch/Switch.csproj", [Core], new()

@@ -14,9 +14,9 @@ internal sealed class CoreBench
     private const int AsDelivered = -2;
 
     /// <summary>How many notices of each kind came, and figure and time of the last of each.</summary>
-    public readonly int[] Noticed = new int[7];
-    public readonly int[] Figures = new int[7];
-    public readonly long[] Times = new long[7];
+    public readonly int[] Noticed = new int[8];
+    public readonly int[] Figures = new int[8];
+    public readonly long[] Times = new long[8];
 
     /// <summary>Peak of the vacuum's own line in counts; -1 where no sensor is fitted to it.</summary>
     public int VacuumPeak = -1;

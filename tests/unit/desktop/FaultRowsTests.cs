@@ -17,7 +17,7 @@ public class FaultRowsTests
 
     private const string Kinds =
         "StateChanged FaultRaised FaultEnded LongRunAhead RelayLost CameUp Saved SaveFailed Cleared FellBack FilterDue Taught "
-        + "PartFailed Probed StaysOn Error HoldInDoubt Burst";
+        + "PartFailed Probed StaysOn Error HoldInDoubt Burst ToolStopped";
 
     private const FaultTraits Ends =
         FaultTraits.EndsAfterGoodReadings | FaultTraits.EndsByItsOwner

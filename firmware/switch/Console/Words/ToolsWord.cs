@@ -127,7 +127,9 @@ public sealed class ToolsWord : Word
             ValueText.Value(output, SettingsTable.Row(SettingId.RunOn), wish - 1);
         }
 
-        if (_core.IsToolRunning && _core.Vacuum.Guess.Tool == place)
+        VacuumControl vacuum = _core.Vacuum;
+        if (_core.IsToolRunning
+            && (vacuum.Guess.Tool == place || (vacuum.Second.IsThere && vacuum.Second.Tool == place)))
         {
             output.Text(", runs now");
         }
