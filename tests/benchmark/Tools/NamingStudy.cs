@@ -98,7 +98,11 @@ internal static class NamingStudy
         return all;
     }
 
-    private static int Owner(int[,] owners, int place)
+    /// <summary>Tells which tool a place of the book belongs to.</summary>
+    /// <param name="owners">How often each tool was learned for each place.</param>
+    /// <param name="place">The place.</param>
+    /// <returns>The tool that was learned most often.</returns>
+    public static int Owner(int[,] owners, int place)
     {
         int best = 0;
         for (int i = 1; i < DrawnShop.Size; i++)

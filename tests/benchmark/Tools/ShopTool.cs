@@ -10,6 +10,7 @@ internal sealed class ShopTool
     private const double MostOff = 0.06;
     private const double DriftAStart = 0.01;
     private const double MostDrift = 0.05;
+    private const double LoadSeconds = 0.04;
     private const double LeastPressure = 0.7;
 
     private readonly double _hertz;
@@ -22,6 +23,9 @@ internal sealed class ShopTool
     private double _factor;
     private double _cutAt;
     private double _cutLoad;
+    private double _nextLoad;
+    private double _loadAStep;
+    private long _loadAt;
     private double _drift;
     private long _now;
     private long _begun;
@@ -62,7 +66,9 @@ internal sealed class ShopTool
 
     /// <summary>Switches it on.</summary>
     /// <param name="canCut">Whether it may cut, or its dial be turned.</param>
-    public void Begin(bool canCut)
+    /// <param name="other">Another one on the same mains: one that runs, or one that is to start beside this one.</param>
+    /// <param name="isBeside">Whether the other one runs.</param>
+    public void Begin(bool canCut, ShopTool? other = null, bool isBeside = false)
     {
         LoadDraw draw = new(_random);
         IsCutting = false;
@@ -75,13 +81,14 @@ internal sealed class ShopTool
         }
 
         _model.Switch(false, _now);
-        _now += (long)(1e6 * RestSeconds);
+        _now = isBeside ? other!._now : Math.Max(_now, other?._now ?? 0) + (long)(1e6 * RestSeconds);
         _begun = _now;
-        _mains = new Mains(_hertz, 230, 360 * _random.NextDouble());
+        _mains = isBeside ? other!._mains : new Mains(_hertz, 230, 360 * _random.NextDouble());
         _drift = Math.Clamp(_drift + (DriftAStart * _random.NextGaussian()), -MostDrift, MostDrift);
-        _factor = 1 + draw.Between(-MostOff, MostOff);
+        _factor = isBeside ? other!._factor : 1 + draw.Between(-MostOff, MostOff);
         double load = Kind == ShopKind.Compressor ? draw.Between(LeastPressure, 1) : _idle * draw.Between(0.97, 1.03);
         _cutAt = double.PositiveInfinity;
+        _loadAStep = 0;
         if (canCut && Kind.IsMotor && _random.NextDouble() < 0.3)
         {
             _cutAt = Math.Max(0, draw.Between(-0.3, 0.6));
@@ -93,6 +100,16 @@ internal sealed class ShopTool
         _model.Switch(true, _now);
     }
 
+    /// <summary>Cuts from now on, or idles again. A blade takes a while to enter the work and to leave it.</summary>
+    /// <param name="load">So many times the idling load.</param>
+    /// <param name="seconds">How long it takes to get there, s.</param>
+    public void Cut(double load, double seconds)
+    {
+        _nextLoad = _idle * load;
+        _loadAStep = (_nextLoad - _model.Load) * LoadSeconds / seconds;
+        _loadAt = _now;
+    }
+
     /// <summary>Gives the next value of the current, a step later.</summary>
     /// <returns>Amperes.</returns>
     public double Next()
@@ -100,6 +117,15 @@ internal sealed class ShopTool
         if ((_now - _begun) * 1e-6 >= _cutAt)
         {
             _model.Load = _cutLoad;
+        }
+
+        if (_loadAStep != 0 && _now >= _loadAt)
+        {
+            _loadAt += (long)(1e6 * LoadSeconds);
+            double load = _model.Load + _loadAStep;
+            bool isThere = _loadAStep > 0 ? load >= _nextLoad : load <= _nextLoad;
+            _model.Load = isThere ? _nextLoad : load;
+            _loadAStep = isThere ? 0 : _loadAStep;
         }
 
         double amperes = _model.Current(_now, _mains.At(_now) with { Factor = _factor });

@@ -32,6 +32,9 @@ internal sealed class ToolTrial
     /// <summary>Gets or sets a core that takes the same readings; null for none.</summary>
     public DetectionCore? Other { get; set; }
 
+    /// <summary>Gets the places of the tools that were told as having stopped beside another one.</summary>
+    public List<int> Stopped { get; } = [];
+
     /// <summary>Gets the time, s.</summary>
     public double Seconds => _line.Seconds;
 
@@ -78,9 +81,12 @@ internal sealed class ToolTrial
     private void Accept(DetectionCore core)
     {
         core.Accept(_line.Bucket);
-        while (core.Notices.Take() != null)
+        while (core.Notices.Take() is { } notice)
         {
-            // Nobody reads them here.
+            if (notice.Kind == NoticeKind.ToolStopped)
+            {
+                Stopped.Add(notice.First - 1);
+            }
         }
     }
 }
