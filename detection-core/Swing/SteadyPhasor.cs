@@ -220,11 +220,16 @@ public sealed class SteadyPhasor
         _imaginary = _lastImaginary;
     }
 
-    /// <summary>Looks for changes by half of the present one from now on, or for those of the usual size.</summary>
-    /// <param name="isSmaller">Whether for smaller ones.</param>
+    /// <summary>
+    /// Looks for small changes from now on, or for those of the usual size. Small is half of what is carried on, or of what has
+    /// come to it, whichever is less: either of the two may go.
+    /// </summary>
+    /// <param name="isSmaller">Whether for small ones.</param>
     public void Watch(bool isSmaller)
     {
-        _least = isSmaller ? Square(_lastReal - _real, _lastImaginary - _imaginary) >> 2 : long.MaxValue;
+        long first = Square(_real, _imaginary);
+        long second = Square(_lastReal - _real, _lastImaginary - _imaginary);
+        _least = !isSmaller ? long.MaxValue : (first < second ? first : second) >> 2;
     }
 
     /// <summary>Tells how high the current is that has come or gone.</summary>

@@ -21,7 +21,11 @@ public sealed class SecondTool
     // The tool agrees within so much, and better than the next one by so much. What starts without a surge may be a cut.
     private const int MostScore = 12 * ToolMatch.One;
     private const int MostWithoutSurge = 8 * ToolMatch.One;
-    private const int Margin = 3 * ToolMatch.One;
+    private const int Margin = 2 * ToolMatch.One;
+
+    // What has this much of the third harmonic, in parts of 1024 of the swing, charges a capacitor or is cut by a dial: its
+    // current changes by itself.
+    private const int NarrowPulses = 400;
 
     // A surge stands this much above what follows: of both together, and of the second one alone. A cut does not, and does not
     // begin below half of it either.
@@ -352,7 +356,7 @@ public sealed class SecondTool
             _seen.Level = _pair.Share;
         }
         else if (!_pair.HasStopped(_swing, _seen.Third) || !_line.IsSharp
-            || !(_hasSurge || _pair.IsFirst || _line.HasFallenAtOnce()))
+            || !((_seen.Third < NarrowPulses && (_hasSurge || _pair.IsFirst)) || _line.HasFallenAtOnce()))
         {
             _pair.GoOn(_swing);
             Rest();

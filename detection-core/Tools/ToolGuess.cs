@@ -9,7 +9,7 @@ public sealed class ToolGuess
     /// <summary>Stands for no tool.</summary>
     public const int None = -1;
 
-    /// <summary>A known tool must agree within so much; a new one agrees with none.</summary>
+    /// <summary>A known tool must agree within so much.</summary>
     public const int MostScore = 8 * ToolMatch.One;
 
     /// <summary>By so much a known tool must agree better than any other.</summary>
@@ -17,6 +17,11 @@ public sealed class ToolGuess
 
     // One that is not known yet may be this tool too, and does not count before it agrees better by so much.
     private const int NewMargin = 6 * ToolMatch.One;
+
+    // A start is learned for the tool that it agrees with within so much, or else begins a new one: within less where the tool is
+    // known, lest another one be taken for it, and within more where little is known of it.
+    private const int LearnScore = ToolMatch.One * 11 / 2;
+    private const int LearnNewScore = 9 * ToolMatch.One;
 
     // Two places that a start agrees with as well as this are of one tool.
     private const int MergeScore = 4 * ToolMatch.One;
@@ -140,7 +145,7 @@ public sealed class ToolGuess
     {
         if (step == ToolBook.Places + 1)
         {
-            if (_nearestScore > MostScore)
+            if (_nearest == None || _nearestScore > MostToLearn(_nearest))
             {
                 _nearest = _book.Begin(seen);
             }
@@ -237,6 +242,14 @@ public sealed class ToolGuess
         HasAnswered = tape.Flag(HasAnswered);
         IsAsking = tape.Flag(IsAsking);
         Learned = tape.Number(Learned);
+    }
+
+    // A load that needs no vacuum would start it under a second number.
+    private int MostToLearn(int place)
+    {
+        return !_book.IsKnown(place) ? LearnNewScore
+            : _book[place, ToolFigure.Wish] == ToolBook.NoVacuum ? MostScore
+            : LearnScore;
     }
 
     // Of two that need no vacuum it is all the same which one it is.

@@ -39,9 +39,10 @@ public sealed class ToolMatch
     private const int StagesCost = 4 * One;
 
     // Of a start beside another tool: how far its swings may be off, in parts of 1024 of the other tool's, and the most that its
-    // length costs.
+    // length costs. A surge seems shorter where its end is lost in what the other tool draws.
     private const int BesideUsual = 150;
     private const int BesideMost = 4 * One;
+    private const int ShorterMost = One;
 
     // Of a start that is looked at, an eighth more after a tenth of a second may be a climb.
     private const int RiseOfStart = 1;
@@ -59,8 +60,14 @@ public sealed class ToolMatch
     private const int SureFlatLevel = 64;
     private const int SureFlatThird = 3 * One;
 
-    // A count and a half of the converter, in the unit of a swing.
+    // What draws the same from its first cycle on follows the mains, which may be 6 % above or below (the drawn shops), and
+    // drifts a little: so much is between the lowest and the highest of its levels, in parts of 1024.
+    private const int SureFlatRange = 165;
+
+    // A count and a half of the converter, in the unit of a swing. The third harmonic is the mean of many, and a quarter of a
+    // count of noise remains.
     private const int NoiseMost = 24;
+    private const int ThirdNoise = 4 * ToolFigures.Whole;
 
     // How much more than its mean spread counts as usual for a tool.
     private const int SpreadTimes = 6;
@@ -170,7 +177,7 @@ public sealed class ToolMatch
         int stages = 0;
         if (seen.Other > 0)
         {
-            Score += Least(thirds, ShapeMost) + Least(lengths, BesideMost);
+            Score += Least(thirds, ShapeMost) + Least(lengths, seen.Length < length ? ShorterMost : BesideMost);
             return;
         }
 
@@ -238,16 +245,25 @@ public sealed class ToolMatch
         int away = seen.Level < least ? Part(least - seen.Level, least)
             : seen.Level > most ? Part(seen.Level - most, most)
             : 0;
-        int thirds = Square(seen.Third - third, ThirdUsual + (third / 5));
+        int thirds = Square(seen.Third - third, ThirdUsual + (third / 5) + (ThirdNoise / (seen.Level + 1)));
         int score = Square(Part(seen.Height - height, height), HeightUsual)
             + Square(Part(seen.After - after, after), spread > AfterUsual ? spread : AfterUsual)
             + (Square(away, LevelUsual) / 2) + thirds + Square(seen.Half - half, SureHalfUsual + (half / 3));
+        if ((seen.First > 0) != (numbers[at + (int)ToolFigure.First] > 0))
+        {
+            // A motor behind electronics, or a cut that came at once, may look like a heater from its second onset on.
+            return false;
+        }
+
         if (height - most < most >> 4)
         {
             // What begins with all its current neither climbs nor falls, and has only its level and its waveform to be known by.
+            int lowest = Least(seen.Level, least);
+            int highest = seen.Level > most ? seen.Level : most;
+            bool isLevel = away <= SureFlatLevel || Part(highest - lowest, lowest + 1) <= SureFlatRange;
             return seen.Height >= seen.Level - (seen.Level >> 5)
                 && IsWithin(seen.After - seen.Level, (seen.Level >> 6) + NoiseMost)
-                && score <= SureFlatScore && away <= SureFlatLevel && thirds <= SureFlatThird && IsWithin(longer, SureLength);
+                && score <= SureFlatScore && isLevel && thirds <= SureFlatThird && IsWithin(longer, SureLength);
         }
 
         return score <= SureSurgeScore && away <= SureLevel && IsWithin(longer, (length * 3 / 4) + SureLength)

@@ -97,11 +97,13 @@ public class ToolGuessTests
         Assert.IsTrue(Guesses.Ask(book, Guesses.Seen(20000, 19000, 4000)).NeedsNone);
     }
 
-    // A heater has nothing but its level to be known by, and draws the same from its first cycle on.
+    // A heater has nothing but its level to be known by, which follows the mains, and draws the same from its first cycle on.
     [TestMethod]
     [DataRow(4000, 4000, 4000, true)]
     [DataRow(4200, 4200, 4200, true)]
-    [DataRow(4300, 4300, 4300, false)]
+    [DataRow(4500, 4500, 4500, true)]
+    [DataRow(4700, 4700, 4700, false)]
+    [DataRow(3400, 3400, 3400, false)]
     [DataRow(4000, 4150, 4000, false)]
     [DataRow(3600, 4000, 4000, false)]
     public void AHeaterIsSurelyThatOneOnlyAtItsLevel(int height, int after, int level, bool isSure)
@@ -110,6 +112,68 @@ public class ToolGuessTests
         Guesses.LearnThrice(book, Guesses.Seen(4000, 4000, 4000));
         book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
         Assert.AreEqual(isSure, Guesses.Ask(book, Guesses.Seen(height, after, level)).NeedsNone);
+    }
+
+    [TestMethod]
+    public void WhatWasSeenAtBothEndsOfTheMainsMayNotBeFurtherOff()
+    {
+        ToolBook book = new ToolBook();
+        Guesses.LearnThrice(book, Guesses.Seen(4000, 4000, 4000));
+        Guesses.Learn(book, Guesses.Seen(4400, 4400, 4400));
+        book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
+        Assert.IsTrue(Guesses.Ask(book, Guesses.Seen(4400, 4400, 4400)).NeedsNone);
+        Assert.IsFalse(Guesses.Ask(book, Guesses.Seen(4700, 4700, 4700)).NeedsNone);
+    }
+
+    // Electronics come first, then what looks like the heater.
+    [TestMethod]
+    public void AHeaterHasNoFirstOnset()
+    {
+        ToolBook book = new ToolBook();
+        Guesses.LearnThrice(book, Guesses.Seen(4000, 4000, 4000));
+        book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
+        ToolFigures seen = Guesses.Seen(4000, 4000, 4000);
+        seen.First = 900;
+        Assert.IsFalse(Guesses.Ask(book, seen).NeedsNone);
+    }
+
+    // A share of the third harmonic that is off by so much may be noise where the current is small.
+    [TestMethod]
+    [DataRow(1700, true)]
+    [DataRow(17000, false)]
+    public void TheThirdHarmonicOfASmallHeaterIsLessSure(int level, bool isSure)
+    {
+        ToolBook book = new ToolBook();
+        Guesses.LearnThrice(book, Guesses.Seen(level, level, level));
+        book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
+        ToolFigures seen = Guesses.Seen(level, level, level);
+        seen.Third = 5;
+        Assert.AreEqual(isSure, Guesses.Ask(book, seen).NeedsNone);
+    }
+
+    // It is given the name, for it is nearer to that tool than to any other, but teaches nothing of it; where that tool needs no
+    // vacuum, a second number would start it.
+    [TestMethod]
+    public void WhatAgreesLittleIsNotLearnedForAKnownTool()
+    {
+        ToolBook book = new ToolBook();
+        Guesses.LearnThrice(book, Guesses.Seen(20000, 19000, 4000));
+        ToolFigures seen = Guesses.Seen(24800, 19000, 4000);
+        Assert.AreEqual(0, Guesses.Ask(book, seen).Tool);
+        Assert.AreEqual(1, Guesses.Learn(book, seen));
+        book.Forget(1);
+        book[0, ToolFigure.Wish] = ToolBook.NoVacuum;
+        Assert.AreEqual(0, Guesses.Learn(book, seen));
+    }
+
+    // Of one start alone it is not known how much they differ.
+    [TestMethod]
+    public void WhatAgreesLittleIsLearnedForAToolThatIsHardlyKnown()
+    {
+        ToolBook book = new ToolBook();
+        Guesses.Learn(book, Guesses.Seen(20000, 19000, 4000));
+        Assert.AreEqual(0, Guesses.Learn(book, Guesses.Seen(24500, 19000, 5000)));
+        Assert.AreEqual(1, Guesses.Learn(book, Guesses.Seen(40000, 38000, 8000)));
     }
 
     // A soft start is first seen anywhere on its way up, here to a hump of three times what it settles at.

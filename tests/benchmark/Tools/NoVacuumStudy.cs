@@ -109,6 +109,8 @@ internal static class NoVacuumStudy
                 copy.Half = now.Half;
                 copy.Length = now.Length;
                 copy.Knee = now.Knee;
+                copy.First = now.First;
+                copy.FirstAfter = now.FirstAfter;
                 seen.Add(copy);
             }
         }

@@ -60,23 +60,43 @@ public class SteadyPhasorTests
         Assert.AreEqual(lead, line.Lead(swing) / ((double)Unit * swing), 0.03);
     }
 
+    // It is less than what is the same on a line where nothing has come.
+    [TestMethod]
+    public void ASmallOneThatGoesFromBesideAGreatOneIsSeen()
+    {
+        const double Small = 25;
+        var line = new SteadyPhasor();
+        var window = new SwingWindow();
+        var bucket = 0;
+        Begin(line, window, Small, ref bucket);
+        for (var look = 0; look < 3; look++)
+        {
+            Look(line, window, 50, Small, First, ref bucket);
+            line.Weigh();
+        }
+
+        line.Watch(true);
+        line.Take();
+        Look(line, window, 50, Small, First, ref bucket);
+        line.Weigh();
+        Assert.IsTrue(line.IsSame);
+        for (var look = 0; look < 2; look++)
+        {
+            Look(line, window, 50, 0, First, ref bucket);
+            line.Weigh();
+        }
+
+        Assert.IsFalse(line.IsSame);
+        Assert.IsFalse(line.IsMore);
+    }
+
     [TestMethod]
     public void ASlowChangeIsNotSharp()
     {
         var line = new SteadyPhasor();
         var window = new SwingWindow();
         var bucket = 0;
-        Look(line, window, 50, First, 0, ref bucket);
-        line.Begin();
-        for (var look = 0; look < LooksBefore; look++)
-        {
-            Look(line, window, 50, First, 0, ref bucket);
-            if (line.Weigh())
-            {
-                line.Follow();
-            }
-        }
-
+        Begin(line, window, First, ref bucket);
         for (var look = 1; look <= 8; look++)
         {
             Look(line, window, 50, First + (look * First / 16), 0, ref bucket);
@@ -86,6 +106,20 @@ public class SteadyPhasorTests
         Assert.IsTrue(line.IsSteady);
         Assert.IsFalse(line.IsSame);
         Assert.IsFalse(line.IsSharp);
+    }
+
+    private static void Begin(SteadyPhasor line, SwingWindow window, double first, ref int bucket)
+    {
+        Look(line, window, 50, first, 0, ref bucket);
+        line.Begin();
+        for (var look = 0; look < LooksBefore; look++)
+        {
+            Look(line, window, 50, first, 0, ref bucket);
+            if (line.Weigh())
+            {
+                line.Follow();
+            }
+        }
     }
 
     private static void Look(
