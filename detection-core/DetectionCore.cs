@@ -617,7 +617,8 @@ public sealed class DetectionCore
     private void Learn(long now)
     {
         VacuumControl vacuum = Vacuum;
-        if (vacuum.Guess.Learned != ToolGuess.None || (vacuum.Ignored.IsThere && !vacuum.Ignored.IsAlone))
+        if (vacuum.Guess.Learned != ToolGuess.None || vacuum.Guess.TeachesNothing
+            || (vacuum.Ignored.IsThere && !vacuum.Ignored.IsAlone))
         {
             // Two loads together teach nothing of either.
             vacuum.Surge.End(false);

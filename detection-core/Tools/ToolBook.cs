@@ -211,10 +211,15 @@ public sealed class ToolBook
 
     /// <summary>Makes room for a new tool.</summary>
     /// <param name="seen">What its first start showed; its level is known.</param>
-    /// <returns>Its place.</returns>
+    /// <returns>Its place; <see cref="ToolGuess.None"/> where a person has asked something of all of them.</returns>
     public int Begin(ToolFigures seen)
     {
         int place = LeastUsed();
+        if (place == ToolGuess.None)
+        {
+            return place;
+        }
+
         Forget(place);
         int[] numbers = Numbers;
         int at = place * Figures;
@@ -409,7 +414,7 @@ public sealed class ToolBook
 
     private int LeastUsed()
     {
-        int least = 0;
+        int least = ToolGuess.None;
         long leastUse = long.MaxValue;
         int[] numbers = Numbers;
         for (int i = 0, at = 0; i < Places; i++, at += Figures)
@@ -421,9 +426,8 @@ public sealed class ToolBook
 
             long use = numbers[at + (int)ToolFigure.Used];
             use += numbers[at + (int)ToolFigure.Starts] >= StartsToKnow ? StaysLonger : 0;
-            use += (numbers[at + (int)ToolFigure.Wish] | numbers[at + (int)ToolFigure.Named]) != 0 ? int.MaxValue : 0;
-
-            if (use < leastUse)
+            bool isKept = (numbers[at + (int)ToolFigure.Wish] | numbers[at + (int)ToolFigure.Named]) != 0;
+            if (!isKept && use < leastUse)
             {
                 leastUse = use;
                 least = i;

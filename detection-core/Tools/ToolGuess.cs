@@ -49,8 +49,8 @@ public sealed class ToolGuess
     /// <summary>Whether it is surely that tool.</summary>
     public bool IsSure;
 
-    /// <summary>Whether there has been an answer since the start.</summary>
-    public bool HasAnswered;
+    /// <summary>Whether nothing is learned from the start.</summary>
+    public bool TeachesNothing;
 
     /// <summary>Whether the book is being asked.</summary>
     public bool IsAsking;
@@ -72,9 +72,22 @@ public sealed class ToolGuess
         _since = now;
         Tool = None;
         IsSure = false;
-        HasAnswered = false;
+        TeachesNothing = false;
         IsAsking = false;
         Learned = None;
+    }
+
+    /// <summary>
+    /// Begins at a start soon after a stop. It is mostly the same tool's, and counts as that until it is known for another one's;
+    /// its motor may still turn, so that it tells less than others.
+    /// </summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void BeginAgain(long now)
+    {
+        int tool = Tool;
+        Begin(now);
+        Tool = tool;
+        TeachesNothing = true;
     }
 
     /// <summary>Begins to ask the book.</summary>
@@ -133,10 +146,9 @@ public sealed class ToolGuess
     private void Answer(ToolFigures seen)
     {
         IsAsking = _learns;
-        HasAnswered = true;
         bool isKnown = _knownScore <= MostScore && _otherScore - _knownScore >= Margin
             && _knownScore - _nearestScore < NewMargin;
-        Tool = isKnown ? _known : None;
+        Tool = isKnown ? _known : TeachesNothing ? Tool : None;
         IsSure = isKnown && !_isKnownCut && ToolMatch.IsSure(_book, _known, seen);
     }
 
@@ -148,6 +160,8 @@ public sealed class ToolGuess
             if (_nearest == None || _nearestScore > MostToLearn(_nearest))
             {
                 _nearest = _book.Begin(seen);
+                TeachesNothing = _nearest == None;
+                IsAsking = !TeachesNothing;
             }
         }
         else if (step == ToolBook.Places + 2)
@@ -239,7 +253,7 @@ public sealed class ToolGuess
         _since = tape.Number(_since);
         Tool = tape.Number(Tool);
         IsSure = tape.Flag(IsSure);
-        HasAnswered = tape.Flag(HasAnswered);
+        TeachesNothing = tape.Flag(TeachesNothing);
         IsAsking = tape.Flag(IsAsking);
         Learned = tape.Number(Learned);
     }

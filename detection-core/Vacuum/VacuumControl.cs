@@ -147,7 +147,19 @@ public sealed class VacuumControl
         if (isToolRunning != IsToolRunning)
         {
             IsToolRunning = isToolRunning;
+            bool isAgain = isToolRunning && State == VacuumState.RunOn;
+            if (isToolRunning && !isAgain)
+            {
+                // Also where its start is not watched, as with the vacuum on by hand.
+                Guess.Begin(now);
+            }
+
             Handle(isToolRunning ? VacuumEvent.ToolStarted : VacuumEvent.ToolStopped, now);
+            if (isAgain && State == VacuumState.On)
+            {
+                Guess.BeginAgain(now);
+                WatchStart(now);
+            }
         }
 
         // The wait for the end of a surge is ended by IsBriefSurge, which also looks at what is left of the surge when the time
@@ -265,10 +277,10 @@ public sealed class VacuumControl
     /// <param name="now">Time in microseconds.</param>
     public void BeginSecond(long now)
     {
-        Surge.Begin(now);
+        int other = Second.Other;
+        WatchStart(now);
         Surge.IsBeside = true;
-        _isSurgeOver = false;
-        _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
+        Second.Other = other;
     }
 
     /// <summary>Begins to take no notice of a load, which is then looked at with every bucket.</summary>
@@ -306,10 +318,6 @@ public sealed class VacuumControl
             {
                 Guess.Stop(now);
             }
-        }
-        else if (Ignored.IsAlone && !wasAlone)
-        {
-            Guess.Tool = Ignored.Place;
         }
 
         return follows;
@@ -421,13 +429,14 @@ public sealed class VacuumControl
 
         if (to == VacuumState.Starting)
         {
-            Surge.Begin(now);
             Guess.Begin(now);
-            Second.Other = ToolGuess.None;
-            _isSurgeOver = false;
+            WatchStart(now);
             _knownBy = 0;
             _lessLooks = 0;
-            _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
+        }
+        else if (to == VacuumState.ByHand && !IsToolRunning)
+        {
+            Guess.Tool = ToolGuess.None;
         }
         else if (to == VacuumState.On)
         {
@@ -444,6 +453,14 @@ public sealed class VacuumControl
 
         SetDeadline();
         _notices.Add(NoticeKind.StateChanged, (int)from, (int)to, (int)happened, now);
+    }
+
+    private void WatchStart(long now)
+    {
+        Surge.Begin(now);
+        Second.Other = ToolGuess.None;
+        _isSurgeOver = false;
+        _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
     }
 
     private void NoteBurst(VacuumState from, VacuumState to, VacuumEvent happened, long now)

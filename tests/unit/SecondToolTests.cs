@@ -128,17 +128,49 @@ public class SecondToolTests
         }
     }
 
-    private static CoreBench WithTools()
+    // The same tool, until it is known for another one; with a motor that still turns it teaches nothing.
+    [TestMethod]
+    public void AStartWhileTheVacuumRunsOnIsLookedAt()
+    {
+        const int RunOn = 5000;
+        CoreBench bench = WithTools(RunOn);
+        VacuumControl vacuum = bench.Core.Vacuum;
+        bench.Run(Saw, 4000);
+        int saw = vacuum.Guess.Tool;
+        int changes = vacuum.Book.Changes;
+        int seconds = vacuum.Book[saw, ToolFigure.Seconds];
+        bench.Run(0, 1000);
+        bench.Run(Saw / 2 * 3, 3000);
+        Assert.AreEqual(saw, vacuum.Guess.Tool);
+        bench.Run(0, 1000);
+        Near.Check(7, vacuum.Book[saw, ToolFigure.Seconds] - seconds, 1);
+        bench.Run(SanderSurge, 150);
+        bench.Run(Sander, 4000);
+        Assert.IsTrue(bench.Core.IsRelayClosed);
+        Assert.AreNotEqual(ToolGuess.None, vacuum.Guess.Tool);
+        Assert.AreNotEqual(saw, vacuum.Guess.Tool);
+        Assert.AreEqual(changes, vacuum.Book.Changes);
+
+        // And so is a second one beside it.
+        int sander = vacuum.Guess.Tool;
+        bench.Run(Saw + Sander, 4000);
+        bench.Run(Saw, 1000);
+        Assert.AreEqual(1, bench.Noticed[(int)NoticeKind.ToolStopped]);
+        Assert.AreEqual(saw, vacuum.Guess.Tool);
+        Assert.AreEqual(sander, vacuum.Second.Other);
+    }
+
+    private static CoreBench WithTools(int runOn = 0)
     {
         CoreBench bench = CoreBench.Ready(
-            CoreBench.Settings(CoreSettings.AfterSurge, runOn: 0, startsAMinute: CoreSettings.MostStartsAMinute));
+            CoreBench.Settings(CoreSettings.AfterSurge, runOn: runOn, startsAMinute: CoreSettings.MostStartsAMinute));
         for (int i = 0; i < ToolBook.StartsToKnow; i++)
         {
             bench.Run(Saw, 4000);
-            bench.Run(0, 1000);
+            bench.Run(0, 1000 + runOn);
             bench.Run(SanderSurge, 150);
             bench.Run(Sander, 4000);
-            bench.Run(0, 1000);
+            bench.Run(0, 1000 + runOn);
         }
 
         Assert.AreEqual(0, bench.Noticed[(int)NoticeKind.ToolStopped]);

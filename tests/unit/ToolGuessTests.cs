@@ -72,6 +72,24 @@ public class ToolGuessTests
     }
 
     [TestMethod]
+    public void OfTwelveThatAPersonNamedNoneGivesWay()
+    {
+        ToolBook book = new ToolBook();
+        int height = 1000;
+        for (int i = 0; i < ToolBook.Places; i++)
+        {
+            Guesses.LearnThrice(book, Guesses.Seen(height, height, height));
+            book[i, ToolFigure.Named] = 1;
+            height = height * 3 / 2;
+        }
+
+        int changes = book.Changes;
+        Assert.AreEqual(ToolGuess.None, Guesses.Learn(book, Guesses.Seen(90000, 20000, 30000)));
+        Assert.AreEqual(changes, book.Changes);
+        Assert.AreEqual(0, Guesses.Learn(book, Guesses.Seen(1000, 1000, 1000)));
+    }
+
+    [TestMethod]
     public void OnlyASureGuessNeedsNoVacuum()
     {
         ToolBook book = new ToolBook();
