@@ -21,7 +21,7 @@ internal static class AllWords
         Sounder sounder,
         WhyText why,
         StayWatch stay,
-        ToolNames names)
+        KnownTools tools)
     {
         SetWord set = new SetWord(desk);
         Word[] words = new Word[]
@@ -35,7 +35,7 @@ internal static class AllWords
             new UndoWord(desk),
             new DefaultsWord(desk),
             new TeachWord(core, desk, journal, sounder),
-            new ToolsWord(core, names),
+            new ToolsWord(core, tools),
             new CalibrateWord(core, desk),
             new TestWord(board, core, controls, boot, readings, safe, sounder),
             new WatchWord(),

@@ -13,6 +13,10 @@ public sealed class FlashKeeper
     private const long LogPeriodMicroseconds = 10 * Time.Minute;
     private const long UrgentPeriodMicroseconds = Time.Minute;
 
+    // What was learned of the tools is written more often, for an evening of three cuts must not be forgotten; on a slow board,
+    // which knows no tools, as seldom as the log.
+    private const long ToolsPeriodMicroseconds = 10 * Time.Second;
+
     // Run hours, what was learned of the tools, and the log are written within this time after the vacuum has gone off. The relay
     // then has to stay open for the restart-gap in any case, 0.5 s by default. The write is over by then, so no tool's start has
     // to wait for it.
@@ -100,13 +104,19 @@ public sealed class FlashKeeper
             return;
         }
 
-        // Nobody is waiting for the log, the tools, nor for run hours that have merely grown, so writing them must be in nobody's
-        // way. They are written just after the vacuum has gone off, or once nobody has worked for ten minutes.
+        // Nobody is waiting for the log, for what was learned, nor for run hours that have merely grown, so writing them must be
+        // in nobody's way. They are written just after the vacuum has gone off, or once nobody has worked for ten minutes.
         long off = now - _core.Vacuum.Since;
         bool isGoodTime = off <= JustOffMicroseconds || off >= LogPeriodMicroseconds;
+        bool areToolsWaiting = now >= _tools.WriteAt;
+        if (!isGoodTime && !_desk.IsSaveWaiting && !_hours.IsWriteWaiting && !areToolsWaiting)
+        {
+            return;
+        }
+
         bool isLogWaiting = isGoodTime && _log.IsDirty && now >= _nextLog && MayLog();
-        bool areToolsWaiting = isGoodTime && _tools.IsWorthWriting && now >= _nextTools;
         bool areHoursWaiting = _hours.IsWriteWaiting || (isGoodTime && _hours.IsWorthWriting);
+        areToolsWaiting |= isGoodTime && now >= _nextTools && _tools.IsWorthWriting;
         if ((!_desk.IsSaveWaiting && !areHoursWaiting && !areToolsWaiting && !isLogWaiting) || !_core.IsQuiet)
         {
             return;
@@ -126,8 +136,7 @@ public sealed class FlashKeeper
         }
         else
         {
-            // As seldom as the log: tools that are learned in these ten minutes and lost are soon learned again.
-            _nextTools = now + LogPeriodMicroseconds;
+            _nextTools = now + (_core.Faults[Fault.SlowBoard].IsActive ? LogPeriodMicroseconds : ToolsPeriodMicroseconds);
             _tools.Save();
         }
     }

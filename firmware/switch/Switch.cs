@@ -56,7 +56,7 @@ public sealed class Switch
         _stay = new StayWatch(Core, Controls, _journal);
         Why = new WhyText(Core, Settings, Boot, Tools.Names);
         WordList words = AllWords.Make(
-            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why, _stay, Tools.Names);
+            board, Safe, Readings, _bucket, Core, Controls, Desk, Boot, Hours, Log, _journal, sounder, Why, _stay, Tools);
         Console = new SerialConsole(Safe, Core, _journal, output, words, new Watch(output, Core, Hours), recorder);
         Panel = new Panel(Safe, Core, Controls, Console, Hours, Settings, sounder);
         _restarter = new Restarter(board, Safe, _heartbeat, Core, Boot, Log, _journal, Hours);

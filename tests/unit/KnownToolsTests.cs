@@ -66,9 +66,51 @@ public class KnownToolsTests
 
         int level = bench.Switch.Core.Vacuum.Book[0, ToolFigure.Least];
         Assert.IsTrue(level > 0);
-        bench.Run(700000);
+        bench.Run(60000);
         bench.Boot();
         Assert.AreEqual(level, bench.Switch.Core.Vacuum.Book[0, ToolFigure.Least]);
+        Assert.IsTrue(bench.Switch.Core.Vacuum.Book.IsKnown(0));
+    }
+
+    [TestMethod]
+    public void WhatAPersonAskedForOutlivesAPowerCut()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        for (int i = 0; i < ToolBook.StartsToKnow; i++)
+        {
+            bench.Tool(SwitchBench.Saw, 4000);
+            bench.Tool(0, 8000);
+        }
+
+        bench.Answer("tools name 1 table saw");
+        bench.Answer("tools run-on 1 12");
+        bench.Run(3000);
+        bench.Boot();
+        string list = bench.Answer("tools");
+        Assert.IsTrue(list.IndexOf("table saw") > 0 && list.IndexOf("run-on 12 s") > 0, list);
+        bench.Answer("tools forget 1");
+        bench.Run(3000);
+        bench.Boot();
+        list = bench.Answer("tools");
+        Assert.IsTrue(list.IndexOf("table saw") < 0, list);
+    }
+
+    // A wrong word is no reason to write, and a pasted list is one write.
+    [TestMethod]
+    public void OnlyAChangeIsWritten()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(120000);
+        KnownTools tools = bench.Switch.Tools;
+        bench.Answer("tools name 1 saw");
+        Assert.AreEqual(long.MaxValue, tools.WriteAt);
+        Learn(tools.Names.Book);
+        bench.Answer("tools name 1 saw");
+        Assert.IsTrue(tools.WriteAt > bench.Switch.Now);
+        bench.Run(3000);
+        Assert.AreEqual(long.MaxValue, tools.WriteAt);
+        Assert.IsFalse(tools.IsWorthWriting);
     }
 
     private static void AssertForgottenWithAnother(SettingId id)

@@ -29,11 +29,11 @@ public class ToolsWordTests
 
     [TestMethod]
     [DataRow("tools run-on", "Say which tool")]
-    [DataRow("tools run-on 7", "Say which tool")]
+    [DataRow("tools run-on 7", "There is no tool '7'")]
     [DataRow("tools run-on 1", "is no value for run-on")]
     [DataRow("tools run-on 1 soon", "is no value for run-on")]
     [DataRow("tools run-on 1 1000", "run-on cannot be 1000")]
-    [DataRow("tools run-on 0 5", "Say which tool")]
+    [DataRow("tools run-on 0 5", "There is no tool '0'")]
     [DataRow("tools name 1", "A name has 1 to 20")]
     [DataRow("tools name 1 my 'saw'", "A name has 1 to 20")]
     [DataRow("tools name 1 abcdefghijklmnopqrstu", "A name has 1 to 20")]
@@ -63,7 +63,10 @@ public class ToolsWordTests
         // A saw beside it is followed, and after it the load alone is not.
         bench.Tool(Compressor + SwitchBench.Saw, 3000);
         Assert.AreEqual(Words.Of(VacuumState.On), Words.Of(bench.State));
-        bench.Tool(Compressor, 7500);
+        bench.Tool(Compressor, 2000);
+        Assert.AreEqual(Words.Of(VacuumState.RunOn), Words.Of(bench.State));
+        Assert.IsTrue(bench.Answer("why").IndexOf("tool 1") < 0);
+        bench.Tool(Compressor, 5500);
         Assert.AreEqual(Words.Of(VacuumState.Idle), Words.Of(bench.State));
         bench.Answer("tools vacuum 1");
         bench.Run(2500);
@@ -131,6 +134,21 @@ public class ToolsWordTests
         }
 
         Assert.AreEqual(list, bench.Answer("tools"));
+    }
+
+    // With a hand the vacuum runs for no tool, and what starts meanwhile is not looked at.
+    [TestMethod]
+    public void WhatRanBeforeIsNotNamedLater()
+    {
+        SwitchBench bench = new SwitchBench();
+        Start(bench, 4);
+        bench.Answer("vacuum on");
+        AssertHas(bench.Answer("events"), "vacuum on: by hand");
+        Assert.IsTrue(bench.Answer("events").IndexOf("by hand, tool 1") < 0);
+        bench.Tool(2 * SwitchBench.Saw, 3000);
+        bench.Answer("vacuum auto");
+        Assert.AreEqual(Words.Of(VacuumState.On), Words.Of(bench.State));
+        Assert.IsTrue(bench.Answer("why").IndexOf("tool 1") < 0);
     }
 
     private static void Start(SwitchBench bench, int times)

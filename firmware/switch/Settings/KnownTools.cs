@@ -21,6 +21,9 @@ public sealed class KnownTools
     private const int NamedBit = 1 << 8;
     private const int KneeShift = 9;
 
+    // Lines that are pasted, as by a restore, become one write.
+    private const long AfterWordMicroseconds = 2 * Time.Second;
+
     private readonly SlotPair _slots;
     private readonly SettingValues _settings;
     private int _written;
@@ -28,6 +31,9 @@ public sealed class KnownTools
 
     /// <summary>Names of the tools.</summary>
     public readonly ToolNames Names;
+
+    /// <summary>From when on what a person asked for is to be written, in microseconds.</summary>
+    public long WriteAt = long.MaxValue;
 
     /// <summary>Initializes a new instance of the <see cref="KnownTools"/> class.</summary>
     /// <param name="board">The board.</param>
@@ -72,10 +78,18 @@ public sealed class KnownTools
         }
     }
 
+    /// <summary>Takes note that a person has changed something, which is worth a write soon.</summary>
+    /// <param name="now">Time in microseconds.</param>
+    public void RequestWrite(long now)
+    {
+        WriteAt = now + AfterWordMicroseconds;
+    }
+
     /// <summary>Writes to flash.</summary>
     /// <returns>False when the flash failed.</returns>
     public bool Save()
     {
+        WriteAt = long.MaxValue;
         byte[] buffer = _slots.Buffer;
         LittleEndian.Write(buffer, SlotPair.Head, _settings[SettingId.SensorGain]);
         LittleEndian.Write(buffer, SlotPair.Head + NumberBytes, _settings[SettingId.Turns]);

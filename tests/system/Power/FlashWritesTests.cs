@@ -29,10 +29,11 @@ public sealed class FlashWritesTests
         const int VacuumHours = 2;
         const int Holds = 2;
         const int Saves = 52;
+        const int Taught = 4;
         int boot = Days * BootWrites(1, Holds);
         int log = Days * LogWrites(1, Hours * 60);
         int hours = Days * HoursWrites(VacuumHours * 3600);
-        int tools = Days * ToolsWrites(Hours * 60);
+        int tools = Days * ToolsWrites(VacuumHours * 3600, Taught);
         int all = boot + log + hours + tools + Saves;
         AssertRow("boot record", boot);
         AssertRow("event log", log);
@@ -80,7 +81,7 @@ public sealed class FlashWritesTests
         Assert.IsInRange(2 + run.Rig.Boots + (2 * holds), 1 + BootWrites(1 + run.Rig.Boots, holds), boot);
         Assert.IsInRange(2, 1 + LogWrites(1 + run.Rig.Boots, (int)Math.Ceiling(run.Rig.Board.ShopTime / 60e6)), log);
         Assert.IsInRange(0, 1 + HoursWrites(of.Hours.Seconds), hours);
-        Assert.IsInRange(2, 2 + ToolsWrites((int)Math.Ceiling(run.Rig.Board.ShopTime / 60e6)), tools);
+        Assert.IsInRange(2, 1 + ToolsWrites(of.Hours.Seconds, of.Core.Vacuum.Book.Changes), tools);
         Assert.AreEqual(1 + saves, settings);
         Assert.AreEqual(1, saves);
         Assert.IsGreaterThan(0, holds);
@@ -92,7 +93,7 @@ public sealed class FlashWritesTests
 
     private static int HoursWrites(int vacuumSeconds) => vacuumSeconds / RunHours.WorthWriting;
 
-    private static int ToolsWrites(int minutes) => minutes / LogMinutes;
+    private static int ToolsWrites(int vacuumSeconds, int taught) => HoursWrites(vacuumSeconds) + taught;
 
     private static int Writes(FlashImage flash, int first) => flash.WritesTo(first) + flash.WritesTo(first + 1);
 

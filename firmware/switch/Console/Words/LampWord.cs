@@ -25,20 +25,22 @@ public sealed class LampWord : Word
             case 0:
                 return Row(console, "a flash every 3 s", "awake, vacuum told off; two flashes: look at 'why'");
             case 1:
-                return Row(console, "on", "vacuum on; dark for a moment every 3 s: look at 'why'");
+                return Row(console, "a flash every second", "a load runs that needs no vacuum, so you said");
             case 2:
-                return Row(console, "even blinking", "vacuum held, or told off until the tool stops");
+                return Row(console, "on", "vacuum on; dark for a moment every 3 s: look at 'why'");
             case 3:
-                return Row(console, "three and a pause", "vacuum told off by a fault: 'why' says which");
+                return Row(console, "even blinking", "vacuum held, or told off until the tool stops");
             case 4:
-                return Row(console, "long and short, beeps", "stop the tool, then pull the plug of the vacuum's box");
+                return Row(console, "three and a pause", "vacuum told off by a fault: 'why' says which");
             case 5:
-                return Row(console, "quick and even", "teaching or testing");
+                return Row(console, "long and short, beeps", "stop the tool, then pull the plug of the vacuum's box");
             case 6:
-                return Row(console, "one beep, two, three", "teaching: quiet line, start the tool, stop it");
+                return Row(console, "quick and even", "teaching or testing");
             case 7:
-                return Row(console, "a long beep", "teaching is done");
+                return Row(console, "one beep, two, three", "teaching: quiet line, start the tool, stop it");
             case 8:
+                return Row(console, "a long beep", "teaching is done");
+            case 9:
                 return Row(console, "five short beeps", "something failed: look at 'why'");
             default:
                 return false;

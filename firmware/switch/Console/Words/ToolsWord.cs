@@ -8,21 +8,22 @@ public sealed class ToolsWord : Word
     private const int NameColumn = ToolNames.Most + 2;
 
     private readonly DetectionCore _core;
+    private readonly KnownTools _tools;
     private readonly ToolNames _names;
     private readonly ToolLine _line;
-    private readonly ToolMatch _match = new ToolMatch();
     private readonly ToolFigures _figures = new ToolFigures();
     private bool _isCopy;
 
     /// <summary>Initializes a new instance of the <see cref="ToolsWord"/> class.</summary>
     /// <param name="core">The core.</param>
-    /// <param name="names">The tools' names.</param>
-    public ToolsWord(DetectionCore core, ToolNames names)
+    /// <param name="tools">The tools.</param>
+    public ToolsWord(DetectionCore core, KnownTools tools)
         : base("tools", "tools [DO NUMBER]", "tools that it knows by their current")
     {
         _core = core;
-        _names = names;
-        _line = new ToolLine(names);
+        _tools = tools;
+        _names = tools.Names;
+        _line = new ToolLine(_names);
     }
 
     /// <inheritdoc/>
@@ -55,19 +56,33 @@ public sealed class ToolsWord : Word
         if (what != "name" && what != "run-on" && what != "no-vacuum" && what != "vacuum" && what != "forget" && what != "put")
         {
             console.Output.Text("'tools ").Text(what)
-                .Text("' is nothing; type 'tools' alone, or name, run-on, no-vacuum, vacuum or forget and a number.").End();
+                .Text("' is nothing; type 'tools', 'tools copy', or name, run-on, no-vacuum, vacuum, forget and a number.").End();
             return;
         }
 
         int place = Place(number);
         if (place < 0 || (what != "put" && _names.Book[place, ToolFigure.Height] == 0))
         {
-            console.Output.Text("Say which tool: 'tools ").Text(what)
-                .Text(" NUMBER'; 'tools' lists them. Nothing was changed.").End();
+            TextOutput output = console.Output;
+            if (number.Length == 0)
+            {
+                output.Text("Say which tool");
+            }
+            else
+            {
+                output.Text("There is no tool '").Text(number).Text("'");
+            }
+
+            output.Text("; 'tools' lists them by their numbers. Nothing was changed.").End();
             return;
         }
 
+        int changes = _names.Book.Changes;
         Change(console, what, place, value);
+        if (_names.Book.Changes != changes)
+        {
+            _tools.RequestWrite(console.Now);
+        }
     }
 
     /// <inheritdoc/>
@@ -202,7 +217,7 @@ public sealed class ToolsWord : Word
         WriteTool(output, place);
         if (what == "no-vacuum")
         {
-            console.Say("The vacuum takes no notice of it once it is sure of it. It is a guess: it may start at any time.");
+            console.Say("From its next start on it is ignored, once it is surely that one. The vacuum may start at any time.");
         }
     }
 
@@ -236,6 +251,7 @@ public sealed class ToolsWord : Word
     private int Alike(int place)
     {
         ToolBook book = _names.Book;
+        ToolMatch match = _core.Vacuum.Guess.Match;
         _figures.Height = book[place, ToolFigure.Height];
         _figures.After = book[place, ToolFigure.After];
         _figures.Level = (book[place, ToolFigure.Least] + book[place, ToolFigure.Most]) / 2;
@@ -246,8 +262,8 @@ public sealed class ToolsWord : Word
         {
             if (i != place && book.IsKnown(i))
             {
-                _match.Compare(book, i, _figures);
-                if (_match.Score <= ToolGuess.MostScore)
+                match.Compare(book, i, _figures);
+                if (match.Score <= ToolGuess.MostScore)
                 {
                     return i;
                 }
