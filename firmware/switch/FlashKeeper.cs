@@ -136,8 +136,7 @@ public sealed class FlashKeeper
         }
         else
         {
-            _nextTools = now + (_core.Faults[Fault.SlowBoard].IsActive ? LogPeriodMicroseconds : ToolsPeriodMicroseconds);
-            _tools.Save();
+            SaveTools(now);
         }
     }
 
@@ -191,6 +190,21 @@ public sealed class FlashKeeper
     {
         bool isSaved = _desk.RequestSave(now) == SettingsSave.Done;
         _console.Interject(isSaved ? "Saved." : "The flash failed; nothing was saved.");
+    }
+
+    private void SaveTools(long now)
+    {
+        bool isAsked = now >= _tools.WriteAt;
+        _nextTools = now + (_core.Faults[Fault.SlowBoard].IsActive ? LogPeriodMicroseconds : ToolsPeriodMicroseconds);
+        if (!_tools.Save() && isAsked)
+        {
+            TellNotKept();
+        }
+    }
+
+    private void TellNotKept()
+    {
+        _console.Interject("The flash failed; what you said of the tools is not kept over a power cut.");
     }
 
     private void SaveHours(long now)

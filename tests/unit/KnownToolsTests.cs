@@ -96,6 +96,19 @@ public class KnownToolsTests
         Assert.IsTrue(list.IndexOf("table saw") < 0, list);
     }
 
+    [TestMethod]
+    public void APersonIsToldThatItIsNotKept()
+    {
+        SwitchBench bench = new SwitchBench();
+        bench.Run(400);
+        Learn(bench.Switch.Tools.Names.Book);
+        bench.Board.SlotWritesThrow = true;
+        bench.Answer("tools name 1 table saw");
+        bench.Run(3000);
+        string sent = bench.Board.TakeSent();
+        Assert.IsTrue(sent.IndexOf("The flash failed; what you said of the tools is not kept") >= 0, sent);
+    }
+
     // A wrong word is no reason to write, and a pasted list is one write.
     [TestMethod]
     public void OnlyAChangeIsWritten()

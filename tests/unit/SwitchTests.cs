@@ -594,7 +594,9 @@ public class SwitchTests
         bench.Tool(NoTool, 60000);
         int writes = Writes(bench);
         bench.Run(550000);
-        Assert.AreEqual(writes + 2, Writes(bench));
+
+        // What was learned of the saw was written when the vacuum went off.
+        Assert.AreEqual(writes + 1, Writes(bench));
     }
 
     private static SwitchBench On()

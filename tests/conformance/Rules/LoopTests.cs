@@ -17,6 +17,7 @@ public class LoopTests
         new("Recorder.SendRow", "the first second of a recording: settings and state, before and between its first buckets"),
         new("Recorder.Stop", "a recording ends"),
         new("FlashKeeper.SaveSettings", "'save' was typed"),
+        new("FlashKeeper.TellNotKept", "a word changed a tool, and the flash has failed"),
         new("SerialConsole.Interject", "settings were saved, or a hold was not; once each"),
         new("SafeBoard.WriteSlot", "a write to flash, with the relay open; it stalls the readings whatever it makes"),
         new("Restarter.Restart", "the board restarts"),
