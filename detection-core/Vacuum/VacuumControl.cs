@@ -158,6 +158,7 @@ public sealed class VacuumControl
             if (isAgain && State == VacuumState.On)
             {
                 Guess.BeginAgain(now);
+                Second.Other = ToolGuess.None;
                 WatchStart(now);
             }
         }
@@ -277,10 +278,8 @@ public sealed class VacuumControl
     /// <param name="now">Time in microseconds.</param>
     public void BeginSecond(long now)
     {
-        int other = Second.Other;
         WatchStart(now);
         Surge.IsBeside = true;
-        Second.Other = other;
     }
 
     /// <summary>Begins to take no notice of a load, which is then looked at with every bucket.</summary>
@@ -430,6 +429,7 @@ public sealed class VacuumControl
         if (to == VacuumState.Starting)
         {
             Guess.Begin(now);
+            Second.Other = ToolGuess.None;
             WatchStart(now);
             _knownBy = 0;
             _lessLooks = 0;
@@ -458,7 +458,6 @@ public sealed class VacuumControl
     private void WatchStart(long now)
     {
         Surge.Begin(now);
-        Second.Other = ToolGuess.None;
         _isSurgeOver = false;
         _surgeEnd = now + (CoreSettings.LongestSurgeMilliseconds * Time.Millisecond);
     }
